@@ -1,0 +1,58 @@
+import { MM_PER_CENTIMETRE, MM_PER_INCH, type ShownIn } from './inch';
+
+/** The finest step a length is written to. Inches take the binary steps, centimetres the millimetre steps. */
+export type WrittenStep = 'eighth' | 'sixteenth' | 'thirtysecond' | 'millimetre' | 'tenth-millimetre';
+
+export interface WriteOptions {
+  readonly shownIn: ShownIn;
+  /** A sixteenth of an inch or a millimetre unless said; a step of the other system falls back to that. */
+  readonly step?: WrittenStep;
+  /** Leave the unit off, for a column of figures under a heading that has it. */
+  readonly unit?: 'shown' | 'left-off';
+  /** `plain` writes 7 1/2, which can be typed again; `printed` writes 7½ where there is such a sign. */
+  readonly fractions?: 'plain' | 'printed';
+}
+
+const parts: Readonly<Partial<Record<WrittenStep, number>>> = { eighth: 8, sixteenth: 16, thirtysecond: 32 };
+
+const printed: Readonly<Record<string, string>> = {
+  '1/2': '½',
+  '1/4': '¼',
+  '3/4': '¾',
+  '1/8': '⅛',
+  '3/8': '⅜',
+  '5/8': '⅝',
+  '7/8': '⅞',
+};
+
+/** A length (mm) as a dressmaker writes it, to the nearest step: `7 1/2 in`, `19.1 cm`, `−3/16 in`, `0 in`. */
+export function writeLength(length: number, options: WriteOptions): string {
+  const number = options.shownIn === 'in' ? inInches(length, options) : inCentimetres(length, options);
+  return options.unit === 'left-off' ? number : `${number} ${options.shownIn}`;
+}
+
+function inInches(length: number, { step = 'sixteenth', fractions = 'plain' }: WriteOptions): string {
+  const under = parts[step] ?? 16;
+  const steps = Math.round((Math.abs(length) / MM_PER_INCH) * under);
+  const whole = Math.floor(steps / under);
+  const fraction = reduced(steps % under, under);
+  const sign = length < 0 && steps > 0 ? '−' : '';
+  if (fraction === '') return `${sign}${whole}`;
+  const glyph = fractions === 'printed' ? printed[fraction] : undefined;
+  if (glyph) return `${sign}${whole === 0 ? '' : whole}${glyph}`;
+  return `${sign}${whole === 0 ? '' : `${whole} `}${fraction}`;
+}
+
+/** A fraction with nothing common above and below; nothing at all for none. */
+function reduced(over: number, under: number): string {
+  if (over === 0) return '';
+  let [a, b] = [over, under];
+  while (a % 2 === 0) [a, b] = [a / 2, b / 2];
+  return `${a}/${b}`;
+}
+
+function inCentimetres(length: number, { step = 'millimetre' }: WriteOptions): string {
+  const decimals = step === 'tenth-millimetre' ? 2 : 1;
+  const text = (Math.abs(length) / MM_PER_CENTIMETRE).toFixed(decimals).replace(/\.?0+$/, '');
+  return length < 0 && text !== '0' ? `−${text}` : text;
+}

@@ -1,0 +1,53 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { readLength } from '../../core/units/read-length';
+import { shareOut } from '../../core/units/share-out';
+import { writeLength } from '../../core/units/write-length';
+
+const inch = 25.4;
+
+describe('writeLength writes as a dressmaker does', () => {
+  it.each([
+    [7.5 * inch, {}, '7 1/2 in'],
+    [0.1875 * inch, {}, '3/16 in'],
+    [-0.25 * inch, {}, '−1/4 in'],
+    [-0.001, {}, '0 in'],
+    [12 * inch, {}, '12 in'],
+    [2.96 * inch, {}, '2 15/16 in'],
+    [2.96 * inch, { step: 'eighth' }, '3 in'],
+    [2.96 * inch, { step: 'thirtysecond' }, '2 31/32 in'],
+    [7.5 * inch, { fractions: 'printed' }, '7½ in'],
+    [0.375 * inch, { fractions: 'printed', unit: 'left-off' }, '⅜'],
+  ] as const)('%d mm, %j: %s', (length, more, expected) => {
+    expect(writeLength(length, { shownIn: 'in', ...more })).toBe(expected);
+  });
+
+  it.each([
+    [190.5, {}, '19.1 cm'],
+    [190, {}, '19 cm'],
+    [190.52, { step: 'tenth-millimetre' }, '19.05 cm'],
+    [-3, {}, '−0.3 cm'],
+    [100, {}, '10 cm'],
+  ] as const)('%d mm, %j: %s', (length, more, expected) => {
+    expect(writeLength(length, { shownIn: 'cm', ...more })).toBe(expected);
+  });
+
+  it('is read back to within half its step', () => {
+    fc.assert(
+      fc.property(fc.double({ min: -5000, max: 5000, noNaN: true }), fc.constantFrom('in', 'cm'), (length, shownIn) => {
+        const read = readLength(writeLength(length, { shownIn }), { bare: shownIn });
+        const halfStep = shownIn === 'in' ? inch / 32 : 0.5;
+        return read.kind === 'length' && Math.abs(read.length - length) <= halfStep + 1e-6;
+      }),
+      { seed: 7 },
+    );
+  });
+});
+
+describe('shareOut', () => {
+  it('shares 27 5/16 in into four parts that add up to it again', () => {
+    const parts = shareOut(27.3125 * inch, 4, inch / 16);
+    expect(parts.map((part) => Math.round((part / inch) * 16))).toEqual([109, 110, 109, 109]);
+    expect(parts.reduce((sum, part) => sum + part, 0)).toBeCloseTo(27.3125 * inch, 9);
+  });
+});
