@@ -1,0 +1,138 @@
+import type { Diagram } from '../garment/diagram';
+import type { FindingBase } from '../garment/finding';
+import type { MeasureName, MeasureSet } from '../garment/measure';
+import { type DiagramMap, diagramMap } from './diagram-map';
+import type { LineMisfit, Scale } from './solve-scale';
+import type { NotSquared } from './squared-plane';
+import { fullSizeLength } from './stated-length';
+
+/** What can be said against a diagram, with its numbers. Lengths are mm at full size. */
+export type DiagramFinding = FindingBase &
+  (
+    | { readonly kind: 'not-squared-up'; readonly why: NotSquared['why'] }
+    | { readonly kind: 'no-known-length' }
+    | { readonly kind: 'one-known-length' }
+    /** Several, but all one way: nothing checks the other. */
+    | { readonly kind: 'one-direction'; readonly direction: 'across' | 'down' }
+    | { readonly kind: 'known-length-zero' }
+    | { readonly kind: 'known-length-without-line' }
+    | { readonly kind: 'known-length-needs-measure'; readonly measure: MeasureName }
+    | {
+        readonly kind: 'known-length-disagrees';
+        readonly states: number;
+        readonly measures: number;
+        readonly share: number;
+      }
+    /** Across and down need different scales: the picture is stretched, or not drawn to scale. */
+    | { readonly kind: 'stretched'; readonly share: number; readonly over: number; readonly slip: number }
+    /** The longest known length is short: a slip in placing its ends grows to `grows` over `over`. */
+    | { readonly kind: 'short-known-length'; readonly grows: number; readonly over: number }
+  );
+
+/** Disagreement below this is the slip of a pencil; above the second, the diagram is hardly to scale (common practice). */
+export const WORTH_A_LOOK = 0.01;
+export const HARDLY_TO_SCALE = 0.02;
+
+/** How far the end of a line is placed wrong, in pixels of the picture. */
+const SLIP_PX = 1.5;
+
+/** A slip that grows beyond a quarter inch over the whole diagram is worth saying. */
+const GROWN_TOO_FAR = 6.35;
+
+/** A stretch below this cannot be told from the slip of placing the corners. */
+const NO_STRETCH = 0.01;
+
+/** Everything to be said of one diagram. */
+export function diagramFindings(diagram: Diagram, set: MeasureSet): DiagramFinding[] {
+  const place = { kind: 'diagram', diagramId: diagram.id } as const;
+  const map = diagramMap(diagram, set);
+  if (map.kind === 'not-squared') return [{ kind: 'not-squared-up', weight: 'stop', place, why: map.why }];
+  return [...sayingsFindings(diagram, set, map), ...scaleFindings(diagram, map)];
+}
+
+/** What is wrong with what the known lengths say, each by itself. */
+function sayingsFindings(diagram: Diagram, set: MeasureSet, map: DiagramMap): DiagramFinding[] {
+  return diagram.knownLengths.flatMap((known): DiagramFinding[] => {
+    const place = { kind: 'diagram', diagramId: diagram.id, knownLengthId: known.id } as const;
+    const full = fullSizeLength(known.says, set);
+    if (full.kind === 'not-positive') return [{ kind: 'known-length-zero', weight: 'stop', place }];
+    if (full.kind === 'measure-missing') {
+      return [{ kind: 'known-length-needs-measure', weight: 'stop', place, measure: full.measure }];
+    }
+    const used = map.scale?.lines.some((line) => line.id === known.id);
+    return used ? [] : [{ kind: 'known-length-without-line', weight: 'stop', place }];
+  });
+}
+
+function scaleFindings(diagram: Diagram, map: DiagramMap): DiagramFinding[] {
+  const place = { kind: 'diagram', diagramId: diagram.id } as const;
+  const { scale } = map;
+  if (!scale) return [{ kind: 'no-known-length', weight: 'stop', place }];
+  const found: DiagramFinding[] = [];
+  if (scale.lines.length === 1) found.push({ kind: 'one-known-length', weight: 'warn', place });
+  else if (!scale.split)
+    found.push({ kind: 'one-direction', weight: 'warn', place, direction: mainDirection(diagram, map) });
+  for (const line of scale.lines) {
+    const share = disagreement(line);
+    if (share <= WORTH_A_LOOK) continue;
+    found.push({
+      kind: 'known-length-disagrees',
+      weight: share > HARDLY_TO_SCALE ? 'stop' : 'warn',
+      place: { ...place, knownLengthId: line.id },
+      states: line.states,
+      measures: line.measures,
+      share,
+    });
+  }
+  const stretch = stretchFinding(diagram, map, scale);
+  if (stretch) found.push(stretch);
+  const short = shortLineFinding(diagram, map, scale);
+  if (short) found.push(short);
+  return found;
+}
+
+/** How far off a line is, as a share of what it states. */
+export function disagreement({ states, measures }: LineMisfit): number {
+  return Math.abs(measures - states) / states;
+}
+
+/** By what share across and down differ, against the proportion of the rectangle. */
+export function stretchOf({ across, down }: Scale): number {
+  return Math.max(across, down) / Math.min(across, down) - 1;
+}
+
+function stretchFinding(diagram: Diagram, map: DiagramMap, scale: Scale): DiagramFinding | undefined {
+  // Where the proportion was only the mean of the sides, a difference is the tilt being corrected, not a fault.
+  if (!scale.split || map.plane.aspectFrom === 'sides') return undefined;
+  const share = stretchOf(scale);
+  if (share <= NO_STRETCH) return undefined;
+  const over = Math.max(map.plane.across * map.across, map.plane.down * map.down);
+  return {
+    kind: 'stretched',
+    weight: 'warn',
+    place: { kind: 'diagram', diagramId: diagram.id },
+    share,
+    over,
+    slip: over * share,
+  };
+}
+
+function shortLineFinding(diagram: Diagram, map: DiagramMap, scale: Scale): DiagramFinding | undefined {
+  const longest = Math.max(...scale.lines.map((line) => line.states));
+  const mmPerPx = (map.across + map.down) / 2;
+  const over = Math.max(map.plane.across * map.across, map.plane.down * map.down);
+  const grows = (SLIP_PX * mmPerPx * over) / longest;
+  if (grows <= GROWN_TOO_FAR) return undefined;
+  return { kind: 'short-known-length', weight: 'warn', place: { kind: 'diagram', diagramId: diagram.id }, grows, over };
+}
+
+function mainDirection(diagram: Diagram, map: DiagramMap): 'across' | 'down' {
+  let [across, down] = [0, 0];
+  for (const { from, to } of diagram.knownLengths) {
+    across += Math.abs(to.x - from.x);
+    down += Math.abs(to.y - from.y);
+  }
+  const upright = across >= down ? 'across' : 'down';
+  const sideways = upright === 'across' ? 'down' : 'across';
+  return map.plane.aspectFrom !== 'flat' && diagram.quarterTurns % 2 === 1 ? sideways : upright;
+}

@@ -1,0 +1,83 @@
+import type { Diagram } from '../garment/diagram';
+import { type Box, boxOfPoints } from '../geometry/bounds';
+import type { TablePoint } from '../geometry/point';
+import { composeHomography, type Homography } from '../geometry/projective';
+import { type DiagramMap, photoToTable } from './diagram-map';
+
+/** How to make the flat picture that lies on the table. */
+export interface SquaredPicturePlan {
+  /** Where its top left corner lies, and how much of the table one of its pixels covers, across and down (mm). */
+  readonly origin: TablePoint;
+  readonly mmPerPx: { readonly across: number; readonly down: number };
+  readonly width: number;
+  readonly height: number;
+  /** From a place of the flat picture (px) to the stored picture (px). */
+  readonly toPhoto: Homography;
+}
+
+/** How far beyond the rectangle the picture is shown, as a share of its sides: perspective blows far parts up. */
+const BEYOND = 0.6;
+
+const MOST_SIDE_PX = 4096;
+
+/**
+ * Plans the flat picture: all of the photo, or as much as lies within {@link BEYOND} of the rectangle, at about one pixel
+ * for a pixel, with at most `mostPx` pixels in all and 4096 a side.
+ */
+export function planSquaredPicture(
+  diagram: Diagram,
+  map: DiagramMap,
+  options: { readonly mostPx: number },
+): SquaredPicturePlan | undefined {
+  const box = shownBox(diagram, map);
+  if (!box) return undefined;
+  const [across, down] = [box.maxX - box.minX, box.maxY - box.minY];
+  const natural = { across: across / map.across, down: down / map.down };
+  const fit = Math.min(
+    1,
+    MOST_SIDE_PX / natural.across,
+    MOST_SIDE_PX / natural.down,
+    Math.sqrt(options.mostPx / (natural.across * natural.down)),
+  );
+  const width = Math.max(1, Math.floor(natural.across * fit));
+  const height = Math.max(1, Math.floor(natural.down * fit));
+  const mmPerPx = { across: across / width, down: down / height };
+  const toTable: Homography = [mmPerPx.across, 0, box.minX, 0, mmPerPx.down, box.minY, 0, 0, 1];
+  return {
+    origin: { x: box.minX, y: box.minY },
+    mmPerPx,
+    width,
+    height,
+    toPhoto: composeHomography(map.toPhoto, toTable),
+  };
+}
+
+/** The part of the table the picture covers (mm). */
+export function shownBox(diagram: Diagram, map: DiagramMap): Box | undefined {
+  const { x, y } = diagram.placedAt;
+  const [across, down] = [map.plane.across * map.across, map.plane.down * map.down];
+  if (map.plane.aspectFrom === 'flat') return { minX: x, minY: y, maxX: x + across, maxY: y + down };
+  const { widthPx, heightPx } = diagram;
+  const corners = [
+    { x: 0, y: 0 },
+    { x: widthPx, y: 0 },
+    { x: widthPx, y: heightPx },
+    { x: 0, y: heightPx },
+  ].map((corner) => photoToTable(map, corner));
+  const whole = boxOfPoints(corners.filter((corner) => corner !== undefined));
+  // A corner beyond the horizon, or seen from behind, says nothing of where the picture ends.
+  const seen = corners.every((corner) => corner !== undefined) ? whole : undefined;
+  const limit = {
+    minX: x - across * BEYOND,
+    minY: y - down * BEYOND,
+    maxX: x + across * (1 + BEYOND),
+    maxY: y + down * (1 + BEYOND),
+  };
+  if (!seen) return limit;
+  return {
+    minX: Math.max(limit.minX, seen.minX),
+    minY: Math.max(limit.minY, seen.minY),
+    maxX: Math.min(limit.maxX, seen.maxX),
+    maxY: Math.min(limit.maxY, seen.maxY),
+  };
+}

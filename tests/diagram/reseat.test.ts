@@ -1,0 +1,75 @@
+import { describe, expect, it } from 'vitest';
+import { diagramMap, photoToTable } from '../../core/diagram/diagram-map';
+import { reseatPieces } from '../../core/diagram/reseat';
+import type { Diagram, Quad } from '../../core/garment/diagram';
+import { newGarment } from '../../core/garment/new-garment';
+import { pieceFromTrace } from '../../core/garment/new-piece';
+import type { Point } from '../../core/geometry/point';
+import { known, sampleDiagram, set } from './sample-diagram';
+
+const printed = [
+  { x: 300, y: 310 },
+  { x: 1200, y: 330 },
+  { x: 1250, y: 2100 },
+  { x: 280, y: 2050 },
+] as const;
+
+function tracedOn(diagram: Diagram) {
+  let last = 0;
+  const newId = () => `n${++last}`;
+  const map = diagramMap(diagram, set);
+  if (map.kind !== 'map') throw new Error('not squared');
+  const at = (point: Point) => photoToTable(map, point) ?? point;
+  const ring = printed.map((point, i) => ({ at: at(point), through: i === 1 ? [at({ x: 1300, y: 1100 })] : [] }));
+  const piece = pieceFromTrace(ring, { newId, name: 'Gore', diagramId: diagram.id });
+  if (!piece) throw new Error('the ring encloses something');
+  const edges = piece.edges.map((edge) => ({ ...edge, allowance: 15.9 }));
+  const notches = [{ id: 'notch', edgeId: edges[0]?.id ?? '', along: 100, count: 1 as const }];
+  return {
+    ...newGarment({ newId, today: '2026-01-02', name: 'G', shownIn: 'in' }),
+    diagrams: [diagram],
+    pieces: [{ ...piece, edges, notches }],
+  };
+}
+
+describe('reseatPieces', () => {
+  const corners: Quad = [
+    { x: 200, y: 190 },
+    { x: 1800, y: 230 },
+    { x: 1750, y: 2400 },
+    { x: 160, y: 2350 },
+  ];
+  const before = sampleDiagram({ corners, knownLengths: [known('a', { x: 250, y: 250 }, { x: 1700, y: 280 }, 600)] });
+
+  it('keeps every point on the printed line it was placed on when the scale and the corners are mended', () => {
+    const after = {
+      ...sampleDiagram({ corners: corners.with(2, { x: 1790, y: 2440 }) as unknown as Quad }),
+      knownLengths: [known('a', { x: 250, y: 250 }, { x: 1700, y: 280 }, 645)],
+    };
+    const moved = reseatPieces(tracedOn(before), { diagram: before, set }, { diagram: after, set });
+    const map = diagramMap(after, set);
+    if (map.kind !== 'map') throw new Error('not squared');
+    printed.forEach((point, i) => {
+      const at = moved.pieces[0]?.corners[i]?.at;
+      const wanted = photoToTable(map, point);
+      expect(at?.x).toBeCloseTo(wanted?.x ?? Number.NaN, 6);
+      expect(at?.y).toBeCloseTo(wanted?.y ?? Number.NaN, 6);
+    });
+  });
+
+  it('never scales allowances, and keeps a notch at its share of the edge', () => {
+    const after = { ...before, knownLengths: [known('a', { x: 250, y: 250 }, { x: 1700, y: 280 }, 720)] };
+    const moved = reseatPieces(tracedOn(before), { diagram: before, set }, { diagram: after, set });
+    expect(moved.pieces[0]?.edges.map((edge) => edge.allowance)).toEqual([15.9, 15.9, 15.9, 15.9]);
+    expect(moved.pieces[0]?.notches[0]?.along).toBeCloseTo(120, 6);
+  });
+
+  it('leaves the garment as it is when nothing changed or nothing can be mapped', () => {
+    const garment = tracedOn(before);
+    expect(reseatPieces(garment, { diagram: before, set }, { diagram: { ...before, name: 'other' }, set })).toBe(
+      garment,
+    );
+    const crossed = sampleDiagram({ corners: [corners[0], corners[1], corners[3], corners[2]] });
+    expect(reseatPieces(garment, { diagram: before, set }, { diagram: crossed, set })).toBe(garment);
+  });
+});
