@@ -1,0 +1,118 @@
+import { create } from 'zustand';
+import { diagramMap } from '../../core/diagram/diagram-map';
+import { shownBox } from '../../core/diagram/squared-picture';
+import type { Diagram } from '../../core/garment/diagram';
+import { addDiagram } from '../../core/garment/diagram-edits';
+import type { Garment } from '../../core/garment/garment';
+import { currentSet } from '../../core/garment/measure-value';
+import type { TablePoint } from '../../core/geometry/point';
+import { openFile } from '../photo/open-photo';
+import { type PictureTrouble, putPictures, type ReadyPicture } from '../photo/picture-store';
+import { useGarment } from '../state/garment-store';
+import { useTable } from '../state/table-store';
+import { putPhoto } from '../storage/photos';
+import { say } from '../ui/say';
+import { diagramWords as words } from '../words/diagram';
+import { startingCorners } from './change-diagram';
+import { useDesk } from './desk-store';
+import { troubleSentence } from './trouble-sentence';
+
+/** A picture on its way in, and why the last one did not come in. */
+export const useBringingIn = create<{ readonly busy: boolean; readonly refusal: string | undefined }>(() => ({
+  busy: false,
+  refusal: undefined,
+}));
+
+/** Refuses in words, until the next picture comes. */
+export function refuse(refusal: string): void {
+  useBringingIn.setState({ busy: false, refusal });
+  say(refusal);
+}
+
+/** Opens a file, keeps it untouched on the device and puts it on the table as a new diagram. */
+export async function bringIn(file: File): Promise<void> {
+  const photoId = crypto.randomUUID();
+  const opened = await openAndKeep(file, photoId);
+  const { garment, edit } = useGarment.getState();
+  if (!opened || !garment) return;
+  const diagram = newDiagram(garment, { file, photoId, opened });
+  putPictures(diagram.id, { photo: opened });
+  edit(words.takenLabel, (now) => addDiagram(now, diagram));
+  useDesk.setState({ showing: 'photo', corner: undefined, drawing: undefined, fresh: undefined });
+  useTable.getState().setView('photo', undefined);
+  useTable.getState().choose({ kind: 'diagram', diagramId: diagram.id });
+  say(words.taken(diagram.name, opened.widthPx, opened.heightPx));
+}
+
+/** Gives a diagram whose picture is not on this device its picture again; only the very same size will do. */
+export async function bringBack(diagram: Diagram, file: File): Promise<void> {
+  const opened = await openAndKeep(file, diagram.photoId, (picture) =>
+    picture.widthPx === diagram.widthPx && picture.heightPx === diagram.heightPx
+      ? undefined
+      : words.wrongPicture(diagram.widthPx, diagram.heightPx),
+  );
+  if (opened) putPictures(diagram.id, { photo: opened });
+}
+
+async function openAndKeep(
+  file: File,
+  photoId: string,
+  against: (picture: ReadyPicture) => string | undefined = () => undefined,
+): Promise<ReadyPicture | undefined> {
+  useBringingIn.setState({ busy: true, refusal: undefined });
+  const opened = await openFile(file).catch((): PictureTrouble => ({ kind: 'damaged' }));
+  if (opened.kind !== 'opened') {
+    refuse(troubleSentence(opened));
+    return undefined;
+  }
+  const objection = against(opened) ?? (await keep(file, photoId, opened));
+  if (objection === undefined) {
+    useBringingIn.setState({ busy: false });
+    return opened;
+  }
+  for (const level of opened.levels) level.close();
+  refuse(objection);
+  return undefined;
+}
+
+/** Keeps the file as it came; a sentence when that cannot be. */
+async function keep(file: File, id: string, { type, widthPx, heightPx }: ReadyPicture): Promise<string | undefined> {
+  try {
+    await putPhoto({ id, bytes: await file.arrayBuffer(), type, name: file.name, widthPx, heightPx });
+    return undefined;
+  } catch {
+    return words.notStored;
+  }
+}
+
+function newDiagram(
+  garment: Garment,
+  { file, photoId, opened }: { readonly file: File; readonly photoId: string; readonly opened: ReadyPicture },
+): Diagram {
+  const { widthPx, heightPx } = opened;
+  return {
+    id: crypto.randomUUID(),
+    name: file.name.replace(/\.[^.]*$/, '').slice(0, 100) || words.unnamed,
+    photoId,
+    widthPx,
+    heightPx,
+    squareUp: startingCorners({ widthPx, heightPx }),
+    quarterTurns: 0,
+    knownLengths: [],
+    placedAt: freePlace(garment),
+  };
+}
+
+/** Room between two pictures on the table. */
+const GAP = 50;
+
+/** To the right of every picture that lies on the table already. */
+function freePlace(garment: Garment): TablePoint {
+  const set = currentSet(garment);
+  const rights = garment.diagrams.map((diagram) => {
+    const map = diagramMap(diagram, set);
+    const box = map.kind === 'map' ? shownBox(diagram, map) : undefined;
+    return (box?.maxX ?? diagram.placedAt.x) + GAP;
+  });
+  return { x: Math.max(0, ...rights), y: 0 };
+}

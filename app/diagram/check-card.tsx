@@ -1,0 +1,76 @@
+import type { DiagramFinding } from '../../core/diagram/diagram-findings';
+import type { DiagramMap } from '../../core/diagram/diagram-map';
+import type { NotSquared } from '../../core/diagram/squared-plane';
+import { MM_PER_INCH, type ShownIn } from '../../core/units/inch';
+import { writeLength } from '../../core/units/write-length';
+import { useTable } from '../state/table-store';
+import { Button } from '../ui/button';
+import { Card } from '../ui/card';
+import { Note } from '../ui/note';
+import { diagramWords } from '../words/diagram';
+import { Findings } from './findings-list';
+
+const words = diagramWords.check;
+
+interface CheckCardProps {
+  readonly map: DiagramMap | NotSquared;
+  readonly findings: readonly DiagramFinding[];
+  readonly shownIn: ShownIn;
+}
+
+/** The third step: the scale in words and numbers, and whether it is good enough to trace. */
+export function CheckCard({ map, findings, shownIn }: CheckCardProps) {
+  // What one known length lacks stands with that length.
+  const here = findings.filter(({ place }) => place.kind === 'diagram' && place.knownLengthId === undefined);
+  const isStopped = findings.some(({ weight }) => weight === 'stop');
+  return (
+    <Card title={words.title}>
+      {map.kind === 'map' && map.scale && (
+        <ScaleWords map={map} shownIn={shownIn} isStretched={findings.some(({ kind }) => kind === 'stretched')} />
+      )}
+      <Findings findings={here} />
+      {isStopped ? (
+        <p>{words.notGood}</p>
+      ) : (
+        <>
+          <Note tone="good">{findings.length === 0 ? words.good : words.withCare}</Note>
+          <Button tone="chalk" onPress={() => useTable.getState().goTo('draft')}>
+            {words.toDraft}
+          </Button>
+        </>
+      )}
+    </Card>
+  );
+}
+
+/** A difference between across and down below this is not worth a number. */
+const ALIKE = 0.0005;
+
+interface ScaleWordsProps {
+  readonly map: DiagramMap;
+  readonly shownIn: ShownIn;
+  /** A finding says by how much. */
+  readonly isStretched: boolean;
+}
+
+function ScaleWords({ map, shownIn, isStretched }: ScaleWordsProps) {
+  const { across, down, plane, scale } = map;
+  const onePixel = (mm: number) => (shownIn === 'in' ? words.pixelIn(MM_PER_INCH / mm) : words.pixelMm(mm));
+  const write = (mm: number) => writeLength(mm, { shownIn });
+  const ratio = across / down;
+  const share = Math.max(ratio, 1 / ratio) - 1;
+  return (
+    <>
+      <p>{words.onePixel(onePixel(across), onePixel(down))}</p>
+      <p>{words.slip(writeLength(2 * Math.max(across, down), { shownIn, step: 'thirtysecond' }))}</p>
+      <p>
+        {plane.aspectFrom === 'flat'
+          ? words.size(write(plane.across * across), write(plane.down * down))
+          : words.rectangle(write(plane.across * across), write(plane.down * down))}
+      </p>
+      {scale?.split && !isStretched && (
+        <p>{share < ALIKE ? words.alike : (ratio < 1 ? words.across : words.down)(words.percent(share))}</p>
+      )}
+    </>
+  );
+}

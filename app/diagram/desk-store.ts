@@ -1,0 +1,32 @@
+import { create } from 'zustand';
+import type { PhotoPoint } from '../../core/geometry/point';
+
+/** A line drawn on the picture of which she has not yet said how long it is. */
+export interface FreshLine {
+  readonly diagramId: string;
+  readonly from: PhotoPoint;
+  readonly to: PhotoPoint;
+}
+
+interface DeskState {
+  /** The picture as the camera saw it, or laid flat. */
+  readonly showing: 'photo' | 'squared';
+  /** The corner that arrow keys move. */
+  readonly corner: 0 | 1 | 2 | 3 | undefined;
+  /** A point is held by the pointer: nothing may cover what lies under it. */
+  readonly held: boolean;
+  /** A known length is being drawn: nothing yet, or its first end. */
+  readonly drawing: { readonly from: PhotoPoint | undefined } | undefined;
+  readonly fresh: FreshLine | undefined;
+}
+
+/** What is in hand in the Diagram room; forgotten when she leaves the garment. */
+export const useDesk = create<DeskState>(() => ({
+  showing: 'photo',
+  corner: undefined,
+  held: false,
+  drawing: undefined,
+  fresh: undefined,
+}));
+
+export const cornerNumbers = [0, 1, 2, 3] as const;

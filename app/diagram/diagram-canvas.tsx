@@ -1,0 +1,104 @@
+import { useCallback, useMemo } from 'react';
+import { Layer } from 'react-konva/lib/ReactKonvaCore';
+import { type DiagramMap, photoToTable, tableToPhoto } from '../../core/diagram/diagram-map';
+import type { Diagram } from '../../core/garment/diagram';
+import type { Box } from '../../core/geometry/bounds';
+import { PictureShape } from '../photo/picture-shape';
+import type { DiagramPictures } from '../photo/use-pictures';
+import { useTable, type View } from '../state/table-store';
+import { type Paint, Painted } from '../table/painted';
+import { Viewport } from '../table/viewport';
+import { diagramWords as words } from '../words/diagram';
+import { useDesk } from './desk-store';
+import { type Face, photoFace } from './face';
+import { paintMarks } from './paint-marks';
+import { photoTool } from './photo-tool';
+
+interface DiagramCanvasProps {
+  readonly diagram: Diagram;
+  readonly pictures: DiagramPictures;
+}
+
+/** The picture of a diagram, as taken or laid flat, with its corners and known lengths to take hold of. */
+export function DiagramCanvas({ diagram, pictures }: DiagramCanvasProps) {
+  const showing = useDesk((desk) => desk.showing);
+  const { map } = pictures;
+  return showing === 'squared' && map.kind === 'map' ? (
+    <FlatCanvas key={`flat ${diagram.id}`} diagram={diagram} pictures={pictures} map={map} />
+  ) : (
+    <TakenCanvas key={`taken ${diagram.id}`} diagram={diagram} pictures={pictures} />
+  );
+}
+
+function TakenCanvas({ diagram, pictures }: DiagramCanvasProps) {
+  const { widthPx, heightPx } = diagram;
+  const fit = useMemo(() => ({ minX: 0, minY: 0, maxX: widthPx, maxY: heightPx }), [widthPx, heightPx]);
+  return <FaceCanvas diagram={diagram} pictures={pictures} face={photoFace} fit={fit} which="photo" />;
+}
+
+function FlatCanvas({ diagram, pictures, map }: DiagramCanvasProps & { readonly map: DiagramMap }) {
+  const face = useMemo(
+    (): Face => ({
+      kind: 'squared',
+      toWorld: (photo) => photoToTable(map, photo),
+      toPhoto: (world) => tableToPhoto(map, world),
+    }),
+    [map],
+  );
+  const { x, y } = diagram.placedAt;
+  const { across, down } = map;
+  const { plane } = map;
+  const fit = useMemo(
+    () => ({ minX: x, minY: y, maxX: x + plane.across * across, maxY: y + plane.down * down }),
+    [x, y, plane, across, down],
+  );
+  return <FaceCanvas diagram={diagram} pictures={pictures} face={face} fit={fit} which="table" />;
+}
+
+interface FaceCanvasProps extends DiagramCanvasProps {
+  readonly face: Face;
+  readonly fit: Box;
+  readonly which: 'photo' | 'table';
+}
+
+/** How far in and out: from a thumbnail to a single pixel of the photo as large as a fingertip. */
+const limits = { photo: { min: 0.02, max: 16 }, table: { min: 0.05, max: 60 } } as const;
+
+function FaceCanvas({ diagram, pictures, face, fit, which }: FaceCanvasProps) {
+  const view = useTable((table) => table.view[which]);
+  const setView = useTable((table) => table.setView);
+  const onView = useCallback((next: View) => setView(which, next), [setView, which]);
+  const { corner, held, drawing, fresh } = useDesk();
+  const chosen = useTable((table) => table.chosen);
+  const lengthId = chosen.kind === 'known-length' ? chosen.knownLengthId : undefined;
+  const isDrawing = drawing !== undefined;
+  const wrong = pictures.map.kind === 'not-squared';
+  const firstEnd = drawing?.from && face.toWorld(drawing.from);
+  const tool = useMemo(() => photoTool(diagram, face, { drawing: isDrawing }), [diagram, face, isDrawing]);
+  const paint = useCallback<Paint>(
+    (pen, { px }) => paintMarks(pen, px, { diagram, face, corner, held, lengthId, fresh, firstEnd, wrong }),
+    [diagram, face, corner, held, lengthId, fresh, firstEnd, wrong],
+  );
+  const picture = face.kind === 'photo' ? pictures.asTaken : pictures.laidFlat;
+  return (
+    <Viewport
+      view={view}
+      onView={onView}
+      fit={fit}
+      tool={tool}
+      label={words.canvas}
+      minScale={limits[which].min}
+      maxScale={limits[which].max}
+      loupe="always"
+    >
+      {() => (
+        <>
+          <Layer listening={false}>{picture && <PictureShape {...picture} />}</Layer>
+          <Layer listening={false}>
+            <Painted paint={paint} />
+          </Layer>
+        </>
+      )}
+    </Viewport>
+  );
+}

@@ -1,0 +1,111 @@
+import { useCallback, useMemo } from 'react';
+import { diagramFindings } from '../../core/diagram/diagram-findings';
+import type { Diagram } from '../../core/garment/diagram';
+import type { Garment } from '../../core/garment/garment';
+import { currentSet } from '../../core/garment/measure-value';
+import { useDiagramPictures } from '../photo/use-pictures';
+import { useGarment } from '../state/garment-store';
+import { type Chosen, useTable } from '../state/table-store';
+import { Button } from '../ui/button';
+import { Choice } from '../ui/choice';
+import { RoomLayout } from '../ui/room-layout';
+import { diagramWords as words } from '../words/diagram';
+import { bringIn } from './bring-in';
+import { CheckCard } from './check-card';
+import { useDesk } from './desk-store';
+import { DiagramCanvas } from './diagram-canvas';
+import styles from './diagram-room.module.css';
+import { EmptyTable } from './empty-table';
+import { KnownCard } from './known-card';
+import { ListCard } from './list-card';
+import { SourceCard } from './source-card';
+import { SquareCard } from './square-card';
+import { usePictureInput } from './use-picture-input';
+
+/** The Diagram room: a picture comes in, is laid flat and gets its scale. */
+export function DiagramRoom() {
+  const garment = useGarment((state) => state.garment);
+  const chosen = useTable((table) => table.chosen);
+  const onFile = useCallback((file: File) => void bringIn(file), []);
+  const { over, handlers } = usePictureInput(onFile);
+  if (!garment) return null;
+  const diagram = chosenDiagram(garment, chosen);
+  return (
+    <div className={styles.room} {...handlers}>
+      {diagram ? (
+        <DiagramDesk garment={garment} diagram={diagram} />
+      ) : (
+        <RoomLayout table={<EmptyTable />} notebook={<SourceCard source={garment.source} openAtFirst />} />
+      )}
+      {over && <p className={styles.dropHere}>{words.dropHere}</p>}
+    </div>
+  );
+}
+
+/** The diagram that is chosen, or the first. */
+function chosenDiagram(garment: Garment, chosen: Chosen): Diagram | undefined {
+  const id = 'diagramId' in chosen ? chosen.diagramId : undefined;
+  return garment.diagrams.find((diagram) => diagram.id === id) ?? garment.diagrams[0];
+}
+
+interface DiagramDeskProps {
+  readonly garment: Garment;
+  readonly diagram: Diagram;
+}
+
+function DiagramDesk({ garment, diagram }: DiagramDeskProps) {
+  const set = currentSet(garment);
+  const pictures = useDiagramPictures(diagram, set);
+  const findings = useMemo(() => diagramFindings(diagram, set), [diagram, set]);
+  const { map } = pictures;
+  const { trouble } = pictures.pictures;
+  const list = <ListCard key="list" diagram={diagram} diagrams={garment.diagrams} pictures={pictures.pictures} />;
+  return (
+    <RoomLayout
+      table={
+        <>
+          <DiagramCanvas diagram={diagram} pictures={pictures} />
+          <OverTable />
+        </>
+      }
+      notebook={
+        <>
+          {trouble && list}
+          <SquareCard diagram={diagram} pictures={pictures} findings={findings} />
+          <KnownCard garment={garment} diagram={diagram} map={map} findings={findings} />
+          <CheckCard map={map} findings={findings} shownIn={garment.shownIn} />
+          <SourceCard source={garment.source} />
+          {!trouble && list}
+        </>
+      }
+    />
+  );
+}
+
+/** The same picture as the camera saw it, or laid flat; while a line is drawn, how to draw it. */
+function OverTable() {
+  const { showing, drawing, held } = useDesk();
+  if (held) return null;
+  if (drawing) {
+    return (
+      <div className={styles.over}>
+        <p>{drawing.from ? words.known.drawingSecond : words.known.drawing}</p>
+        <Button onPress={() => useDesk.setState({ drawing: undefined, fresh: undefined })}>{words.known.giveUp}</Button>
+      </div>
+    );
+  }
+  return (
+    <div className={styles.over}>
+      <Choice
+        label={words.showing}
+        labelHidden
+        value={showing}
+        options={[
+          { value: 'photo', words: words.photoView },
+          { value: 'squared', words: words.squaredView },
+        ]}
+        onChange={(next) => useDesk.setState({ showing: next })}
+      />
+    </div>
+  );
+}

@@ -1,0 +1,22 @@
+import { Note } from '../ui/note';
+import { diagramWords as words } from '../words/diagram';
+import { bringIn, useBringingIn } from './bring-in';
+import { ChoosePicture } from './choose-picture';
+import styles from './diagram-room.module.css';
+
+/** The table before there is a picture: what to do next. */
+export function EmptyTable() {
+  const { busy, refusal } = useBringingIn();
+  return (
+    <div className={styles.empty}>
+      <div className={styles.sheet}>
+        <h2>{words.empty.title}</h2>
+        <p>{words.empty.ask}</p>
+        <ChoosePicture words={words.choose} tone="chalk" disabled={busy} onFile={(file) => void bringIn(file)} />
+        {busy && <p>{words.opening}</p>}
+        {refusal !== undefined && <Note tone="stop">{refusal}</Note>}
+        <p className={styles.hint}>{words.empty.tips}</p>
+      </div>
+    </div>
+  );
+}

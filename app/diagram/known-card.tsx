@@ -1,0 +1,126 @@
+import { useEffect, useRef, useState } from 'react';
+import type { DiagramFinding } from '../../core/diagram/diagram-findings';
+import type { DiagramMap } from '../../core/diagram/diagram-map';
+import type { NotSquared } from '../../core/diagram/squared-plane';
+import type { Diagram, StatedLength } from '../../core/garment/diagram';
+import type { Garment } from '../../core/garment/garment';
+import { MEASURES } from '../../core/garment/measure';
+import { currentSet, measureOf } from '../../core/garment/measure-value';
+import { useGarment } from '../state/garment-store';
+import { useTable } from '../state/table-store';
+import { Button } from '../ui/button';
+import { Card } from '../ui/card';
+import { Note } from '../ui/note';
+import { diagramWords } from '../words/diagram';
+import { putLength, sayWhoFollowed } from './change-diagram';
+import { type FreshLine, useDesk } from './desk-store';
+import styles from './diagram-room.module.css';
+import { KnownLengthEntry } from './known-length-entry';
+import { firstShare, SaysFields } from './says-fields';
+
+const words = diagramWords.known;
+
+interface KnownCardProps {
+  readonly garment: Garment;
+  readonly diagram: Diagram;
+  readonly map: DiagramMap | NotSquared;
+  readonly findings: readonly DiagramFinding[];
+}
+
+/** The second step: what is known of sizes. */
+export function KnownCard({ garment, diagram, map, findings }: KnownCardProps) {
+  const { drawing, fresh } = useDesk();
+  const freshHere = fresh?.diagramId === diagram.id && !drawing ? fresh : undefined;
+  const set = currentSet(garment);
+  const taken = MEASURES.filter((name) => measureOf(set, name) !== undefined);
+  return (
+    <Card title={words.title} aside={diagram.knownLengths.length || undefined}>
+      <p>{words.help}</p>
+      {drawing && (
+        <Note
+          tone="plain"
+          action={{
+            words: words.byNumbers,
+            onPress: () => useDesk.setState({ drawing: undefined, fresh: middleLine(diagram) }),
+          }}
+        >
+          {drawing.from ? words.drawingSecond : words.drawing}
+        </Note>
+      )}
+      {!drawing && !freshHere && (
+        <Button
+          icon="ruler"
+          tone={diagram.knownLengths.length === 0 ? 'chalk' : 'plain'}
+          onPress={() => useDesk.setState({ drawing: { from: undefined }, fresh: undefined, corner: undefined })}
+        >
+          {words.draw}
+        </Button>
+      )}
+      {freshHere && <FreshLength line={freshHere} shownIn={garment.shownIn} taken={taken} />}
+      <ol className={styles.lengths}>
+        {diagram.knownLengths.map((known, index) => (
+          <KnownLengthEntry
+            key={known.id}
+            {...{ known, index, garment, diagram, map, taken }}
+            findings={findings.filter(({ place }) => place.kind === 'diagram' && place.knownLengthId === known.id)}
+          />
+        ))}
+      </ol>
+    </Card>
+  );
+}
+
+/** A line to begin with when its ends are to be typed: level, in the middle of the picture. */
+function middleLine({ id, widthPx, heightPx }: Diagram): FreshLine {
+  const y = heightPx / 2;
+  return { diagramId: id, from: { x: widthPx / 4, y }, to: { x: (3 * widthPx) / 4, y } };
+}
+
+interface FreshLengthProps {
+  readonly line: FreshLine;
+  readonly shownIn: Garment['shownIn'];
+  readonly taken: Parameters<typeof firstShare>[0];
+}
+
+/** The line just drawn asks how long it is; nothing is in the garment before that is said. */
+function FreshLength({ line, shownIn, taken }: FreshLengthProps) {
+  const [kind, setKind] = useState<StatedLength['kind']>('length');
+  const [share, setShare] = useState(() => firstShare(taken));
+  const asks = useRef<HTMLDivElement>(null);
+
+  useEffect(() => {
+    asks.current?.scrollIntoView({ block: 'nearest' });
+    asks.current?.querySelector<HTMLInputElement>('input:not([type=radio])')?.focus();
+  }, []);
+
+  function take(says: StatedLength) {
+    const id = crypto.randomUUID();
+    const { garment, edit } = useGarment.getState();
+    const { diagramId, from, to } = line;
+    edit(diagramWords.labels.addLength, putLength(diagramId, { id, from, to, says }));
+    sayWhoFollowed(garment);
+    useDesk.setState({ fresh: undefined });
+    useTable.getState().choose({ kind: 'known-length', diagramId, knownLengthId: id });
+  }
+
+  return (
+    <div ref={asks} className={styles.fresh}>
+      <h3>{words.fresh}</h3>
+      <SaysFields
+        says={kind === 'share' ? share : undefined}
+        {...{ shownIn, taken, kind }}
+        onKind={setKind}
+        onChange={(says) => (says.kind === 'length' ? take(says) : setShare(says))}
+      />
+      <p className={styles.hint}>{words.barHint}</p>
+      <div className={styles.actions}>
+        {kind === 'share' && (
+          <Button tone="chalk" onPress={() => take(share)}>
+            {words.take}
+          </Button>
+        )}
+        <Button onPress={() => useDesk.setState({ fresh: undefined })}>{words.giveUp}</Button>
+      </div>
+    </div>
+  );
+}

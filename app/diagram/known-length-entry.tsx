@@ -1,0 +1,125 @@
+import { useEffect, useRef } from 'react';
+import type { DiagramFinding } from '../../core/diagram/diagram-findings';
+import type { DiagramMap } from '../../core/diagram/diagram-map';
+import type { NotSquared } from '../../core/diagram/squared-plane';
+import { fullSizeLength } from '../../core/diagram/stated-length';
+import type { Diagram, KnownLength, StatedLength } from '../../core/garment/diagram';
+import { putKnownLength, removeKnownLength } from '../../core/garment/diagram-edits';
+import type { Garment } from '../../core/garment/garment';
+import type { MeasureName } from '../../core/garment/measure';
+import { currentSet } from '../../core/garment/measure-value';
+import { writeLength } from '../../core/units/write-length';
+import { useTable } from '../state/table-store';
+import { Button } from '../ui/button';
+import { Note } from '../ui/note';
+import { diagramWords } from '../words/diagram';
+import { measureNames } from '../words/measures';
+import { editDiagram } from './change-diagram';
+import { useDesk } from './desk-store';
+import styles from './diagram-room.module.css';
+import { EndFields } from './end-fields';
+import { Findings } from './findings-list';
+import { firstShare, SaysFields } from './says-fields';
+
+const words = diagramWords.known;
+
+interface KnownLengthEntryProps {
+  readonly known: KnownLength;
+  readonly index: number;
+  readonly garment: Garment;
+  readonly diagram: Diagram;
+  readonly map: DiagramMap | NotSquared;
+  readonly findings: readonly DiagramFinding[];
+  readonly taken: readonly MeasureName[];
+}
+
+/** One known length: what it says, what it measures now, and by how much the two disagree. */
+export function KnownLengthEntry(props: KnownLengthEntryProps) {
+  const { known, index, garment, diagram, map, findings, taken } = props;
+  const { shownIn } = garment;
+  const chosen = useTable((table) => table.chosen);
+  const isChosen = chosen.kind === 'known-length' && chosen.knownLengthId === known.id;
+  const number = index + 1;
+  const entry = useRef<HTMLLIElement>(null);
+  useEffect(() => {
+    if (isChosen) entry.current?.scrollIntoView({ block: 'nearest' });
+  }, [isChosen]);
+  const full = fullSizeLength(known.says, currentSet(garment));
+
+  function put(says: StatedLength) {
+    editDiagram(diagramWords.labels.changeLength, diagram.id, (now) => putKnownLength(now, { ...known, says }));
+  }
+
+  function remove() {
+    editDiagram(diagramWords.labels.removeLength, diagram.id, (now) => removeKnownLength(now, known.id));
+  }
+
+  function choose() {
+    useDesk.setState({ corner: undefined });
+    useTable.getState().choose({ kind: 'known-length', diagramId: diagram.id, knownLengthId: known.id });
+  }
+
+  return (
+    <li ref={entry} className={styles.length} data-chosen={isChosen || undefined} onFocus={choose}>
+      <div className={styles.lengthHead}>
+        <h3>{words.card(number)}</h3>
+        <Button icon="bin" tone="quiet" title={words.remove(number)} onPress={remove} />
+      </div>
+      <SaysFields
+        says={known.says}
+        {...{ shownIn, taken }}
+        kind={known.says.kind}
+        onKind={(kind) => {
+          if (kind === 'share') put(firstShare(taken));
+          else put({ kind: 'length', length: full.kind === 'full-size' ? full.length : 254 });
+        }}
+        onChange={put}
+      />
+      {known.says.kind === 'share' && full.kind === 'full-size' && (
+        <p>{words.shareComes(writeLength(full.length, { shownIn }))}</p>
+      )}
+      {full.kind === 'measure-missing' ? (
+        <Note tone="stop" action={{ words: words.toWearer, onPress: () => useTable.getState().goTo('wearer') }}>
+          {words.notMeasured(measureNames[full.measure].toLowerCase())}
+        </Note>
+      ) : (
+        <Findings findings={findings} />
+      )}
+      <Measures {...{ known, map, shownIn }} disagrees={findings.length > 0} />
+      <EndFields diagramId={diagram.id} known={known} />
+    </li>
+  );
+}
+
+interface MeasuresProps {
+  readonly known: KnownLength;
+  readonly map: DiagramMap | NotSquared;
+  readonly shownIn: Garment['shownIn'];
+  /** A finding says so already. */
+  readonly disagrees: boolean;
+}
+
+/** What the line measures at the scale that fits all known lengths best. */
+function Measures({ known, map, shownIn, disagrees }: MeasuresProps) {
+  const scale = map.kind === 'map' ? map.scale : undefined;
+  const line = scale?.lines.find(({ id }) => id === known.id);
+  if (!scale || !line) return null;
+  const write = (length: number) => writeLength(length, { shownIn });
+  // As many lines as scales: each measures what it says, and that proves nothing.
+  if (scale.lines.length === (scale.split ? 2 : 1)) return <p>{words.byMaking(write(line.measures))}</p>;
+  const off = line.measures - line.states;
+  const near = write(line.measures) === write(line.states);
+  const sentence = near
+    ? words.exact(write(line.measures))
+    : words.measures(
+        write(line.measures),
+        off > 0 ? words.over(write(off)) : words.under(write(-off)),
+        words.percent(off / line.states),
+      );
+  return (
+    <>
+      {!disagrees && <Note tone="good">{sentence}</Note>}
+      {line.byOthers !== undefined && <p className={styles.hint}>{words.asRead(write(line.byOthers))}</p>}
+    </>
+  );
+}

@@ -1,0 +1,77 @@
+import type { Diagram } from '../../core/garment/diagram';
+import { removeDiagram, withDiagram } from '../../core/garment/diagram-edits';
+import type { Pictures } from '../photo/picture-store';
+import { useGarment } from '../state/garment-store';
+import { useTable } from '../state/table-store';
+import { Button } from '../ui/button';
+import { Card } from '../ui/card';
+import { Note } from '../ui/note';
+import { Pick } from '../ui/pick';
+import { say } from '../ui/say';
+import { TextField } from '../ui/text-field';
+import { diagramWords as words } from '../words/diagram';
+import { bringBack, bringIn, useBringingIn } from './bring-in';
+import { ChoosePicture } from './choose-picture';
+import styles from './diagram-room.module.css';
+import { troubleSentence } from './trouble-sentence';
+
+interface ListCardProps {
+  readonly diagram: Diagram;
+  readonly diagrams: readonly Diagram[];
+  readonly pictures: Pictures;
+}
+
+/** Which diagram is on the table, its name, and one more beside it. */
+export function ListCard({ diagram, diagrams, pictures }: ListCardProps) {
+  const edit = useGarment((state) => state.edit);
+  const { busy, refusal } = useBringingIn();
+  const { trouble } = pictures;
+
+  function remove() {
+    edit(words.labels.remove, (garment) => removeDiagram(garment, diagram.id));
+    say(words.removed);
+  }
+
+  return (
+    <Card title={words.list} aside={diagrams.length > 1 ? diagrams.length : undefined}>
+      {diagrams.length > 1 && (
+        <Pick
+          label={words.pickDiagram}
+          value={diagram.id}
+          options={diagrams.map(({ id, name }) => ({ value: id, words: name || words.unnamed }))}
+          onChange={(diagramId) => {
+            useTable.getState().setView('photo', undefined);
+            useTable.getState().choose({ kind: 'diagram', diagramId });
+          }}
+        />
+      )}
+      <TextField
+        key={diagram.id}
+        label={words.name}
+        value={diagram.name}
+        onCommit={(name) =>
+          edit(words.labels.name, (garment) => withDiagram(garment, diagram.id, (now) => ({ ...now, name })))
+        }
+      />
+      {trouble && (
+        <>
+          <Note tone="stop">{troubleSentence(trouble)}</Note>
+          <ChoosePicture
+            words={words.chooseAgain}
+            tone="chalk"
+            disabled={busy}
+            onFile={(file) => void bringBack(diagram, file)}
+          />
+        </>
+      )}
+      {refusal !== undefined && <Note tone="stop">{refusal}</Note>}
+      {busy && <Note tone="plain">{words.opening}</Note>}
+      <div className={styles.actions}>
+        <ChoosePicture words={words.addAnother} disabled={busy} onFile={(file) => void bringIn(file)} />
+        <Button icon="bin" tone="quiet" onPress={remove}>
+          {words.remove}
+        </Button>
+      </div>
+    </Card>
+  );
+}

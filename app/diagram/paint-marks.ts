@@ -1,0 +1,137 @@
+import type { Diagram } from '../../core/garment/diagram';
+import type { Point } from '../../core/geometry/point';
+import { lettering } from '../table/ink';
+import { canvasColours as colours } from '../ui/canvas-colours';
+import type { FreshLine } from './desk-store';
+import type { Face } from './face';
+
+interface Marks {
+  readonly diagram: Diagram;
+  readonly face: Face;
+  readonly corner: number | undefined;
+  /** A point is being dragged: lines are fine and its handle is open, so that what it is put on stays in sight. */
+  readonly held: boolean;
+  readonly lengthId: string | undefined;
+  readonly fresh: FreshLine | undefined;
+  readonly firstEnd: Point | undefined;
+  /** The corners make no rectangle. */
+  readonly wrong: boolean;
+}
+
+/** The corners with the outline between them, and the known lengths. `px` is world units in a CSS pixel. */
+export function paintMarks(pen: CanvasRenderingContext2D, px: number, marks: Marks): void {
+  const { diagram, face, corner, held, lengthId, fresh, firstEnd, wrong } = marks;
+  pen.lineJoin = 'round';
+  if (diagram.squareUp.kind === 'rectangle') {
+    const corners = diagram.squareUp.corners.flatMap((point) => face.toWorld(point) ?? []);
+    drawQuad(pen, corners, px, { wrong, width: held ? 1 : 2 });
+    if (face.kind === 'photo') {
+      for (const [index, point] of corners.entries()) {
+        if (index !== corner || !held) drawHandle(pen, point, px, index === corner);
+      }
+    }
+  }
+  diagram.knownLengths.forEach(({ id, from, to }, index) => {
+    drawLength(pen, face.toWorld(from), face.toWorld(to), px, { number: index + 1, chosen: id === lengthId, held });
+  });
+  if (fresh?.diagramId === diagram.id) {
+    drawLength(pen, face.toWorld(fresh.from), face.toWorld(fresh.to), px, { number: undefined, chosen: true, held });
+  } else if (firstEnd) drawEnd(pen, firstEnd, px);
+}
+
+/** Every line has a light ground under it, so that it shows on dark and on light pictures. */
+function stroked(pen: CanvasRenderingContext2D, px: number, width: number, colour: string, dash: number[] = []): void {
+  pen.setLineDash([]);
+  pen.strokeStyle = colours.sheet;
+  pen.globalAlpha = 0.75;
+  pen.lineWidth = (width > 1 ? width + 2.5 : width) * px;
+  pen.stroke();
+  pen.globalAlpha = 1;
+  pen.setLineDash(dash.map((each) => each * px));
+  pen.strokeStyle = colour;
+  pen.lineWidth = width * px;
+  pen.stroke();
+}
+
+function drawQuad(
+  pen: CanvasRenderingContext2D,
+  corners: readonly Point[],
+  px: number,
+  { wrong, width }: { readonly wrong: boolean; readonly width: number },
+): void {
+  pen.beginPath();
+  for (const { x, y } of corners) pen.lineTo(x, y);
+  pen.closePath();
+  stroked(pen, px, width, wrong ? colours.wrong : colours.chalk, wrong ? [2, 5] : [9, 6]);
+}
+
+const HANDLE_PX = 12;
+
+/** A ring with a small cross in the middle: what lies under the corner itself stays in sight. */
+function drawHandle(pen: CanvasRenderingContext2D, { x, y }: Point, px: number, chosen: boolean): void {
+  pen.beginPath();
+  pen.arc(x, y, (chosen ? HANDLE_PX + 3 : HANDLE_PX) * px, 0, 2 * Math.PI);
+  stroked(pen, px, chosen ? 4.5 : 3, chosen ? colours.chalkDeep : colours.chalk);
+  pen.beginPath();
+  pen.moveTo(x - 3 * px, y);
+  pen.lineTo(x + 3 * px, y);
+  pen.moveTo(x, y - 3 * px);
+  pen.lineTo(x, y + 3 * px);
+  stroked(pen, px, 1, colours.chalkDeep);
+}
+
+function drawLength(
+  pen: CanvasRenderingContext2D,
+  from: Point | undefined,
+  to: Point | undefined,
+  px: number,
+  { number, chosen, held }: { readonly number: number | undefined; readonly chosen: boolean; readonly held: boolean },
+): void {
+  if (!from || !to) return;
+  const colour = chosen ? colours.chalkDeep : colours.ink;
+  const length = Math.hypot(to.x - from.x, to.y - from.y);
+  const tick =
+    length > 0 ? { x: (-(to.y - from.y) / length) * 9 * px, y: ((to.x - from.x) / length) * 9 * px } : { x: 0, y: 0 };
+  pen.beginPath();
+  pen.moveTo(from.x, from.y);
+  pen.lineTo(to.x, to.y);
+  for (const end of [from, to]) {
+    pen.moveTo(end.x - tick.x, end.y - tick.y);
+    pen.lineTo(end.x + tick.x, end.y + tick.y);
+  }
+  stroked(pen, px, held ? 1 : chosen ? 3 : 2, colour);
+  if (number !== undefined) drawNumber(pen, (from.x + to.x) / 2, (from.y + to.y) / 2, px, { number, colour });
+}
+
+function drawEnd(pen: CanvasRenderingContext2D, { x, y }: Point, px: number): void {
+  pen.beginPath();
+  pen.arc(x, y, 5 * px, 0, 2 * Math.PI);
+  stroked(pen, px, 2, colours.chalkDeep);
+}
+
+function drawNumber(
+  pen: CanvasRenderingContext2D,
+  x: number,
+  y: number,
+  px: number,
+  { number, colour }: { readonly number: number; readonly colour: string },
+): void {
+  pen.beginPath();
+  pen.arc(x, y, 10 * px, 0, 2 * Math.PI);
+  pen.fillStyle = colours.sheet;
+  pen.fill();
+  pen.setLineDash([]);
+  pen.lineWidth = 1.5 * px;
+  pen.strokeStyle = colour;
+  pen.stroke();
+  // Words are set at a size the canvas knows how to draw well, whatever a world unit is.
+  pen.save();
+  pen.translate(x, y);
+  pen.scale(px, px);
+  pen.fillStyle = colour;
+  pen.font = lettering(14, 700);
+  pen.textAlign = 'center';
+  pen.textBaseline = 'middle';
+  pen.fillText(String(number), 0, 1);
+  pen.restore();
+}

@@ -1,0 +1,177 @@
+import type { Diagram, KnownLength, Quad } from '../../core/garment/diagram';
+import { distance, move, type PhotoPoint, type Point, vectorBetween } from '../../core/geometry/point';
+import { useGarment } from '../state/garment-store';
+import { useTable } from '../state/table-store';
+import type { Drag, KeyPress, PointerAt, Tool } from '../table/tool';
+import { diagramWords as words } from '../words/diagram';
+import { arrowStep } from './arrow-step';
+import { moveCorner, moveLengthEnd, nudgeCorner, sayWhoFollowed } from './change-diagram';
+import { cornerNumbers, useDesk } from './desk-store';
+import type { Face } from './face';
+
+/**
+ * The pointer on a picture: it takes hold of the corners (on the photo as taken), of the ends of known lengths, and, when
+ * she asked for it, draws a new one, by a drag or by pressing on both ends.
+ */
+export function photoTool(diagram: Diagram, face: Face, mode: { readonly drawing: boolean }): Tool {
+  return {
+    cursor: mode.drawing ? 'crosshair' : 'default',
+    press: (at) => (mode.drawing ? drawLine(diagram, face, at) : takeHold(diagram, face, at)),
+    tap: (at) => chooseLine(diagram, face, at),
+    key: (press) => nudge(diagram, press),
+  };
+}
+
+function takeHold(diagram: Diagram, face: Face, at: PointerAt): Drag | undefined {
+  const end = lengthEndAt(diagram, face, at);
+  // Where both lie in one place the corner goes first, unless she has just chosen that known length.
+  const corner = end && isChosen(end.known) ? undefined : cornerAt(diagram, face, at);
+  if (corner !== undefined) {
+    useDesk.setState({ corner });
+    return dragPoint(at, face, (diagram.squareUp as { corners: Quad }).corners[corner], {
+      label: words.labels.corner(words.square.corner[corner]),
+      change: (photo) => moveCorner(diagram.id, corner, photo),
+    });
+  }
+  if (!end) return undefined;
+  const { known, which } = end;
+  useTable.getState().choose({ kind: 'known-length', diagramId: diagram.id, knownLengthId: known.id });
+  return dragPoint(at, face, known[which], {
+    label: words.labels.moveLength,
+    change: (photo) => moveLengthEnd(diagram.id, known.id, which, photo),
+  });
+}
+
+function isChosen(known: KnownLength): boolean {
+  const { chosen } = useTable.getState();
+  return chosen.kind === 'known-length' && chosen.knownLengthId === known.id;
+}
+
+interface PointDrag {
+  readonly label: string;
+  readonly change: (photo: PhotoPoint) => Parameters<ReturnType<typeof useGarment.getState>['drag']>[0];
+}
+
+/** Drags one point, which keeps its distance from the finger so that it does not jump at the first move. */
+function dragPoint(from: PointerAt, face: Face, start: PhotoPoint, { label, change }: PointDrag): Drag {
+  const { garment: before, beginDrag, drag, endDrag, cancelDrag } = useGarment.getState();
+  const grip = vectorBetween(from.world, face.toWorld(start) ?? from.world);
+  let moved = false;
+  const letGo = () => useDesk.setState({ held: false });
+  const to = (at: PointerAt) => {
+    const photo = face.toPhoto(move(at.world, grip));
+    if (photo) drag(change(photo));
+  };
+  beginDrag(label);
+  useDesk.setState({ held: true });
+  return {
+    move(at) {
+      moved = true;
+      to(at);
+    },
+    end(at) {
+      if (moved) to(at);
+      endDrag();
+      letGo();
+      sayWhoFollowed(before);
+    },
+    cancel() {
+      cancelDrag();
+      letGo();
+    },
+  };
+}
+
+/** One end where it was pressed and the other where it was let go, or, after a mere press, where the next press falls. */
+function drawLine(diagram: Diagram, face: Face, at: PointerAt): Drag | undefined {
+  const pressed = face.toPhoto(at.world);
+  const first = useDesk.getState().drawing?.from;
+  const from = first ?? pressed;
+  if (!from || !pressed) return undefined;
+  const show = (to: PhotoPoint) => useDesk.setState({ fresh: { diagramId: diagram.id, from, to } });
+  const cancel = () => useDesk.setState({ fresh: undefined, held: false });
+  show(pressed);
+  useDesk.setState({ held: true });
+  return {
+    move(now) {
+      const photo = face.toPhoto(now.world);
+      if (photo) show(photo);
+    },
+    end(now) {
+      const to = face.toPhoto(now.world) ?? pressed;
+      useDesk.setState({ held: false });
+      const long = distance(face.toWorld(from) ?? from, face.toWorld(to) ?? to) > 2 * now.reach;
+      if (long) useDesk.setState({ drawing: undefined, fresh: { diagramId: diagram.id, from, to } });
+      else useDesk.setState({ drawing: { from }, fresh: undefined });
+    },
+    cancel,
+  };
+}
+
+function chooseLine(diagram: Diagram, face: Face, at: PointerAt): void {
+  const hit = diagram.knownLengths.find(({ from, to }) => {
+    const [a, b] = [face.toWorld(from), face.toWorld(to)];
+    return a && b && distanceToRun(at.world, a, b) <= at.reach;
+  });
+  useDesk.setState({ corner: undefined });
+  useTable
+    .getState()
+    .choose(
+      hit
+        ? { kind: 'known-length', diagramId: diagram.id, knownLengthId: hit.id }
+        : { kind: 'diagram', diagramId: diagram.id },
+    );
+}
+
+function nudge(diagram: Diagram, press: KeyPress): boolean {
+  if (press.key === 'Escape' && useDesk.getState().drawing) {
+    useDesk.setState({ drawing: undefined, fresh: undefined });
+    return true;
+  }
+  const { corner } = useDesk.getState();
+  const step = arrowStep(press);
+  if (corner === undefined || !step || diagram.squareUp.kind !== 'rectangle') return false;
+  nudgeCorner(diagram.id, corner, move(diagram.squareUp.corners[corner], step));
+  return true;
+}
+
+/** Corners are only to be moved on the photo as taken: on the squared picture the ground would move with them. */
+function cornerAt(diagram: Diagram, face: Face, at: PointerAt): (typeof cornerNumbers)[number] | undefined {
+  if (diagram.squareUp.kind !== 'rectangle' || face.kind !== 'photo') return undefined;
+  const { corners } = diagram.squareUp;
+  // The handle is larger than the pointer's reach, and whatever is in sight can be taken.
+  const reach = at.reach * 2;
+  let best: (typeof cornerNumbers)[number] | undefined;
+  for (const number of cornerNumbers) {
+    const away = distance(corners[number], at.world);
+    if (away <= reach && (best === undefined || away < distance(corners[best], at.world))) best = number;
+  }
+  return best;
+}
+
+function lengthEndAt(
+  diagram: Diagram,
+  face: Face,
+  at: PointerAt,
+): { readonly known: KnownLength; readonly which: 'from' | 'to' } | undefined {
+  let best: { known: KnownLength; which: 'from' | 'to' } | undefined;
+  let nearest = at.reach * 1.5;
+  // The chosen one comes last, and so is found where ends of several meet.
+  for (const known of diagram.knownLengths.toSorted((a, b) => Number(isChosen(a)) - Number(isChosen(b)))) {
+    for (const which of ['from', 'to'] as const) {
+      const end = face.toWorld(known[which]);
+      const away = end ? distance(end, at.world) : Number.POSITIVE_INFINITY;
+      if (away > nearest) continue;
+      nearest = away;
+      best = { known, which };
+    }
+  }
+  return best;
+}
+
+function distanceToRun(point: Point, a: Point, b: Point): number {
+  const run = vectorBetween(a, b);
+  const size = run.dx * run.dx + run.dy * run.dy;
+  const along = size > 0 ? ((point.x - a.x) * run.dx + (point.y - a.y) * run.dy) / size : 0;
+  return distance(point, move(a, run, Math.min(1, Math.max(0, along))));
+}

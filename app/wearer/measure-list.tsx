@@ -1,0 +1,43 @@
+import type { MeasureName, MeasureSet } from '../../core/garment/measure';
+import { setMeasure } from '../../core/garment/wearer-edits';
+import type { ShownIn } from '../../core/units/inch';
+import { useGarment } from '../state/garment-store';
+import { measureNames } from '../words/measures';
+import { wearerWords as words } from '../words/wearer';
+import { guessInto } from './guess-into';
+import { MeasureRow } from './measure-row';
+import styles from './wearer-room.module.css';
+
+interface MeasureListProps {
+  readonly names: readonly MeasureName[];
+  readonly set: MeasureSet;
+  readonly shownIn: ShownIn;
+  readonly doubts: ReadonlyMap<MeasureName, readonly string[]>;
+  readonly onFocus: (name: MeasureName) => void;
+}
+
+const NO_DOUBTS: readonly string[] = [];
+
+/** Some measures of the set in use, one below the other. */
+export function MeasureList({ names, set, shownIn, doubts, onFocus }: MeasureListProps) {
+  const edit = useGarment((state) => state.edit);
+  return (
+    <ul className={styles.list}>
+      {names.map((name) => (
+        <MeasureRow
+          // A field half typed belongs to the set it was typed in.
+          key={`${set.id} ${name}`}
+          name={name}
+          measure={set.measures[name]}
+          shownIn={shownIn}
+          doubts={doubts.get(name) ?? NO_DOUBTS}
+          onChange={(measure) =>
+            edit(words.labels.measure(measureNames[name]), (garment) => setMeasure(garment, name, measure))
+          }
+          onGuess={() => guessInto(name, set, shownIn)}
+          onFocus={() => onFocus(name)}
+        />
+      ))}
+    </ul>
+  );
+}

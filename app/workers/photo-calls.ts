@@ -1,0 +1,63 @@
+import type { Raster } from '../../core/diagram/warp';
+import type { Homography } from '../../core/geometry/projective';
+import type { HeaderRefusal } from '../photo/picture-header';
+
+/** Why a picture could not be opened. */
+export type PictureRefusal =
+  | HeaderRefusal
+  /** It begins like a picture but does not decode. */
+  | { readonly kind: 'damaged' }
+  /** It decodes to a single colour. */
+  | { readonly kind: 'blank' };
+
+/** A smaller copy of a picture. */
+export interface SmallCopy {
+  readonly raster: Raster;
+  /** Pixels of the copy to one of the whole upright picture, across and down. */
+  readonly pxToPx: { readonly across: number; readonly down: number };
+}
+
+export interface OpenedPicture {
+  readonly kind: 'opened';
+  readonly type: 'image/jpeg' | 'image/png' | 'image/webp';
+  /** The upright picture, in its own pixels. */
+  readonly widthPx: number;
+  readonly heightPx: number;
+  /** To be looked at: the first at most {@link MOST_WORKING_PX}, each further one half as wide. */
+  readonly levels: readonly ImageBitmap[];
+  /** To work out quick looks from: at most {@link MOST_SMALL_PX}. */
+  readonly small: SmallCopy;
+}
+
+/** A flat picture to be made: its size, and from its pixels to those of the whole upright photo. */
+export interface FlatPlan {
+  readonly width: number;
+  readonly height: number;
+  readonly toPhoto: Homography;
+}
+
+export interface FlatPicture {
+  readonly kind: 'flat';
+  readonly levels: readonly ImageBitmap[];
+}
+
+/** A stored photo. The worker keeps the last one it opened, so that the same key is not decoded again. */
+export interface PhotoFile {
+  readonly key: string;
+  readonly file: Blob;
+}
+
+export type PhotoCalls = {
+  open: { args: PhotoFile; answer: OpenedPicture | PictureRefusal };
+  layFlat: { args: PhotoFile & { readonly plan: FlatPlan }; answer: FlatPicture | PictureRefusal };
+  layFlatQuickly: { args: { readonly small: SmallCopy; readonly plan: FlatPlan }; answer: FlatPicture };
+};
+
+/** The largest copy that is worked on: what the canvas of every phone still holds. */
+export const MOST_WORKING_PX = 16e6;
+
+/** The largest copy that quick looks are worked out from: a quarter of a 12 megapixel photo each way fits. */
+export const MOST_SMALL_PX = 1e6;
+
+/** The largest quick look. */
+export const MOST_QUICK_PX = 0.75e6;

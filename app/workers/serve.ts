@@ -1,0 +1,37 @@
+import type { Methods, Question, Reply } from './call';
+
+/** The worker's side of the line; the global of a dedicated worker is one. */
+export interface WorkerPort {
+  postMessage(message: unknown, transfer: Transferable[]): void;
+  onmessage: ((event: MessageEvent) => void) | null;
+}
+
+/** An answer and what of it moves to the page instead of being copied. */
+export interface Answered<Answer> {
+  readonly answer: Answer;
+  readonly transfer?: readonly Transferable[];
+}
+
+/** How each method is done. `tell` reports the share done, 0 to 1. */
+export type Doing<M extends Methods> = {
+  readonly [K in keyof M]: (args: M[K]['args'], tell: (share: number) => void) => Promise<Answered<M[K]['answer']>>;
+};
+
+/** Answers the calls that come in at a port. What a method throws goes back as the failure of that one call. */
+export function serve<M extends Methods>(port: WorkerPort, doing: Doing<M>): void {
+  port.onmessage = async ({ data }: MessageEvent<Question>) => {
+    const { id, method, args } = data;
+    const reply = (message: Reply, transfer: readonly Transferable[] = []) => port.postMessage(message, [...transfer]);
+    const how = Object.hasOwn(doing, method) ? doing[method] : undefined;
+    if (!how) {
+      reply({ id, kind: 'failed', message: `no method ${method}` });
+      return;
+    }
+    try {
+      const { answer, transfer } = await how(args, (share) => reply({ id, kind: 'progress', share }));
+      reply({ id, kind: 'answer', answer }, transfer);
+    } catch (error) {
+      reply({ id, kind: 'failed', message: error instanceof Error ? error.message : String(error) });
+    }
+  };
+}

@@ -1,0 +1,124 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { readPictureHeader } from '../../app/photo/picture-header';
+
+// The files below are laid out by hand from the standards: JPEG, ITU-T T.81 annex B; PNG, W3C Portable Network Graphics
+// (third edition) 5.3 and 11.2.1; WebP, RFC 9649 sections 2.5 to 2.7.
+
+const text = (words: string) => [...words].map((letter) => letter.charCodeAt(0));
+const big16 = (n: number) => [n >> 8, n & 0xff];
+const big32 = (n: number) => [...big16(n >>> 16), ...big16(n & 0xffff)];
+const little16 = (n: number) => big16(n).reverse();
+const little24 = (n: number) => [...little16(n & 0xffff), n >>> 16];
+const little32 = (n: number) => big32(n).reverse();
+const file = (...parts: (readonly number[])[]) => Uint8Array.from(parts.flat());
+
+/** A thumbnail's end marker lies in the EXIF part, so that a search for the end must not be taken in by it. */
+const exif = [0xff, 0xe1, ...big16(12), ...text('Exif'), 0, 0, 0xff, 0xd9, 1, 2];
+function jpeg(width: number, height: number, options: { frame?: number; end?: readonly number[] } = {}) {
+  const { frame = 0xc0, end = [0xff, 0xd9] } = options;
+  const huffman = [0xff, 0xc4, ...big16(5), 0, 0, 0];
+  const sof = [0xff, frame, ...big16(11), 8, ...big16(height), ...big16(width), 1, 1, 0x11, 0];
+  const scan = [0xff, 0xda, ...big16(8), 1, 1, 0, 0, 63, 0, 0x12, 0xff, 0x00, 0x34];
+  return file([0xff, 0xd8], exif, huffman, sof, scan, end);
+}
+
+const pngMark = [0x89, ...text('PNG'), 0x0d, 0x0a, 0x1a, 0x0a];
+const chunk = (name: string, data: readonly number[]) => [...big32(data.length), ...text(name), ...data, 0, 0, 0, 0];
+function png(width: number, height: number) {
+  const header = [...big32(width), ...big32(height), 8, 2, 0, 0, 0];
+  return file(pngMark, chunk('IHDR', header), chunk('IDAT', [7, 7, 7]), chunk('IEND', []));
+}
+
+function riff(...chunks: (readonly number[])[]) {
+  const body = [...text('WEBP'), ...chunks.flat()];
+  return file(text('RIFF'), little32(body.length), body);
+}
+const vp8 = (w: number, h: number) =>
+  riff([...text('VP8 '), ...little32(10), 0x30, 1, 0, 0x9d, 0x01, 0x2a, ...little16(w), ...little16(h)]);
+const vp8l = (w: number, h: number) =>
+  riff([...text('VP8L'), ...little32(10), 0x2f, ...little32((w - 1) | ((h - 1) << 14)), 0, 0, 0, 0, 0]);
+const vp8x = (w: number, h: number) =>
+  riff([...text('VP8X'), ...little32(10), 0x10, 0, 0, 0, ...little24(w - 1), ...little24(h - 1)]);
+
+describe('readPictureHeader gives the format and the stored size', () => {
+  it.each([
+    ['a baseline JPEG', jpeg(4032, 3024), 'jpeg', 4032, 3024],
+    ['a progressive JPEG', jpeg(640, 481, { frame: 0xc2 }), 'jpeg', 640, 481],
+    ['a JPEG with bytes after its end', jpeg(300, 200, { end: [0xff, 0xd9, 1, 2, 3] }), 'jpeg', 300, 200],
+    ['a PNG', png(747, 1024), 'png', 747, 1024],
+    ['a lossy WebP', vp8(1234, 567), 'webp', 1234, 567],
+    ['a lossless WebP', vp8l(1021, 16_383), 'webp', 1021, 16_383],
+    ['an extended WebP', vp8x(70_001, 803), 'webp', 70_001, 803],
+  ])('of %s', (_, bytes, format, widthPx, heightPx) => {
+    expect(readPictureHeader(bytes)).toEqual({ kind: 'picture', format, widthPx, heightPx });
+  });
+
+  it('also when the bytes are a window into a larger buffer', () => {
+    const inner = png(31, 17);
+    const outer = new Uint8Array(inner.length + 50);
+    outer.set(inner, 13);
+    expect(readPictureHeader(outer.subarray(13, 13 + inner.length))).toMatchObject({ widthPx: 31, heightPx: 17 });
+  });
+});
+
+describe('readPictureHeader refuses by name', () => {
+  it('an empty file', () => {
+    expect(readPictureHeader(new Uint8Array())).toEqual({ kind: 'empty-file' });
+  });
+
+  it.each([
+    ['words that are called a picture', file(text('This is a letter, not a picture, whatever its name says.'))],
+    ['a JPEG start with no picture behind it', file([0xff, 0xd8, 0xff, 0xda], big16(8), [1, 2, 3, 4, 5, 6, 7, 8])],
+    ['a PNG mark with another chunk first', file(pngMark, chunk('tEXt', text('thirteen long')), chunk('IEND', []))],
+    ['a picture of no width', png(0, 12)],
+  ])('%s', (_, bytes) => {
+    expect(readPictureHeader(bytes)).toEqual({ kind: 'not-a-picture' });
+  });
+
+  it.each([
+    ['pdf', file(text('%PDF-1.7\n%'))],
+    ['heic', file(big32(24), text('ftypheic'), big32(0), text('mif1heic'))],
+    ['avif', file(big32(24), text('ftypavif'), big32(0), text('mif1avif'))],
+    ['gif', file(text('GIF89a'), little16(5), little16(9))],
+    ['tiff', file(text('II*'), [0], little32(8))],
+    ['jpeg-xl', file([0xff, 0x0a, 0x11, 0x22])],
+    ['svg', file(text('<?xml version="1.0"?>\n<svg xmlns="http://www.w3.org/2000/svg"/>'))],
+  ])('a known kind that cannot be read yet: %s', (format, bytes) => {
+    expect(readPictureHeader(bytes)).toEqual({ kind: 'other-format', format });
+  });
+
+  it('a JPEG, PNG or WebP whose end is missing', () => {
+    for (const whole of [jpeg(900, 700), png(900, 700), vp8x(900, 700)]) {
+      for (const share of [0.45, 0.6, 0.95]) {
+        const part = whole.slice(0, Math.floor(whole.length * share));
+        expect(readPictureHeader(part)).toEqual({ kind: 'cut-short' });
+      }
+    }
+  });
+
+  it('a small file that claims 60,000 by 60,000 pixels, whole or cut short', () => {
+    const claim = { kind: 'too-many-pixels', widthPx: 60_000, heightPx: 60_000 };
+    expect(readPictureHeader(png(60_000, 60_000))).toEqual(claim);
+    expect(readPictureHeader(jpeg(60_000, 60_000))).toEqual(claim);
+    expect(readPictureHeader(vp8x(60_000, 60_000))).toEqual(claim);
+    expect(readPictureHeader(png(60_000, 60_000).slice(0, 40))).toEqual(claim);
+  });
+
+  it('nothing at 100 megapixels, and one row more', () => {
+    expect(readPictureHeader(png(12_500, 8000)).kind).toBe('picture');
+    expect(readPictureHeader(png(12_500, 8001)).kind).toBe('too-many-pixels');
+  });
+
+  it('whatever the bytes are, without throwing', () => {
+    const starts = [[0xff, 0xd8, 0xff], pngMark, [...text('RIFF'), 9, 0, 0, 0, ...text('WEBPVP8X')], text('BM'), []];
+    const bytes = fc.tuple(fc.constantFrom(...starts), fc.uint8Array({ maxLength: 80 }));
+    fc.assert(
+      fc.property(bytes, ([start, rest]) => {
+        const read = readPictureHeader(file(start, [...rest]));
+        if (read.kind === 'picture') expect(read.widthPx * read.heightPx).toBeGreaterThan(0);
+      }),
+      { seed: 7 },
+    );
+  });
+});
