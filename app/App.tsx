@@ -1,0 +1,47 @@
+import { lazy, Suspense } from 'react';
+import styles from './app.module.css';
+import { ShelfRoom } from './shelf/shelf-room';
+import { Header } from './shell/header';
+import { KeptNotice } from './shell/kept-notice';
+import { RoomGuard } from './shell/room-guard';
+import { UndoKeys } from './shell/undo-keys';
+import { UpdateNotice } from './shell/update-notice';
+import { useGarment } from './state/garment-store';
+import { type Room, useTable } from './state/table-store';
+import { SaidHere } from './ui/say';
+import { shellWords as words } from './words/shell';
+
+// The shelf comes at once; every other room is fetched when it is first entered, from the offline store if need be.
+const rooms: Readonly<Record<Room, React.ComponentType>> = {
+  shelf: ShelfRoom,
+  wearer: lazy(async () => ({ default: (await import('./wearer/wearer-room')).WearerRoom })),
+  diagram: lazy(async () => ({ default: (await import('./diagram/diagram-room')).DiagramRoom })),
+  draft: lazy(async () => ({ default: (await import('./draft/draft-room')).DraftRoom })),
+  fit: lazy(async () => ({ default: (await import('./fit/fit-room')).FitRoom })),
+  paper: lazy(async () => ({ default: (await import('./paper/paper-room')).PaperRoom })),
+  check: lazy(async () => ({ default: (await import('./check/check-room')).CheckRoom })),
+};
+
+/** The workbench: a strip along the top and one room below it. Without a garment there is only the shelf. */
+export function App() {
+  const chosen = useTable((table) => table.room);
+  const hasGarment = useGarment((state) => state.garment !== undefined);
+  const room = hasGarment ? chosen : 'shelf';
+  const Entered = rooms[room];
+  return (
+    <div className={styles.app}>
+      <UndoKeys />
+      <Header />
+      <UpdateNotice />
+      <KeptNotice />
+      <div className={styles.room}>
+        <RoomGuard key={room} room={words.rooms[room]}>
+          <Suspense fallback={<p className={styles.loading}>{words.loading}</p>}>
+            <Entered />
+          </Suspense>
+        </RoomGuard>
+      </div>
+      <SaidHere />
+    </div>
+  );
+}

@@ -1,0 +1,72 @@
+import { ringPieces } from '../../core/fit/round-body';
+import type { WaistNeed } from '../../core/fit/waist-needs';
+import type { Garment, Ring } from '../../core/garment/garment';
+import { withPiece } from '../../core/garment/with-piece';
+import { writeLength } from '../../core/units/write-length';
+import { useGarment } from '../state/garment-store';
+import { Button } from '../ui/button';
+import { Card } from '../ui/card';
+import { Note } from '../ui/note';
+import { say } from '../ui/say';
+import { fitWords as words } from '../words/fit';
+import styles from './fit-room.module.css';
+
+interface CurvedWaistCardProps {
+  readonly garment: Garment;
+  readonly ring: Ring;
+  readonly needs: readonly WaistNeed[];
+}
+
+/** The curve each waist needs, in numbers beside the straight one, with one press to take it. */
+export function CurvedWaistCard({ garment, ring, needs }: CurvedWaistCardProps) {
+  if (needs.length === 0) return null;
+  return (
+    <Card title={words.curvedWaist}>
+      <p className={styles.small}>{words.curvedHelp}</p>
+      {needs.map((need) => (
+        <WaistRow key={need.edgeId} need={need} garment={garment} ring={ring} />
+      ))}
+    </Card>
+  );
+}
+
+function WaistRow({ need, garment, ring }: { need: WaistNeed; garment: Garment; ring: Ring }) {
+  const edit = useGarment((state) => state.edit);
+  const member = ringPieces(garment, ring).find(({ piece }) => piece.id === need.pieceId);
+  const name = member?.piece.name || words.unnamedPiece;
+  if (need.kind === 'no-curve') return <Note tone="warn">{`${name}: ${words.noCurve[need.why]}`}</Note>;
+  const { curve } = need;
+  const length = (mm: number) => writeLength(mm, { shownIn: garment.shownIn });
+  const whole = (mm: number) => words.ofWhole(length(mm * (member?.times ?? 1)));
+  if (need.settled) return <Note tone="good">{`${name}: ${words.isCurved}`}</Note>;
+  const take = () => {
+    edit(words.takeLabel, (before) => withPiece(before, need.pieceId, () => curve.piece));
+    say(words.taken(name));
+  };
+  return (
+    <section className={styles.level} aria-label={name}>
+      <h3>{name}</h3>
+      <dl>
+        <div>
+          <dt>{words.straight}</dt>
+          <dd>
+            {length(curve.straightLength)} <small>{whole(curve.straightLength)}</small>
+          </dd>
+        </div>
+        <div>
+          <dt>{words.curved}</dt>
+          <dd>
+            {length(curve.length)} <small>{whole(curve.length)}</small>
+          </dd>
+        </div>
+        <div>
+          <dt>{curve.dip === 0 ? words.rise : words.dip}</dt>
+          <dd>{length(curve.dip === 0 ? curve.rise : curve.dip)}</dd>
+        </div>
+      </dl>
+      <Button tone="chalk" icon="curve" onPress={take}>
+        {words.take}
+      </Button>
+    </section>
+  );
+}

@@ -1,0 +1,52 @@
+import { useState } from 'react';
+import type { Garment } from '../../core/garment/garment';
+import { useGarment } from '../state/garment-store';
+import { useTable } from '../state/table-store';
+import { Note } from '../ui/note';
+import { RoomLayout } from '../ui/room-layout';
+import { paperWords as words } from '../words/paper';
+import { MakeCard } from './make-card';
+import { PagesPreview } from './pages-preview';
+import { PaperCard } from './paper-card';
+import { ProofCard } from './proof-card';
+
+/** From the draft to paper: true-size pages, or the squares sheet. */
+export function PaperRoom() {
+  const garment = useGarment((state) => state.garment);
+  const goTo = useTable((table) => table.goTo);
+  if (!garment) return null;
+  if (garment.pieces.length > 0) return <WithPieces garment={garment} />;
+  return (
+    <RoomLayout
+      table={null}
+      notebook={
+        <Note tone="plain" action={{ words: words.toDraft, onPress: () => goTo('draft') }}>
+          {words.noPieces}
+        </Note>
+      }
+    />
+  );
+}
+
+function WithPieces({ garment }: { readonly garment: Garment }) {
+  const [left, setLeft] = useState<ReadonlySet<string>>(new Set());
+  const chosen = garment.pieces.filter((piece) => !left.has(piece.id));
+  const toggle = (pieceId: string, on: boolean) => {
+    const next = new Set(left);
+    if (on) next.delete(pieceId);
+    else next.add(pieceId);
+    setLeft(next);
+  };
+  return (
+    <RoomLayout
+      table={<PagesPreview pieces={chosen} paper={garment.paper} shownIn={garment.shownIn} />}
+      notebook={
+        <>
+          <MakeCard garment={garment} chosen={chosen} onToggle={toggle} />
+          <PaperCard garment={garment} />
+          <ProofCard garment={garment} />
+        </>
+      }
+    />
+  );
+}

@@ -1,0 +1,91 @@
+import { useCallback, useEffect, useState } from 'react';
+import { newGarment } from '../../core/garment/new-garment';
+import { useGarment } from '../state/garment-store';
+import { useTable } from '../state/table-store';
+import { openProjectFile, startDemo, startGarment } from '../storage/bring-in';
+import type { ShelfRow } from '../storage/database';
+import { listShelf } from '../storage/shelf';
+import { Note } from '../ui/note';
+import { say } from '../ui/say';
+import { projectFileWords } from '../words/project-file';
+import { shelfWords as words } from '../words/shelf';
+import { ShelfList } from './shelf-list';
+import styles from './shelf-room.module.css';
+import { StartCard } from './start-card';
+import { today } from '../state/today';
+
+/** Where garments are kept and begun. */
+export function ShelfRoom() {
+  const [rows, setRows] = useState<readonly ShelfRow[]>([]);
+  const [trouble, setTrouble] = useState<string>();
+  const goTo = useTable((table) => table.goTo);
+  const onTable = useGarment((state) => state.garment);
+
+  const refresh = useCallback(() => {
+    listShelf().then(setRows, () => setTrouble(words.noStorage));
+  }, []);
+  useEffect(refresh, [refresh]);
+
+  async function attempt(work: () => Promise<void>) {
+    setTrouble(undefined);
+    try {
+      await work();
+    } catch {
+      setTrouble(words.noStorage);
+    }
+  }
+
+  function startFromPicture() {
+    return attempt(async () => {
+      const newId = () => crypto.randomUUID();
+      await startGarment(newGarment({ newId, today: today(), name: words.unnamed, shownIn: usualUnit() }));
+      goTo('diagram', { kind: 'nothing' });
+    });
+  }
+
+  function tryDemo() {
+    return attempt(async () => {
+      await startDemo(today());
+      goTo('draft', { kind: 'nothing' });
+    });
+  }
+
+  function openFile(file: File) {
+    return attempt(async () => {
+      const reading = await openProjectFile(file);
+      if (reading.kind !== 'project') {
+        setTrouble(projectFileWords.refused[reading.kind]);
+        return;
+      }
+      if (reading.missingPhotos > 0) say(projectFileWords.missingPhotos(reading.missingPhotos));
+      goTo('draft', { kind: 'nothing' });
+    });
+  }
+
+  return (
+    <main className={styles.room}>
+      <div className={styles.sheet}>
+        <h1>{words.title}</h1>
+        <p className={styles.promise}>{words.promise}</p>
+        <div className={styles.starts}>
+          <StartCard
+            icon="camera"
+            title={words.startPicture}
+            help={words.startPictureHelp}
+            onPress={startFromPicture}
+          />
+          <StartCard icon="piece" title={words.startDemo} help={words.startDemoHelp} onPress={tryDemo} />
+          <StartCard icon="open" title={words.openFile} help={words.openFileHelp} onFile={openFile} />
+        </div>
+        {trouble && <Note tone="stop">{trouble}</Note>}
+        {rows.length > 0 && <ShelfList rows={rows} onTableId={onTable?.id} onChange={refresh} onTrouble={setTrouble} />}
+        <p className={styles.private}>{words.private}</p>
+      </div>
+    </main>
+  );
+}
+
+/** Inches where people cut in inches, centimetres elsewhere; it can be changed in the Wearer room. */
+function usualUnit(): 'in' | 'cm' {
+  return /^en-(us|gb|ca|au|nz|ie)/i.test(navigator.language) || navigator.language === 'en' ? 'in' : 'cm';
+}

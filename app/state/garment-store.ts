@@ -1,0 +1,152 @@
+import { create } from 'zustand';
+import type { Garment } from '../../core/garment/garment';
+import { garmentChange } from '../../core/garment/garment-change';
+import { readGarment } from '../../core/garment/schema';
+
+/** One thing she did, from the garment before it to the garment after it. */
+export interface Step {
+  readonly before: Garment;
+  readonly after: Garment;
+  /** What it was, as undo names it. */
+  readonly label: string;
+  /** Milliseconds since 1970. */
+  readonly time: number;
+  /** Steps with the same key made in quick succession are one. */
+  readonly merge?: string;
+}
+
+export interface History {
+  readonly past: readonly Step[];
+  /** Steps taken back, the next to be done again last. */
+  readonly future: readonly Step[];
+}
+
+export interface GarmentState extends History {
+  /** What is on the screen; a drag in progress is in it. */
+  readonly garment: Garment | undefined;
+  /** Where the garment can be changed: only one window at a time may. In the others every change is refused. */
+  readonly editing: 'here' | 'elsewhere';
+  /** Counts openings and closings, so that a garment taken up anew is never taken for a step. */
+  readonly opening: number;
+  readonly saving: 'saved' | 'waiting' | 'failed';
+  /** Why the last write failed, in words. */
+  readonly failure: string | undefined;
+  open(garment: Garment, history?: History): void;
+  close(): void;
+  /**
+   * One step that can be undone. None is made when the garment stays as it is, nor when it would become one that could
+   * not be read again: a number that is none, a mark on an edge that is not there.
+   */
+  edit(label: string, change: (garment: Garment) => Garment, options?: { readonly merge?: string }): void;
+  beginDrag(label: string): void;
+  /** Shows the garment as it would be; always from the garment as it was when the drag began. */
+  drag(change: (asAtBegin: Garment) => Garment): void;
+  /** Makes the drag one step, or none when it ended where it began. */
+  endDrag(): void;
+  cancelDrag(): void;
+  undo(): void;
+  redo(): void;
+  setSaving(saving: GarmentState['saving'], failure?: string): void;
+  setEditing(editing: GarmentState['editing']): void;
+}
+
+/** How many steps can be taken back. */
+export const MOST_STEPS = 500;
+
+/** Nudges of one thing within this time are one step. */
+const MERGE_MS = 600;
+
+/** A drag in progress: kept apart from the state, so that beginning one renders nothing. */
+let dragging: { readonly begin: Garment; readonly label: string } | undefined;
+
+/** The garment on the table, with everything that can be undone and done again. */
+export const useGarment = create<GarmentState>((set, get) => ({
+  garment: undefined,
+  editing: 'here',
+  opening: 0,
+  past: [],
+  future: [],
+  saving: 'saved',
+  failure: undefined,
+  open(garment, history = { past: [], future: [] }) {
+    dragging = undefined;
+    const { past, future } = history;
+    set({ garment, past, future, ...atRest(get()) });
+  },
+  close() {
+    dragging = undefined;
+    set({ garment: undefined, past: [], future: [], ...atRest(get()) });
+  },
+  edit(label, change, options) {
+    get().endDrag();
+    const { garment, editing } = get();
+    if (garment && editing === 'here') set(stepTaken(get(), garment, change(garment), label, options?.merge));
+  },
+  beginDrag(label) {
+    get().endDrag();
+    const { garment, editing } = get();
+    if (garment && editing === 'here') dragging = { begin: garment, label };
+  },
+  drag(change) {
+    if (!dragging) return;
+    const garment = change(dragging.begin);
+    if (garment !== get().garment) set({ garment });
+  },
+  endDrag() {
+    if (!dragging) return;
+    const { begin, label } = dragging;
+    dragging = undefined;
+    const { garment } = get();
+    if (garment) set(stepTaken(get(), begin, garment, label));
+  },
+  cancelDrag() {
+    if (!dragging) return;
+    set({ garment: dragging.begin });
+    dragging = undefined;
+  },
+  undo() {
+    get().cancelDrag();
+    const { past, future, editing } = get();
+    const step = past.at(-1);
+    if (step && editing === 'here') set({ garment: step.before, past: past.slice(0, -1), future: [...future, step] });
+  },
+  redo() {
+    get().cancelDrag();
+    const { past, future, editing } = get();
+    const step = future.at(-1);
+    if (step && editing === 'here') set({ garment: step.after, past: [...past, step], future: future.slice(0, -1) });
+  },
+  setSaving: (saving, failure) => set({ saving, failure }),
+  setEditing(editing) {
+    get().cancelDrag();
+    set({ editing });
+  },
+}));
+
+/** How a garment just taken to the table, or put away, stands. */
+function atRest({ opening }: GarmentState) {
+  return { opening: opening + 1, editing: 'here', saving: 'saved', failure: undefined } as const;
+}
+
+/** Whether a garment that could be kept and read again would become one that cannot. */
+function breaks(before: Garment, after: Garment): boolean {
+  return readGarment(after).kind !== 'garment' && readGarment(before).kind === 'garment';
+}
+
+function stepTaken(
+  { past, future }: History,
+  before: Garment,
+  after: Garment,
+  label: string,
+  merge?: string,
+): Partial<GarmentState> {
+  if (after === before) return { garment: after };
+  if (garmentChange(before, after).length === 0 || breaks(before, after)) return { garment: before };
+  const time = Date.now();
+  const last = past.at(-1);
+  const step = { before, after, label, time, ...(merge === undefined ? {} : { merge }) };
+  if (merge !== undefined && last?.merge === merge && time - last.time < MERGE_MS && future.length === 0) {
+    return { garment: after, past: [...past.slice(0, -1), { ...step, before: last.before }], future: [] };
+  }
+  return { garment: after, past: [...past, step].slice(-MOST_STEPS), future: [] };
+}

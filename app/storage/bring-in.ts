@@ -1,0 +1,91 @@
+import type { Garment } from '../../core/garment/garment';
+import { lindenGarment } from '../demo/linden-garment';
+import { lindenPhotoSize } from '../demo/linden-panel';
+import { useGarment } from '../state/garment-store';
+import { database } from './database';
+import { holdForEditing, onlyLook } from './editing-lock';
+import { flushJournal, keepNew } from './journal';
+import { isReplayed, lookAtGarment, type Opened, takeFromShelf } from './open-garment';
+import { getPhoto, hasSameBytes, keepOrHoldPhoto } from './photos';
+import { type Project, type ProjectReading, readProject } from './project-file';
+
+const newId = () => crypto.randomUUID();
+
+/** Puts a new garment on the shelf and on the table. Where the device takes nothing it lies on the table all the same. */
+export async function startGarment(garment: Garment): Promise<void> {
+  await flushJournal();
+  await holdForEditing(garment.id);
+  keepNew(garment);
+  useGarment.getState().open(garment);
+  await flushJournal();
+}
+
+/** Takes a garment from the shelf to the table; what comes back says how that went. */
+export async function openFromShelf(id: string): Promise<Opened> {
+  await flushJournal();
+  return putOnTable(id, await holdForEditing(id));
+}
+
+/** Takes the right to change the garment on the table from the window that has it. */
+export async function editHere(): Promise<Opened> {
+  const { garment } = useGarment.getState();
+  if (!garment) return { kind: 'missing' };
+  return putOnTable(garment.id, await holdForEditing(garment.id, { from: 'another-window' }));
+}
+
+async function putOnTable(id: string, editing: 'here' | 'elsewhere'): Promise<Opened> {
+  const opened = await (editing === 'here' ? takeFromShelf(id) : lookAtGarment(id));
+  if (!isReplayed(opened)) return opened;
+  useGarment.getState().open(opened.garment, opened);
+  if (editing === 'elsewhere') onlyLook();
+  else void flushJournal();
+  return opened;
+}
+
+/** Reads a project file onto the shelf and the table. A garment that is on the shelf already comes in beside it. */
+export async function openProjectFile(file: File): Promise<ProjectReading> {
+  const reading = readProject(new Uint8Array(await file.arrayBuffer()));
+  if (reading.kind === 'project') await startGarment(await garmentBesideOthers(reading.project));
+  return reading;
+}
+
+/** The garment of a file with its pictures kept, under ids that nothing else on this device has. */
+async function garmentBesideOthers({ garment, photos }: Project): Promise<Garment> {
+  const renamed = new Map<string, string>();
+  for (const photo of photos) {
+    const other = await getPhoto(photo.id).catch(() => undefined);
+    if (other && hasSameBytes(other, photo)) continue;
+    const id = other ? newId() : photo.id;
+    renamed.set(photo.id, id);
+    await keepOrHoldPhoto({ ...photo, id });
+  }
+  const diagrams = garment.diagrams.map((diagram) => ({
+    ...diagram,
+    photoId: renamed.get(diagram.photoId) ?? diagram.photoId,
+  }));
+  return { ...garment, id: (await isHere(garment.id)) ? newId() : garment.id, diagrams };
+}
+
+async function isHere(id: string): Promise<boolean> {
+  if (useGarment.getState().garment?.id === id) return true;
+  const count = await database.snapshots
+    .where('garmentId')
+    .equals(id)
+    .count()
+    .catch(() => 0);
+  return count > 0;
+}
+
+/** The demo garment, fresh, with its picture from the program itself. */
+export async function startDemo(today: string): Promise<void> {
+  const answer = await fetch('./demo/linden-plate.jpg');
+  const photoId = newId();
+  await keepOrHoldPhoto({
+    id: photoId,
+    bytes: await answer.arrayBuffer(),
+    type: 'image/jpeg',
+    name: 'linden-plate.jpg',
+    ...lindenPhotoSize,
+  });
+  await startGarment(lindenGarment({ newId, today, photoId }));
+}

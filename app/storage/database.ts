@@ -1,0 +1,75 @@
+import Dexie, { type EntityTable, type Table } from 'dexie';
+import type { Change } from '../../core/garment/change';
+import type { Garment } from '../../core/garment/garment';
+
+/** A garment on the shelf, without its contents. */
+export interface ShelfRow {
+  readonly id: string;
+  readonly name: string;
+  /** Milliseconds since 1970. */
+  readonly changed: number;
+  readonly pieces: number;
+}
+
+/** How the shelf shows a garment that has just changed. */
+export function shelfRow(garment: Garment): ShelfRow {
+  return { id: garment.id, name: garment.name, changed: Date.now(), pieces: garment.pieces.length };
+}
+
+/** The whole of a garment with its history at one entry of the journal; everything after `seq` is replayed on it. */
+export interface SnapshotRow {
+  readonly garmentId: string;
+  readonly seq: number;
+  /** A garment of some schema: checked when read. */
+  readonly garment: unknown;
+  readonly past: readonly StoredStep[];
+  readonly future: readonly StoredStep[];
+}
+
+export interface StoredStep {
+  readonly change: Change;
+  readonly label: string;
+  readonly time: number;
+}
+
+/** One entry of the journal. Entries are only ever added. */
+export interface JournalRow {
+  readonly garmentId: string;
+  readonly seq: number;
+  readonly entry:
+    | { readonly kind: 'step'; readonly step: StoredStep }
+    /** The last step grew by a further nudge. */
+    | { readonly kind: 'grown'; readonly step: StoredStep }
+    | { readonly kind: 'undo' }
+    | { readonly kind: 'redo' };
+}
+
+/** A stored picture. Never rewritten. */
+export interface PhotoRow {
+  readonly id: string;
+  readonly bytes: ArrayBuffer;
+  readonly type: string;
+  readonly name: string;
+  readonly widthPx: number;
+  readonly heightPx: number;
+}
+
+class InchsquareDatabase extends Dexie {
+  readonly shelf!: EntityTable<ShelfRow, 'id'>;
+  readonly snapshots!: Table<SnapshotRow, [string, number]>;
+  readonly journal!: Table<JournalRow, [string, number]>;
+  readonly photos!: EntityTable<PhotoRow, 'id'>;
+
+  constructor() {
+    super('inchsquare');
+    this.version(1).stores({
+      shelf: 'id, changed',
+      snapshots: '[garmentId+seq], garmentId',
+      journal: '[garmentId+seq], garmentId',
+      photos: 'id',
+    });
+  }
+}
+
+/** The browser's own store on this device. */
+export const database = new InchsquareDatabase();

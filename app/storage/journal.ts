@@ -1,0 +1,130 @@
+import type { Garment } from '../../core/garment/garment';
+import { type GarmentState, useGarment } from '../state/garment-store';
+import { storageWords as words } from '../words/storage';
+import { connected, faultNames } from './connection';
+import { type JournalRow, type SnapshotRow, shelfRow } from './database';
+import { entryFor } from './journal-entry';
+import { askToStay } from './persistence';
+import { storedStep } from './replay';
+import { type Kept, keep, TakenElsewhere } from './write-batch';
+
+/** A whole snapshot after this many entries, so that opening never replays a long journal. */
+const SNAPSHOT_EVERY = 50;
+
+/** After a failed write the next try waits this long. */
+const TRY_AGAIN_MS = 3000;
+
+/** What is still to be written, in order. It outlives the garment on the table: a failed write is never forgotten. */
+let pending: readonly Kept[] = [];
+
+/** The garment being followed and the number of its last entry. */
+let following: { readonly id: string; readonly seq: number; readonly sinceSnapshot: number } | undefined;
+
+let working: Promise<void> | undefined;
+let nextTry: ReturnType<typeof setTimeout> | undefined;
+let listening = false;
+
+/** Puts a garment that is new on the shelf, and follows it from then on. */
+export function keepNew(garment: Garment): void {
+  keepWhole({ garmentId: garment.id, seq: 0, garment, past: [], future: [] }, garment);
+}
+
+/** Keeps a garment with its history as a whole and follows it from there on. */
+export function keepWhole(snapshot: SnapshotRow, garment: Garment): void {
+  pending = [...pending, { garmentId: garment.id, shelf: shelfRow(garment), snapshot }];
+  followFrom(garment.id, { seq: snapshot.seq, snapshotSeq: snapshot.seq });
+  void write();
+}
+
+/** Keeps every step, undo and redo of a garment from the moment it happens, after entry number `seq`. */
+export function followFrom(id: string, last: { readonly seq: number; readonly snapshotSeq: number }): void {
+  following = { id, seq: last.seq, sinceSnapshot: last.seq - last.snapshotSeq };
+  if (listening) return;
+  listening = true;
+  useGarment.subscribe(noteStep);
+  // A page that is put away may never come back, and one that comes back may have lost its connection.
+  globalThis.document?.addEventListener('visibilitychange', () => void write());
+  globalThis.addEventListener?.('pagehide', () => void write());
+}
+
+/** Entries of a garment that are not on the device yet. */
+export function pendingRows(id: string): readonly JournalRow[] {
+  return pending.flatMap(({ garmentId, row }) => (garmentId === id && row ? [row] : []));
+}
+
+/** Lets go of a garment that is taken off the shelf, so that nothing of it is written afterwards. */
+export function stopFollowing(id: string): void {
+  pending = pending.filter(({ garmentId }) => garmentId !== id);
+  if (following?.id === id) following = undefined;
+}
+
+/** Resolves when everything that happened so far is on the device, or has failed and said so. */
+export async function flushJournal(): Promise<void> {
+  await working;
+  if (pending.length > 0) await write();
+}
+
+function noteStep(now: GarmentState, before: GarmentState): void {
+  const { garment, opening } = now;
+  if (!garment || garment.id !== following?.id || opening !== before.opening) return;
+  const entry = entryFor(before, now);
+  if (!entry) return;
+  const { id, seq, sinceSnapshot } = following;
+  following = { id, seq: seq + 1, sinceSnapshot: sinceSnapshot + 1 };
+  pending = [...pending, { garmentId: id, shelf: shelfRow(garment), row: { garmentId: id, seq: seq + 1, entry } }];
+  if (now.saving !== 'failed') now.setSaving('waiting');
+  void write();
+}
+
+function write(): Promise<void> {
+  working ??= writeAll().finally(() => {
+    working = undefined;
+  });
+  return working;
+}
+
+async function writeAll(): Promise<void> {
+  clearTimeout(nextTry);
+  if (pending.length === 0) return;
+  while (pending.length > 0) {
+    const batch = pending;
+    const snapshot = dueSnapshot();
+    try {
+      await connected(() => keep(batch, snapshot));
+    } catch (fault) {
+      useGarment.getState().setSaving('failed', reason(fault));
+      if (!(fault instanceof TakenElsewhere)) nextTry = setTimeout(() => void write(), TRY_AGAIN_MS);
+      return;
+    }
+    const written = new Set(batch);
+    pending = pending.filter((each) => !written.has(each));
+    if (snapshot && following?.id === snapshot.garmentId) {
+      following = { ...following, sinceSnapshot: following.seq - snapshot.seq };
+    }
+  }
+  if (useGarment.getState().editing === 'here') useGarment.getState().setSaving('saved');
+  void askToStay();
+}
+
+/** A snapshot of the garment on the table at its last entry, when it is time for one. */
+function dueSnapshot(): SnapshotRow | undefined {
+  const { garment, past, future } = useGarment.getState();
+  if (!following || garment?.id !== following.id || following.sinceSnapshot < SNAPSHOT_EVERY) return undefined;
+  // As the last finished step left it: a drag in progress is not kept.
+  const settled = past.at(-1)?.after ?? future.at(-1)?.before ?? garment;
+  return {
+    garmentId: garment.id,
+    seq: following.seq,
+    garment: settled,
+    past: past.map(storedStep),
+    future: future.map(storedStep),
+  };
+}
+
+function reason(fault: unknown): string {
+  if (fault instanceof TakenElsewhere) return words.changedElsewhere;
+  const names = faultNames(fault);
+  if (names.includes('QuotaExceededError')) return words.full;
+  if (names.includes('VersionError')) return words.newerElsewhere;
+  return words.cannotWrite;
+}

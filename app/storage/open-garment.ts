@@ -1,0 +1,74 @@
+import { connected } from './connection';
+import { database, type JournalRow, type SnapshotRow } from './database';
+import { followFrom, keepWhole, pendingRows } from './journal';
+import { type Replayed, replay, storedStep } from './replay';
+
+export type Opened = ReturnType<typeof replay> | { readonly kind: 'missing' };
+
+/** Whether opening gave a garment and not a refusal. */
+export function isReplayed(opened: Opened): opened is Replayed {
+  return 'garment' in opened;
+}
+
+type Refused = Exclude<Opened, Replayed>;
+
+interface Found extends Replayed {
+  readonly snapshotSeq: number;
+  /** The last entry there is, followed or not. */
+  readonly lastSeq: number;
+}
+
+/** A garment with its history as it lies on the shelf, only to be looked at, saved or copied. */
+export async function lookAtGarment(id: string): Promise<Opened> {
+  return find(id);
+}
+
+/**
+ * A garment with its history, as it was when it was last on the table; the journal follows it from here on. When the
+ * end of the journal cannot be followed, what came before it is kept as a whole, beside the damaged entries.
+ */
+export async function takeFromShelf(id: string): Promise<Opened> {
+  const found = await find(id);
+  if (!isFound(found)) return found;
+  const { garment, past, future, lastSeq, snapshotSeq, lost } = found;
+  if (lost === 0) {
+    followFrom(id, { seq: lastSeq, snapshotSeq });
+  } else {
+    const history = { past: past.map(storedStep), future: future.map(storedStep) };
+    keepWhole({ garmentId: id, seq: lastSeq + 1, garment, ...history }, garment);
+  }
+  return found;
+}
+
+/** From the newest snapshot that can be read, with everything that happened after it. */
+async function find(id: string): Promise<Found | Refused> {
+  const [snapshots, stored] = await connected(() =>
+    database.transaction('r', [database.snapshots, database.journal], async () => [
+      await database.snapshots.where('garmentId').equals(id).sortBy('seq'),
+      await database.journal.where('garmentId').equals(id).sortBy('seq'),
+    ]),
+  );
+  const rows = withPending(stored as JournalRow[], id);
+  let refusal: Refused = { kind: 'missing' };
+  for (const snapshot of (snapshots as SnapshotRow[]).reverse()) {
+    const replayed = replay(
+      snapshot,
+      rows.filter(({ seq }) => seq > snapshot.seq),
+    );
+    if (isReplayed(replayed)) {
+      return { ...replayed, snapshotSeq: snapshot.seq, lastSeq: Math.max(snapshot.seq, rows.at(-1)?.seq ?? 0) };
+    }
+    if (refusal.kind === 'missing') refusal = replayed;
+  }
+  return refusal;
+}
+
+/** What the device would not take yet belongs to the garment all the same. */
+function withPending(stored: readonly JournalRow[], id: string): readonly JournalRow[] {
+  const last = stored.at(-1)?.seq ?? 0;
+  return [...stored, ...pendingRows(id).filter(({ seq }) => seq > last)];
+}
+
+function isFound(found: Found | Refused): found is Found {
+  return 'garment' in found;
+}

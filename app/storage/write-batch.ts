@@ -1,0 +1,62 @@
+import { changeBetween, type Json } from '../../core/garment/change';
+import { database, type JournalRow, type ShelfRow, type SnapshotRow } from './database';
+
+/** Something to be kept of one garment: an entry of its journal or the whole of it, and how the shelf shows it. */
+export interface Kept {
+  readonly garmentId: string;
+  readonly shelf: ShelfRow;
+  readonly row?: JournalRow;
+  readonly snapshot?: SnapshotRow;
+}
+
+/** Another window wrote to the same garment since this one read it. Nothing of either is overwritten. */
+export class TakenElsewhere extends Error {}
+
+/**
+ * Writes a batch in one transaction: all of it is kept or nothing. Entries that are there already, from a try whose
+ * answer was lost, are left as they are; other entries under the same number throw TakenElsewhere.
+ */
+export async function keep(batch: readonly Kept[], due: SnapshotRow | undefined): Promise<void> {
+  await database.transaction('rw', [database.shelf, database.snapshots, database.journal], async () => {
+    await addRows(batch.flatMap(({ row }) => (row ? [row] : [])));
+    for (const { snapshot } of batch) if (snapshot) await addSnapshot(snapshot);
+    await database.shelf.bulkPut(batch.map(({ shelf }) => shelf));
+    if (due) {
+      await addSnapshot(due);
+      await dropOlder(due.garmentId, due.seq);
+    }
+  });
+}
+
+async function addRows(rows: readonly JournalRow[]): Promise<void> {
+  const there = await database.journal.bulkGet(rows.map(({ garmentId, seq }): [string, number] => [garmentId, seq]));
+  const missing = rows.filter((row, index) => {
+    const other = there[index];
+    if (other && !isSame(row, other)) throw new TakenElsewhere();
+    return !other;
+  });
+  await database.journal.bulkAdd(missing);
+}
+
+async function addSnapshot({ garment, ...rest }: SnapshotRow): Promise<void> {
+  // As JSON: a key that stands for nothing would be kept by the browser and refused when read.
+  const snapshot = { ...rest, garment: JSON.parse(JSON.stringify(garment)) };
+  const other = await database.snapshots.get([snapshot.garmentId, snapshot.seq]);
+  if (!other) await database.snapshots.add(snapshot);
+  else if (!isSame(snapshot, other)) throw new TakenElsewhere();
+}
+
+function isSame(one: object, other: object): boolean {
+  return changeBetween(one as Json, other as Json).length === 0;
+}
+
+/** Keeps the snapshot before this one and what follows it, so that one damaged snapshot is not the end. */
+async function dropOlder(id: string, at: number): Promise<void> {
+  const earlier = (await database.snapshots.where('garmentId').equals(id).primaryKeys())
+    .map(([, seq]) => seq)
+    .filter((seq) => seq < at);
+  if (earlier.length === 0) return;
+  const oldest = Math.max(...earlier);
+  await database.snapshots.where('[garmentId+seq]').between([id, -1], [id, oldest]).delete();
+  await database.journal.where('[garmentId+seq]').between([id, -1], [id, oldest], true, true).delete();
+}

@@ -1,0 +1,35 @@
+import type { ReactNode } from 'react';
+import styles from './button.module.css';
+import { Icon, type IconName } from './icon';
+
+interface ButtonProps {
+  readonly children?: ReactNode;
+  readonly onPress: () => void;
+  readonly tone?: 'plain' | 'chalk' | 'quiet' | 'wrong';
+  readonly disabled?: boolean;
+  /** Spoken and shown on hover; needed when the button has only an icon. */
+  readonly title?: string;
+  /** For a button that stays down. */
+  readonly pressed?: boolean;
+  readonly icon?: IconName;
+}
+
+/** A button. Blue is for the one thing this part of the screen is for. */
+export function Button({ children, onPress, tone = 'plain', disabled, title, pressed, icon }: ButtonProps) {
+  return (
+    <button
+      type="button"
+      className={styles.button}
+      data-tone={tone}
+      data-icon-only={children === undefined || undefined}
+      onClick={onPress}
+      disabled={disabled}
+      title={title}
+      aria-label={children === undefined ? title : undefined}
+      aria-pressed={pressed}
+    >
+      {icon && <Icon name={icon} />}
+      {children}
+    </button>
+  );
+}

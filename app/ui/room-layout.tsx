@@ -1,0 +1,29 @@
+import { type ReactNode, useState } from 'react';
+import { uiWords } from '../words/ui';
+import { Button } from './button';
+import styles from './room-layout.module.css';
+
+interface RoomLayoutProps {
+  /** What lies on the table: the canvas, or the pages. */
+  readonly table: ReactNode;
+  /** The sentences and fields beside it. */
+  readonly notebook: ReactNode;
+}
+
+/** The table with the notebook beside it; on a phone the notebook lies over its lower part and can be folded away. */
+export function RoomLayout({ table, notebook }: RoomLayoutProps) {
+  const [folded, setFolded] = useState(false);
+  return (
+    <div className={styles.room} data-folded={folded || undefined}>
+      <main className={styles.table}>{table}</main>
+      <aside className={styles.notebook} aria-label={uiWords.notebook}>
+        <div className={styles.handle}>
+          <Button tone="quiet" icon={folded ? 'up' : 'down'} onPress={() => setFolded(!folded)}>
+            {folded ? uiWords.openNotebook : uiWords.closeNotebook}
+          </Button>
+        </div>
+        <div className={styles.pages}>{notebook}</div>
+      </aside>
+    </div>
+  );
+}

@@ -1,0 +1,124 @@
+import type { Finding } from '../../core/check/before-you-cut';
+import type { Garment } from '../../core/garment/garment';
+import type { GirthName, MeasureName } from '../../core/garment/measure';
+import { writeLength } from '../../core/units/write-length';
+import { fitWords } from './fit';
+import { measureNames } from './measures';
+
+/** A share as people say it: 2.3 %. */
+function percent(share: number): string {
+  return `${(share * 100).toFixed(share < 0.1 ? 1 : 0)} %`;
+}
+
+/** The sentence for a finding, numbers first where there are any. */
+export function findingSentence(finding: Finding, garment: Garment): string {
+  const length = (mm: number) => writeLength(mm, { shownIn: garment.shownIn });
+  const measure = (name: MeasureName) => measureNames[name].toLowerCase();
+  const girth = (name: GirthName) => fitWords.girth[name].toLowerCase();
+  const where = placeName(finding, garment);
+  switch (finding.kind) {
+    case 'measure-unlikely':
+      return `${length(finding.value)} for ${measure(finding.measure)}: of 1,986 women measured, 98 in 100 lay between ${length(finding.low)} and ${length(finding.high)}. Is it right?`;
+    case 'waist-over-hip':
+      return `The waist, ${length(finding.waist)}, is larger than the hip, ${length(finding.hip)}. That was so for 17 of 1,986 women measured; if it is so here, go on.`;
+    case 'lengths-out-of-order':
+      return `${measureNames[finding.lower]} should be longer than ${measure(finding.upper)}. One of them may be mistaken.`;
+    case 'sides-differ':
+      return `The two sides of ${measure(finding.measure)} differ by ${length(finding.by)}. Measure once more to be sure.`;
+    case 'measure-guessed':
+      return `${measureNames[finding.measure]} is a guess. Take the measure before you cut.`;
+    case 'measure-needed':
+      return `${measureNames[finding.measure]} has not been measured yet.`;
+    case 'not-squared-up':
+      return {
+        coincident: 'Two of the four corners lie on one another. Drag each onto its own corner of the rectangle.',
+        'three-in-line': 'Three of the four corners lie in one line. Drag each onto its own corner of the rectangle.',
+        crossed: 'The four corners cross over. They go round: top left, top right, bottom right, bottom left.',
+        concave: 'One corner lies inside the other three, which no photo of a rectangle can show.',
+        'too-small':
+          'The four corners lie too close together. Choose a larger rectangle, such as the frame of the page.',
+      }[finding.why];
+    case 'no-known-length':
+      return 'Nothing says yet how large the diagram is. Draw a known length on it.';
+    case 'one-known-length':
+      return 'The scale rests on one known length, and nothing checks it. Add a second, best at right angles to the first.';
+    case 'one-direction':
+      return `All the known lengths run ${finding.direction}. One that runs the other way would show whether the picture is stretched.`;
+    case 'known-length-zero':
+      return 'A known length of nothing says nothing. Write how long the line is at full size.';
+    case 'known-length-without-line':
+      return 'A known length has no line yet: both its ends lie in one place.';
+    case 'known-length-needs-measure':
+      return `A known length is a share of the ${measure(finding.measure)}, which has not been measured yet.`;
+    case 'known-length-disagrees':
+      return `The line said to be ${length(finding.states)} measures ${length(finding.measures)} here, ${percent(finding.share)} off. ${
+        finding.weight === 'stop'
+          ? 'Is the diagram drawn to scale, and is each figure on the right line?'
+          : 'Look whether its ends sit on the marks.'
+      }`;
+    case 'stretched':
+      return `Across and down differ by ${percent(finding.share)}, which is ${length(finding.slip)} over ${length(finding.over)}. Each way is scaled by its own lengths, so this is allowed for; make sure the figures are on the right lines.`;
+    case 'short-known-length':
+      return `The longest known length is short for this diagram: a slip of the hand at its ends becomes ${length(finding.grows)} over ${length(finding.over)}. Use a longer one if there is any.`;
+    case 'no-piece':
+      return 'There is no piece yet. Trace one over the diagram.';
+    case 'no-ring':
+      return 'Nobody has said which pieces go round the body. Tick them in the Fit room.';
+    case 'no-waist-edge':
+      return `${where}: no edge is named as the waist, so it cannot be measured round the body.`;
+    case 'girth-measure-missing':
+      return `${measureNames[finding.measure]} is missing, so the pieces cannot be checked there.`;
+    case 'panel-missing':
+      return `The pieces go ${length(finding.total)} round the ${girth(finding.girth)}, where ${length(finding.wanted)} is wanted: about ${
+        { 2: 'half', 3: 'a third', 4: 'a quarter' }[finding.parts]
+      }. A panel is probably missing, or a piece is cut more often than it says.`;
+    case 'girth-too-small':
+      return finding.weight === 'stop'
+        ? `${length(finding.body - finding.total)} too small to close at the ${girth(finding.girth)}: the pieces go ${length(finding.total)} round, the body is ${length(finding.body)}.`
+        : `${length(finding.wanted - finding.total)} short of the ease wanted at the ${girth(finding.girth)}: the pieces go ${length(finding.total)} round, ${length(finding.wanted)} is wanted.`;
+    case 'girth-too-large':
+      return `${length(finding.total - finding.wanted)} over at the ${girth(finding.girth)}: the pieces go ${length(finding.total)} round, ${length(finding.wanted)} is wanted.`;
+    case 'straight-waist':
+      return `${where}: the waist needs a curve that rises ${length(finding.rise)}. It is ${length(finding.straight)} as drawn and ${length(finding.curved)} as the body needs it.`;
+    case 'outline-crosses':
+      return `${where}: two edges cross. Move a point until the outline runs round once.`;
+    case 'figure-unsettled':
+      return `${where}: drawn ${length(finding.drawn)}, printed ${length(finding.stated)}. Say which of them rules.`;
+    case 'figure-not-met':
+      return `${where}: the printed ${length(finding.stated)} rules, but it is drawn ${length(finding.drawn)}. Make the drawing obey.`;
+    case 'hem-narrow':
+      return `The hem is ${length(finding.sweep)} round and the hip ${length(finding.hip)}. With less than 6 in more at the hem it is hard to walk; plan a slit or a pleat.`;
+    case 'no-opening':
+      return `The waist, ${length(finding.waist)}, cannot pass over the hip, ${length(finding.hip)}. Plan an opening at least ${length(finding.depth)} deep.`;
+    case 'drawn-as-not-known':
+      return `${where}: does the drawing include seam allowances? Say so before it is cut.`;
+    case 'allowance-not-said':
+      return `${where}: ${finding.edges === 1 ? '1 edge has' : `${finding.edges} edges have`} no allowance yet. Give each one, 0 where there is none.`;
+    case 'no-grain':
+      return `${where}: no grain line. Place one, so that it is laid straight on the cloth.`;
+    case 'no-name':
+      return 'A piece has no name. Name it, so that its pages can be told apart.';
+    case 'scale-not-proved':
+      return 'The printed scale is not proved yet. Print the first page, measure its square, and write down what the ruler says.';
+    case 'scale-off':
+      return `The test square measured ${length(finding.across)} by ${length(finding.down)} instead of ${length(finding.wanted)}. ${
+        {
+          'letter-fit-to-a4': 'That is Letter pages fitted onto A4 (97.3 %): choose A4 here, or print at actual size.',
+          'a4-fit-to-letter':
+            'That is A4 pages fitted onto Letter (94.1 %): choose Letter here, or print at actual size.',
+          uneven: 'The printer stretches one way more than the other. Try another printer or paper feed.',
+          unknown: 'Print again at 100 %, or "actual size", without fitting to the page.',
+        }[finding.cause]
+      } Do not cut from these pages.`;
+  }
+}
+
+/** What a finding is about, by name: a piece, or an edge of one. */
+function placeName({ place }: Finding, garment: Garment): string {
+  if (place.kind !== 'piece' && place.kind !== 'edge') return '';
+  const piece = garment.pieces.find((one) => one.id === place.pieceId);
+  const name = piece?.name || 'A piece';
+  if (place.kind === 'piece') return name;
+  const edge = piece?.edges.find((one) => one.id === place.edgeId);
+  return edge?.name ? `${name}, ${edge.name}` : name;
+}

@@ -1,0 +1,152 @@
+import type { WordsContent } from '../../core/drawing/drawing';
+import type { FirstPageWords, PaperWords, SquaresWords } from '../../core/paper/paper-words';
+import type { ShownIn } from '../../core/units/inch';
+import { type WrittenStep, writeLength } from '../../core/units/write-length';
+
+/** Everything said on paper, in English. Lengths are written in `shownIn`, to the nearest `step`. */
+export function paperSheetWords(shownIn: ShownIn, step: WrittenStep): PaperWords {
+  const options = { shownIn, step, fractions: 'printed' } as const;
+  const length = (mm: number) => writeLength(mm, options);
+  return {
+    length,
+    figure: (mm) => writeLength(mm, { ...options, unit: 'left-off' }),
+    date: dateWords,
+    content: (content) => contentWords(content, length),
+    unnamedPiece: 'Piece without a name',
+    unnamedGarment: 'Garment without a name',
+    pageOf: (page, of) => `page ${page} of ${of}`,
+    rowColumn: (row, column) => `row ${row}, column ${column}`,
+    garmentLine: (garment, date) => `${garment}, ${date}`,
+    fullSize: 'full size: print at 100 %',
+    testSquare: '4 in = 10.16 cm, both ways',
+    thisWayUp: 'this way up',
+    inch: 'in',
+    centimetre: 'cm',
+    cutAndLayOver: (label) => `cut off here and lay over ${label}`,
+    goesUnder: (label) => `goes under ${label} up to here`,
+    first,
+    squares: squaresWords(shownIn),
+  };
+}
+
+const papers: Readonly<Record<string, string>> = {
+  a4: 'A4',
+  a3: 'A3',
+  letter: 'Letter',
+  legal: 'Legal',
+  tabloid: 'Tabloid',
+};
+
+const first: FirstPageWords = {
+  line: (pages, paper, date) => `Full-size pattern of ${date}: ${pages} pages of ${paper}, this one among them`,
+  paper: (size) => papers[size] ?? size,
+  wearerLine: (date, wornOver) =>
+    wornOver === '' ? `For the measures of ${date}` : `For the measures of ${date}, taken over ${wornOver}`,
+  scaleTitle: 'Measure this square first',
+  scaleLines: [
+    'Print this page alone, at 100 % or “actual size”, with fitting, shrinking and borderless printing turned off.',
+    'Lay a ruler on the square, across and down. Both ways it must be 4 in, which is 10.16 cm. Then print the rest.',
+    'At 3.89 in, Letter pages were fitted to A4. At 3.76 in, A4 pages were fitted to Letter. Choose the paper you have and print again.',
+    'Every page has its own square and rulers, for a printer may slip on any of them.',
+  ],
+  joinTitle: 'Join the pages',
+  joinLines: [
+    'Cut a page off along its dotted line at the right, lay it over its neighbour so that the crosses and their numbers meet, and tape. When the rows are done, cut off each row at the bottom and join the rows in the same way, by their letters.',
+  ],
+  mapTitle: 'Which page goes where',
+  mapLine: (piece, pages) => `${piece}: ${pages === 1 ? '1 page' : `${pages} pages`}`,
+  totalsTitle: 'Taped together it measures',
+  totals: {
+    grain: (length) => `grain line ${length}`,
+    widest: (across, down) => `${across} across and ${down} down`,
+    diagonal: (from, to, length) => `corner ${from} to corner ${to} ${length}`,
+  },
+  cautionTitle: 'Before you cut',
+  cautions: [
+    'Measure the taped pattern against the figures under its map.',
+    'A draft is a plan: make a mock-up in cheap cloth and fit it before cutting the real one.',
+    'Irons burn and blades cut. Cut away from your hand, and count the pins after a fitting.',
+  ],
+};
+
+function squaresWords(shownIn: ShownIn): SquaresWords {
+  return {
+    title: (piece) => `${piece}: squares sheet`,
+    goesOn: (piece) => `${piece}: squares sheet, continued`,
+    how: (square) =>
+      `One square is ${square} at full size. On large paper draw two long lines at a true right angle; where they cross is the zero. From the zero step off each point with a yardstick, across along the one and then down, never from point to point. Join the corners, and draw the curves smoothly through their points.`,
+    zero: 'zero',
+    line: (drawn, content) => `${drawn === 'cut' ? 'The cut line' : 'The stitch line'}. ${content}.`,
+    point: 'point',
+    across: `across ${shownIn}`,
+    down: `down ${shownIn}`,
+    edges: 'Along the edges',
+    proofs: 'To check',
+    marks: 'Marks',
+    straight: (from, to) => `${from} straight to ${to}`,
+    rightAngle: 'The right angle is true when 18 along one line and 24 along the other lie 30 apart.',
+    mark: (mark, text) => {
+      switch (mark) {
+        case 'dart-start':
+          return `dart ${text} side`;
+        case 'dart-point':
+          return `dart ${text} point`;
+        case 'dart-end':
+          return `dart ${text} side`;
+        case 'notch':
+          return 'notch';
+        case 'grain-start':
+          return 'grain start';
+        case 'grain-end':
+          return 'grain end';
+        case 'label':
+          return text;
+      }
+    },
+  };
+}
+
+const months = 'January February March April May June July August September October November December'.split(' ');
+
+function dateWords(date: string): string {
+  const [year, month, day] = date.split('-').map(Number);
+  const name = month === undefined ? undefined : months[month - 1];
+  return name === undefined ? date : `${day} ${name} ${year}`;
+}
+
+function contentWords(content: WordsContent, length: (mm: number) => string): string {
+  switch (content.kind) {
+    case 'piece-name':
+      return content.name === '' ? 'Piece without a name' : content.name;
+    case 'cut':
+      return cutWords(content);
+    case 'fold':
+      return 'place on the fold';
+    case 'grain':
+      return 'straight of the cloth';
+    case 'label':
+      return content.text;
+    case 'right-side-up':
+      return 'right side of the cloth up';
+    case 'allowance':
+      return allowanceWords(content.widths, length);
+  }
+}
+
+/** How a piece is cut, as it stands on the piece. */
+export function cutWords({ how, count }: { readonly how: 'fold' | 'pair' | 'single'; readonly count: number }): string {
+  if (how === 'fold') return `Cut ${count} on the fold`;
+  if (how === 'pair') return `Cut ${count}, in mirrored pairs`;
+  return `Cut ${count}`;
+}
+
+function allowanceWords(
+  widths: Extract<WordsContent, { kind: 'allowance' }>['widths'],
+  length: (mm: number) => string,
+): string {
+  if (widths === 'none') return 'NO SEAM ALLOWANCE: add it when cutting';
+  if (widths === 'not-said') return 'ALLOWANCE NOT SETTLED: do not cut yet';
+  if (widths === 'in-drawing') return 'allowances are in the drawing: cut on the line';
+  if (widths.length === 1) return `${length(widths[0] ?? 0)} allowed all round`;
+  return `allowed: ${widths.map(length).join(', ')}`;
+}

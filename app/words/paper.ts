@@ -1,0 +1,52 @@
+import type { PaperSize } from '../../core/garment/garment';
+
+/** Words of the Paper room. */
+export const paperWords = {
+  what: 'What to print',
+  printHelp: 'Sheets for your own printer, taped together.',
+  squaresHelp:
+    'A small drawing on numbered squares and a table of points, to draw the piece on brown paper with a yardstick.',
+  makePages: 'Make the pages (PDF)',
+  makeSquares: 'Make the squares sheets (PDF)',
+  making: (share: number) => `Making the pages… ${Math.round(share * 100)} %`,
+  stop: 'Stop',
+  made: (pages: number) => (pages === 1 ? 'Made: 1 page.' : `Made: ${pages} pages.`),
+  failed: 'The pages could not be made. Try again; if it fails again, print fewer pieces at once.',
+  nothing: {
+    'no-piece': 'Tick at least one piece to print.',
+    'no-room': 'These margins leave no room on this paper. Make them smaller, or choose larger paper.',
+  },
+  paper: 'Paper',
+  size: 'Size',
+  sizes: {
+    a4: 'A4',
+    letter: 'Letter',
+    legal: 'Legal',
+    a3: 'A3',
+    tabloid: 'Tabloid',
+  } satisfies Record<PaperSize, string>,
+  turned: 'Sheet',
+  upright: 'Upright',
+  sideways: 'Sideways',
+  margin: 'Clear margin',
+  marginHint: 'What your printer cannot reach. 10 mm is safe on most.',
+  overlap: 'Pages overlap by',
+  step: 'Figures of the squares sheet',
+  steps: { sixteenth: 'to 1/16 in', eighth: 'to 1/8 in', millimetre: 'to 1 mm' },
+  paperLabel: 'paper',
+  pages: (count: number) => (count === 1 ? '1 page' : `${count} pages`),
+  total: (pages: number) => `${pages} pages with the first one, which proves the scale.`,
+  proof: 'Proof of scale',
+  proofHelp: 'Print the first page, measure its square with a ruler, and write down what you read.',
+  across: 'The square measures across',
+  down: 'The square measures down',
+  proofLabel: 'proof of scale',
+  proved: (date: string) => `Proved on ${date}: the square is true.`,
+  noPieces: 'There is no piece yet. Trace one in the Draft room first.',
+  toDraft: 'Go to the Draft room',
+  preview: (piece: string, pages: number) => `${piece} on ${pages} ${pages === 1 ? 'page' : 'pages'}`,
+  unnamed: 'Piece without a name',
+  openCount: (count: number) =>
+    count === 1 ? '1 thing must be settled before you cut.' : `${count} things must be settled before you cut.`,
+  toCheck: 'See the list',
+} as const;

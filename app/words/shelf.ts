@@ -1,0 +1,36 @@
+/** Words of the shelf. */
+export const shelfWords = {
+  title: 'Inchsquare',
+  promise: 'From a small printed diagram to a full-size pattern that fits one body.',
+  private: 'Everything stays on this device: no account, no server, nothing sent anywhere.',
+  startPicture: 'Start from a picture',
+  startPictureHelp: 'A photo, scan or screenshot of a printed diagram.',
+  startDemo: 'Try the demo garment',
+  startDemoHelp: 'A petticoat of our own drawing, measured and traced, ready to be fitted.',
+  openFile: 'Open a file',
+  openFileHelp: 'A garment you saved before.',
+  unnamed: 'New garment',
+  onTheShelf: 'On the shelf',
+  onTheTable: 'On the table now',
+  changed: (when: string) => `changed ${when}`,
+  pieces: (count: number) => (count === 1 ? '1 piece' : `${count} pieces`),
+  open: (name: string) => `Open ${name}`,
+  save: 'Save to a file',
+  saveLabel: (name: string) => `Save ${name} to a file`,
+  remove: 'Take off the shelf',
+  removeLabel: (name: string) => `Take ${name} off the shelf`,
+  removeSure: (name: string) => `Take ${name} off the shelf for good? Without a saved file it cannot be brought back.`,
+  removeYes: 'Take it off for good',
+  removeNo: 'Keep it',
+  removed: (name: string) => `${name} is off the shelf.`,
+  name: 'Name of the garment',
+  rename: 'renamed the garment',
+  missing: 'That garment is no longer on this device.',
+  damaged: 'What is stored of that garment is damaged and could not be opened. If you have a file of it, open that.',
+  newer: 'That garment was last changed with a newer Inchsquare. Reload the page to bring this one up to date.',
+  lost: (count: number) =>
+    count === 1
+      ? 'The very last change could not be read and was left out.'
+      : `The last ${count} changes could not be read and were left out.`,
+  noStorage: 'This browser lets the page keep nothing. You can work, but save to a file before you close it.',
+} as const;

@@ -1,0 +1,27 @@
+import type { Garment } from '../../core/garment/garment';
+import type { PatternPdf, PatternPdfOptions } from '../../core/paper/pattern-pdf';
+import { createCaller } from './call';
+
+/** What the PDF worker can be asked. */
+export type PdfCalls = {
+  readonly pattern: {
+    readonly args: {
+      readonly garment: Garment;
+      readonly pieceIds: readonly string[];
+      readonly what: PatternPdfOptions['what'];
+      readonly today: string;
+      /** Where the two fonts are, as addresses of the page: a worker counts addresses from its own place. */
+      readonly fonts: { readonly plain: string; readonly bold: string };
+    };
+    readonly answer: PatternPdf;
+  };
+};
+
+/** A worker that has rested this long is ended; it holds the fonts and the PDF library. */
+const REST_MS = 60_000;
+
+/** Makes PDFs off the main thread. */
+export const pdfWork = createCaller<PdfCalls>(
+  () => new Worker(new URL('./pdf.worker.ts', import.meta.url), { type: 'module' }),
+  { restMs: REST_MS },
+);

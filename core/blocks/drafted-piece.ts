@@ -1,0 +1,48 @@
+import type { Cut, Dart, Edge, EdgeRole, EdgeShape, Grain, Notch, Piece } from '../garment/piece';
+import type { TablePoint } from '../geometry/point';
+
+/** One corner of a draft with the edge that begins there. */
+export interface DraftedEdge {
+  readonly from: TablePoint;
+  readonly role: EdgeRole;
+  /** Straight unless said. */
+  readonly shape?: EdgeShape;
+  readonly darts?: readonly Omit<Dart, 'id' | 'edgeId'>[];
+  readonly notches?: readonly Omit<Notch, 'id' | 'edgeId'>[];
+}
+
+export interface DraftedPiece {
+  readonly newId: () => string;
+  readonly name: string;
+  readonly cut: Cut;
+  readonly grain: Grain;
+  /** In order, clockwise to the eye. */
+  readonly edges: readonly DraftedEdge[];
+}
+
+/** A piece as a draft gives it: the stitch line, without allowances; those are for her to say, save that a fold has none. */
+export function draftedPiece({ newId, name, cut, grain, edges }: DraftedPiece): Piece {
+  const made = edges.map((drafted) => ({ drafted, edge: edgeOf(drafted, newId()) }));
+  return {
+    id: newId(),
+    name,
+    cut,
+    drawnAs: 'net',
+    corners: edges.map(({ from }) => ({ id: newId(), at: from })),
+    edges: made.map(({ edge }) => edge),
+    darts: made.flatMap(({ drafted, edge }) =>
+      (drafted.darts ?? []).map((dart) => ({ ...dart, id: newId(), edgeId: edge.id })),
+    ),
+    notches: made.flatMap(({ drafted, edge }) =>
+      (drafted.notches ?? []).map((notch) => ({ ...notch, id: newId(), edgeId: edge.id })),
+    ),
+    labels: [],
+    grain,
+    remarks: '',
+  };
+}
+
+function edgeOf({ role, shape }: DraftedEdge, id: string): Edge {
+  const edge: Edge = { id, name: '', role, shape: shape ?? { kind: 'straight' } };
+  return role === 'fold' ? { ...edge, allowance: 0 } : edge;
+}

@@ -1,0 +1,46 @@
+import { type DiagramFinding, diagramFindings } from '../diagram/diagram-findings';
+import { type FitFinding, fitFindings } from '../fit/fit-findings';
+import type { FindingBase } from '../garment/finding';
+import type { Garment } from '../garment/garment';
+import { type MeasureFinding, measureFindings } from '../garment/measure-check';
+import { currentSet } from '../garment/measure-value';
+import type { Piece } from '../garment/piece';
+import { type PaperFinding, paperFindings } from '../paper/paper-findings';
+
+/** What a piece still lacks before it can be cut. */
+export type CuttingFinding = FindingBase &
+  (
+    | { readonly kind: 'drawn-as-not-known' }
+    | { readonly kind: 'allowance-not-said'; readonly edges: number }
+    | { readonly kind: 'no-grain' }
+    | { readonly kind: 'no-name' }
+  );
+
+export type Finding = MeasureFinding | DiagramFinding | FitFinding | CuttingFinding | PaperFinding;
+
+/** Everything still open in a garment, from every room in the order of the job; what must be settled is marked `stop`. */
+export function beforeYouCut(garment: Garment): Finding[] {
+  const set = currentSet(garment);
+  return [
+    ...measureFindings(set),
+    ...garment.diagrams.flatMap((diagram) => diagramFindings(diagram, set)),
+    ...fitFindings(garment),
+    ...garment.pieces.flatMap(cuttingFindings),
+    ...paperFindings(garment),
+  ];
+}
+
+function cuttingFindings(piece: Piece): CuttingFinding[] {
+  const place = { kind: 'piece', pieceId: piece.id } as const;
+  const found: CuttingFinding[] = [];
+  if (piece.name.trim() === '') found.push({ kind: 'no-name', weight: 'warn', place });
+  if (piece.drawnAs === 'not-known') found.push({ kind: 'drawn-as-not-known', weight: 'stop', place });
+  // A drawing that has its allowances in it is cut along its own line.
+  const unsaid =
+    piece.drawnAs === 'included'
+      ? 0
+      : piece.edges.filter((edge) => edge.role !== 'fold' && edge.allowance === undefined).length;
+  if (unsaid > 0) found.push({ kind: 'allowance-not-said', weight: 'stop', place, edges: unsaid });
+  if (!piece.grain) found.push({ kind: 'no-grain', weight: 'warn', place });
+  return found;
+}

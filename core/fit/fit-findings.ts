@@ -1,0 +1,218 @@
+import type { FindingBase } from '../garment/finding';
+import type { Garment, Ring } from '../garment/garment';
+import type { GirthName, MeasureName } from '../garment/measure';
+import { currentSet, measureOf } from '../garment/measure-value';
+import { outlineOf } from '../garment/outline';
+import type { Piece } from '../garment/piece';
+import { pathLength } from '../geometry/path';
+import type { Point } from '../geometry/point';
+import { selfCrossings } from '../geometry/self-crossing';
+import { inches } from '../units/inch';
+import { type GirthAtLevel, girthsOf, hemSweep } from './round-body';
+import { waistNeeds } from './waist-needs';
+
+/** What can be said against the pieces on this body. Lengths in mm; girths all the way round. */
+export type FitFinding = FindingBase &
+  (
+    | { readonly kind: 'no-piece' }
+    | { readonly kind: 'no-ring' }
+    | { readonly kind: 'no-waist-edge' }
+    | { readonly kind: 'girth-measure-missing'; readonly measure: MeasureName }
+    /** The pieces come to about one part in `parts` of what must go round. */
+    | {
+        readonly kind: 'panel-missing';
+        readonly girth: GirthName;
+        readonly total: number;
+        readonly wanted: number;
+        readonly parts: 2 | 3 | 4;
+      }
+    | {
+        readonly kind: 'girth-too-small';
+        readonly girth: GirthName;
+        readonly depth: number;
+        readonly total: number;
+        readonly body: number;
+        readonly wanted: number;
+      }
+    | {
+        readonly kind: 'girth-too-large';
+        readonly girth: GirthName;
+        readonly depth: number;
+        readonly total: number;
+        readonly wanted: number;
+      }
+    | { readonly kind: 'straight-waist'; readonly straight: number; readonly curved: number; readonly rise: number }
+    | { readonly kind: 'outline-crosses'; readonly at: Point }
+    | { readonly kind: 'figure-unsettled'; readonly drawn: number; readonly stated: number }
+    | { readonly kind: 'figure-not-met'; readonly drawn: number; readonly stated: number }
+    | { readonly kind: 'hem-narrow'; readonly sweep: number; readonly hip: number }
+    /** The waist cannot pass the hips and no edge is named as an opening; with how deep one must reach. */
+    | { readonly kind: 'no-opening'; readonly waist: number; readonly hip: number; readonly depth: number }
+  );
+
+/** Seams and girths within this are as good as equal: a sixteenth of an inch (Threads, 20 August 2020). */
+export const SEWING_TOLERANCE = inches(1 / 16);
+
+/** More room than this beyond the ease is worth a word: two inches all round. */
+const MUCH_OVER = inches(2);
+
+/** A total this near to a half, third or quarter of what is wanted is a missing panel rather than a tight one. */
+const NEAR_SHARE = 0.12;
+
+/** Less hem than this beyond the hip is hard to walk in without a slit or pleat (common practice: 6 to 8 in). */
+const WALKING_ROOM = inches(6);
+
+/** Everything to be said of the pieces and how they go round the body. */
+export function fitFindings(garment: Garment): FitFinding[] {
+  if (garment.pieces.length === 0) return [{ kind: 'no-piece', weight: 'stop', place: { kind: 'garment' } }];
+  const pieces = garment.pieces.flatMap(pieceFindings);
+  if (garment.rings.length === 0) {
+    return [...pieces, { kind: 'no-ring', weight: 'stop', place: { kind: 'garment' } }];
+  }
+  return [...pieces, ...garment.rings.flatMap((ring) => ringFindings(garment, ring))];
+}
+
+function pieceFindings(piece: Piece): FitFinding[] {
+  const { edges, whole } = outlineOf(piece);
+  const [crossing] = selfCrossings(whole);
+  const found: FitFinding[] = crossing
+    ? [{ kind: 'outline-crosses', weight: 'stop', place: { kind: 'piece', pieceId: piece.id }, at: crossing.point }]
+    : [];
+  for (const [index, edge] of piece.edges.entries()) {
+    const path = edges[index];
+    if (!edge.stated || !path) continue;
+    const drawn = pathLength(path);
+    const stated = edge.stated.length;
+    if (Math.abs(drawn - stated) <= SEWING_TOLERANCE || edge.stated.rules === 'drawing') continue;
+    const place = { kind: 'edge', pieceId: piece.id, edgeId: edge.id } as const;
+    const kind = edge.stated.rules === 'figure' ? 'figure-not-met' : 'figure-unsettled';
+    found.push({ kind, weight: 'stop', place, drawn, stated });
+  }
+  return found;
+}
+
+function ringFindings(garment: Garment, ring: Ring): FitFinding[] {
+  const place = { kind: 'ring', ringId: ring.id } as const;
+  if (ring.members.length === 0) return [{ kind: 'no-ring', weight: 'stop', place }];
+  const members = ring.members.map((member) => garment.pieces.find((piece) => piece.id === member.pieceId));
+  const unnamed = members.filter((piece) => piece && !piece.edges.some((edge) => edge.role === 'waist'));
+  const noWaist = unnamed.map((piece): FitFinding => {
+    return { kind: 'no-waist-edge', weight: 'stop', place: { kind: 'piece', pieceId: piece?.id ?? '' } };
+  });
+  if (noWaist.length === members.length) return noWaist;
+  const girths = girthsOf(garment, ring);
+  const missing = missingPanel(girths, ring);
+  return [
+    ...noWaist,
+    ...measuresMissing(girths),
+    ...(missing ? [missing] : girths.flatMap((girth) => girthFindings(girth, ring))),
+    ...(missing ? [] : straightWaists(garment, ring)),
+    ...(missing ? [] : wearingFindings(garment, ring, girths)),
+  ];
+}
+
+function measuresMissing(girths: readonly GirthAtLevel[]): FitFinding[] {
+  const names = new Set(girths.flatMap((girth) => (girth.kind === 'measured' ? [] : [girth.missing])));
+  return [...names].map((measure) => ({
+    kind: 'girth-measure-missing',
+    weight: 'warn',
+    place: { kind: 'measure', measure },
+    measure,
+  }));
+}
+
+/** Half a garment is the likeliest slip of all, so it is said once and instead of everything that follows from it. */
+function missingPanel(girths: readonly GirthAtLevel[], ring: Ring): FitFinding | undefined {
+  for (const girth of girths) {
+    if (girth.kind !== 'measured' || girth.total === 0 || girth.total >= 0.75 * girth.wanted) continue;
+    const parts = ([2, 3, 4] as const).find(
+      (n) => Math.abs(girth.total * n - girth.wanted) < NEAR_SHARE * girth.wanted,
+    );
+    if (!parts) continue;
+    return {
+      kind: 'panel-missing',
+      weight: 'stop',
+      place: { kind: 'ring', ringId: ring.id, levelId: girth.level.id },
+      girth: girth.level.girth,
+      total: girth.total,
+      wanted: girth.wanted,
+      parts,
+    };
+  }
+  return undefined;
+}
+
+function girthFindings(girth: GirthAtLevel, ring: Ring): FitFinding[] {
+  if (girth.kind !== 'measured' || girth.total === 0) return [];
+  const { level, depth, total, body, wanted } = girth;
+  const place = { kind: 'ring', ringId: ring.id, levelId: level.id } as const;
+  if (total < wanted - SEWING_TOLERANCE) {
+    const weight = total < body - SEWING_TOLERANCE ? 'stop' : 'warn';
+    return [{ kind: 'girth-too-small', weight, place, girth: level.girth, depth, total, body, wanted }];
+  }
+  // Only at the waist does much room say that something is amiss: a flared skirt is meant to be wide below it.
+  if (depth === 0 && total > wanted + MUCH_OVER) {
+    return [{ kind: 'girth-too-large', weight: 'warn', place, girth: level.girth, depth, total, wanted }];
+  }
+  return [];
+}
+
+function straightWaists(garment: Garment, ring: Ring): FitFinding[] {
+  return waistNeeds(garment, ring).flatMap((need): FitFinding[] => {
+    if (need.kind !== 'needs-curve' || need.settled) return [];
+    const place = { kind: 'edge', pieceId: need.pieceId, edgeId: need.edgeId } as const;
+    const { straightLength, length, rise, dip } = need.curve;
+    return [
+      {
+        kind: 'straight-waist',
+        weight: 'warn',
+        place,
+        straight: straightLength,
+        curved: length,
+        rise: Math.max(rise, dip),
+      },
+    ];
+  });
+}
+
+function wearingFindings(garment: Garment, ring: Ring, girths: readonly GirthAtLevel[]): FitFinding[] {
+  const place = { kind: 'ring', ringId: ring.id } as const;
+  const hip = measureOf(currentSet(garment), 'hip');
+  if (hip === undefined) return [];
+  const found: FitFinding[] = [];
+  const sweep = hemSweep(garment, ring);
+  const opens = ring.members.some(({ pieceId }) =>
+    garment.pieces.find((piece) => piece.id === pieceId)?.edges.some((edge) => edge.role === 'opening'),
+  );
+  if (sweep > 0 && sweep < hip + WALKING_ROOM && !opens)
+    found.push({ kind: 'hem-narrow', weight: 'warn', place, sweep, hip });
+  const waist = girths.find((girth) => girth.level.girth === 'waist');
+  if (!opens && waist?.kind === 'measured' && waist.total > 0 && waist.total < hip) {
+    found.push({
+      kind: 'no-opening',
+      weight: 'warn',
+      place,
+      waist: waist.total,
+      hip,
+      depth: openingDepth(girths, hip),
+    });
+  }
+  return found;
+}
+
+/**
+ * How far down an opening must reach before the pieces let the hips through (mm): between levels the girth is taken to
+ * grow evenly.
+ */
+function openingDepth(girths: readonly GirthAtLevel[], hip: number): number {
+  const known = girths
+    .flatMap((girth) => (girth.kind === 'no-depth' || girth.total === 0 ? [] : [girth]))
+    .sort((a, b) => a.depth - b.depth);
+  for (let i = 1; i < known.length; i++) {
+    const [above, below] = [known[i - 1], known[i]];
+    if (!above || !below || below.total < hip) continue;
+    const share = (hip - above.total) / (below.total - above.total);
+    return above.depth + Math.max(0, share) * (below.depth - above.depth);
+  }
+  return known.at(-1)?.depth ?? 0;
+}

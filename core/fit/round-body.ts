@@ -1,0 +1,83 @@
+import type { Garment, Level, Ring } from '../garment/garment';
+import type { MeasureName, MeasureSet } from '../garment/measure';
+import { currentSet, depthOf, measureOf } from '../garment/measure-value';
+import { outlineOf } from '../garment/outline';
+import type { Piece } from '../garment/piece';
+import { pieceOf } from '../garment/with-piece';
+import { pathLength } from '../geometry/path';
+import { type LevelLine, levelLine } from '../shaping/level-line';
+import { timesRound } from './times-round';
+
+/** What one piece adds to a girth. */
+export interface PieceGirth {
+  readonly pieceId: string;
+  readonly times: number;
+  /** `undefined` when the piece has no waist edge or does not reach down to the level. */
+  readonly line: LevelLine | undefined;
+}
+
+/** A ring of pieces against the body at one level. Lengths in mm, all the way round. */
+export type GirthAtLevel = {
+  readonly level: Level;
+  readonly pieces: readonly PieceGirth[];
+} & (
+  | {
+      readonly kind: 'measured';
+      readonly depth: number;
+      readonly total: number;
+      readonly body: number;
+      readonly wanted: number;
+    }
+  /** The pieces can be measured, the body has not been. */
+  | { readonly kind: 'no-body'; readonly depth: number; readonly total: number; readonly missing: MeasureName }
+  /** Nothing says how far down the level lies. */
+  | { readonly kind: 'no-depth'; readonly missing: MeasureName }
+);
+
+/** The pieces of a ring with how often each goes round, leaving out members that are no longer there. */
+export function ringPieces(garment: Garment, ring: Ring): { readonly piece: Piece; readonly times: number }[] {
+  return ring.members.flatMap((member) => {
+    const piece = pieceOf(garment, member.pieceId);
+    return piece ? [{ piece, times: timesRound(piece, member) }] : [];
+  });
+}
+
+/** Every level of a ring, pieces against body and ease. */
+export function girthsOf(garment: Garment, ring: Ring): GirthAtLevel[] {
+  const set = currentSet(garment);
+  const pieces = ringPieces(garment, ring);
+  return ring.levels.map((level) => girthAt(level, pieces, set));
+}
+
+function girthAt(level: Level, members: ReturnType<typeof ringPieces>, set: MeasureSet): GirthAtLevel {
+  const depth = levelDepth(level, set);
+  if (typeof depth !== 'number') {
+    const pieces = members.map(({ piece, times }) => ({ pieceId: piece.id, times, line: undefined }));
+    return { kind: 'no-depth', level, pieces, missing: depth.missing };
+  }
+  const pieces = members.map(({ piece, times }) => ({ pieceId: piece.id, times, line: levelLine(piece, depth) }));
+  const total = pieces.reduce((sum, { line, times }) => sum + (line?.length ?? 0) * times, 0);
+  const body = measureOf(set, level.girth);
+  if (body === undefined) return { kind: 'no-body', level, pieces, depth, total, missing: level.girth };
+  return { kind: 'measured', level, pieces, depth, total, body, wanted: body + level.ease };
+}
+
+/** How far below the waist a level lies (mm), or the measure that would say it. */
+export function levelDepth(level: Level, set: MeasureSet): number | { readonly missing: MeasureName } {
+  if (level.depth.kind === 'length') return level.depth.length;
+  const noted = level.girth === 'waist' ? undefined : depthOf(set, level.girth);
+  const depth = noted ?? measureOf(set, level.depth.measure);
+  return depth ?? { missing: level.depth.measure };
+}
+
+/** The sum of the hem edges all the way round (mm); 0 when no edge is named as hem. */
+export function hemSweep(garment: Garment, ring: Ring): number {
+  return ringPieces(garment, ring).reduce((sum, { piece, times }) => {
+    const { edges } = outlineOf(piece);
+    const hem = piece.edges.reduce((length, edge, index) => {
+      const path = edges[index];
+      return edge.role === 'hem' && path ? length + pathLength(path) : length;
+    }, 0);
+    return sum + hem * times;
+  }, 0);
+}

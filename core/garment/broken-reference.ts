@@ -1,0 +1,82 @@
+import type { Garment } from './garment';
+import type { Piece } from './piece';
+
+/** More points on one outline than this are a fault, not a drawing. */
+const MOST_POINTS = 2000;
+
+export interface BrokenReference {
+  readonly where: string;
+  readonly why: 'value' | 'same-id' | 'loose-end';
+}
+
+type Trouble = BrokenReference | undefined;
+
+/**
+ * The first place of a garment where one part speaks of another that is not there, where two things have one id, or
+ * where corners and edges do not make a ring; `undefined` when it all holds together.
+ */
+export function brokenReference({ wearer, diagrams, pieces, rings }: Garment): Trouble {
+  const diagramIds = new Set(diagrams.map(({ id }) => id));
+  const pieceIds = new Set(pieces.map(({ id }) => id));
+  return (
+    sameId('wearer.sets', wearer.sets) ??
+    loose('wearer.currentSetId', !wearer.sets.some(({ id }) => id === wearer.currentSetId)) ??
+    sameId('diagrams', diagrams) ??
+    first('diagrams', diagrams, (one) => sameId('knownLengths', one.knownLengths)) ??
+    sameId('pieces', pieces) ??
+    first('pieces', pieces, (one) => brokenPiece(one, diagramIds)) ??
+    sameId('rings', rings) ??
+    first('rings', rings, ({ levels, members }) => {
+      const stray = loose('members', !members.every(({ pieceId }) => pieceIds.has(pieceId)));
+      return (
+        sameId('levels', levels) ??
+        stray ??
+        sameId(
+          'members',
+          members.map(({ pieceId }) => ({ id: pieceId })),
+        )
+      );
+    })
+  );
+}
+
+function brokenPiece(piece: Piece, diagramIds: ReadonlySet<string>): Trouble {
+  const { corners, edges, darts, notches, labels, diagramId } = piece;
+  const straight = edges.every(({ shape }) => shape.kind === 'straight');
+  const edgeIds = new Set(edges.map(({ id }) => id));
+  const points = edges.reduce(
+    (sum, { shape }) => sum + (shape.kind === 'curve' ? shape.through.length : 0),
+    corners.length,
+  );
+  return (
+    wrong('edges', edges.length !== corners.length) ??
+    wrong('corners', (corners.length === 2 && straight) || points > MOST_POINTS) ??
+    sameId('corners', corners) ??
+    sameId('edges', edges) ??
+    sameId('marks', [...darts, ...notches, ...labels]) ??
+    loose('darts', !darts.every(({ edgeId }) => edgeIds.has(edgeId))) ??
+    loose('notches', !notches.every(({ edgeId }) => edgeIds.has(edgeId))) ??
+    loose('diagramId', diagramId !== undefined && !diagramIds.has(diagramId))
+  );
+}
+
+/** The first trouble inside any of a list, with its number in the list before it. */
+function first<Item>(where: string, items: readonly Item[], look: (item: Item) => Trouble): Trouble {
+  for (const [index, item] of items.entries()) {
+    const trouble = look(item);
+    if (trouble) return { ...trouble, where: `${where}.${index}.${trouble.where}` };
+  }
+  return undefined;
+}
+
+function sameId(where: string, items: readonly { readonly id: string }[]): Trouble {
+  return new Set(items.map(({ id }) => id)).size < items.length ? { where, why: 'same-id' } : undefined;
+}
+
+function loose(where: string, isLoose: boolean): Trouble {
+  return isLoose ? { where, why: 'loose-end' } : undefined;
+}
+
+function wrong(where: string, isWrong: boolean): Trouble {
+  return isWrong ? { where, why: 'value' } : undefined;
+}

@@ -1,0 +1,40 @@
+import type { Diagram, KnownLength } from './diagram';
+import type { Garment } from './garment';
+import { withOne, withoutOne } from './with-piece';
+
+/** The garment with one more picture. */
+export function addDiagram(garment: Garment, diagram: Diagram): Garment {
+  return { ...garment, diagrams: [...garment.diagrams, diagram] };
+}
+
+/** The garment with one diagram changed. Pieces traced from it stay where they are. */
+export function withDiagram(garment: Garment, diagramId: string, change: (diagram: Diagram) => Diagram): Garment {
+  const diagrams = withOne(garment.diagrams, diagramId, change);
+  return diagrams === garment.diagrams ? garment : { ...garment, diagrams };
+}
+
+/** The garment without a picture. Pieces traced from it stay, and forget where they came from. */
+export function removeDiagram(garment: Garment, diagramId: string): Garment {
+  const diagrams = withoutOne(garment.diagrams, diagramId);
+  if (diagrams === garment.diagrams) return garment;
+  const pieces = garment.pieces.map((piece) => {
+    if (piece.diagramId !== diagramId) return piece;
+    const { diagramId: _, ...bare } = piece;
+    return bare;
+  });
+  return { ...garment, diagrams, pieces };
+}
+
+/** The diagram with a known length added, or the one of the same id replaced. */
+export function putKnownLength(diagram: Diagram, known: KnownLength): Diagram {
+  const knownLengths = diagram.knownLengths.some(({ id }) => id === known.id)
+    ? withOne(diagram.knownLengths, known.id, () => known)
+    : [...diagram.knownLengths, known];
+  return knownLengths === diagram.knownLengths ? diagram : { ...diagram, knownLengths };
+}
+
+/** The diagram without a known length. */
+export function removeKnownLength(diagram: Diagram, id: string): Diagram {
+  const knownLengths = withoutOne(diagram.knownLengths, id);
+  return knownLengths === diagram.knownLengths ? diagram : { ...diagram, knownLengths };
+}

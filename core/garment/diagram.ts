@@ -1,0 +1,52 @@
+import type { PhotoPoint, TablePoint } from '../geometry/point';
+import type { MeasureName } from './measure';
+
+/** Four corners of something rectangular in the picture: top left, top right, bottom right, bottom left as it reads. */
+export type Quad = readonly [PhotoPoint, PhotoPoint, PhotoPoint, PhotoPoint];
+
+/** What is known of the sides of that rectangle. */
+export type RectangleSides =
+  | { readonly kind: 'not-known' }
+  /** Only the proportion, such as a page of A4 (210 to 297). */
+  | { readonly kind: 'ratio'; readonly across: number; readonly down: number };
+
+/** How a picture is laid flat. */
+export type SquareUp =
+  /** A scan or screenshot that is flat already. */
+  { readonly kind: 'flat' } | { readonly kind: 'rectangle'; readonly corners: Quad; readonly sides: RectangleSides };
+
+/** How long a line of the diagram is at full size. */
+export type StatedLength =
+  | { readonly kind: 'length'; readonly length: number }
+  /** A share of a body measure with ease: a quarter of the waist and 12.7 mm. */
+  | {
+      readonly kind: 'share';
+      readonly measure: MeasureName;
+      readonly parts: number;
+      readonly of: number;
+      readonly ease: number;
+    };
+
+/** A line on the picture whose full-size length the user knows. Its ends are kept in picture pixels. */
+export interface KnownLength {
+  readonly id: string;
+  readonly from: PhotoPoint;
+  readonly to: PhotoPoint;
+  readonly says: StatedLength;
+}
+
+/** One picture of a printed diagram and how it lies on the drafting table. */
+export interface Diagram {
+  readonly id: string;
+  readonly name: string;
+  readonly photoId: string;
+  /** The upright picture, in pixels. */
+  readonly widthPx: number;
+  readonly heightPx: number;
+  readonly squareUp: SquareUp;
+  /** Quarter turns clockwise, after squaring up. */
+  readonly quarterTurns: 0 | 1 | 2 | 3;
+  readonly knownLengths: readonly KnownLength[];
+  /** Where the top left corner of the squared picture lies on the table. */
+  readonly placedAt: TablePoint;
+}

@@ -1,0 +1,84 @@
+import type { Diagram } from './diagram';
+import type { GirthName, LengthName, Wearer } from './measure';
+import type { Piece } from './piece';
+
+/** The number of the present shape of a stored garment. Every change of shape adds one and a migration. */
+export const SCHEMA = 1;
+
+/** Where a diagram came from. Every field may be empty. */
+export interface Source {
+  readonly book: string;
+  readonly page: string;
+  readonly plate: string;
+  readonly year: string;
+  readonly remarks: string;
+}
+
+/** A level round the body at which pieces are measured against it. */
+export interface Level {
+  readonly id: string;
+  /** The girth it is compared with. */
+  readonly girth: GirthName;
+  /** How far below the waist edge: a measure of the wearer, or a length. The waist itself is at length 0. */
+  readonly depth:
+    | { readonly kind: 'measure'; readonly measure: LengthName }
+    | { readonly kind: 'length'; readonly length: number };
+  /** Room wanted beyond the body, all the way round. */
+  readonly ease: number;
+}
+
+/** Pieces that together go round the body, and how many times each does so. */
+export interface Ring {
+  readonly id: string;
+  readonly name: string;
+  readonly members: readonly RingMember[];
+  readonly levels: readonly Level[];
+}
+
+/** A piece in a ring. `times` counts drawn widths round the body; without it the piece's own cut says. */
+export interface RingMember {
+  readonly pieceId: string;
+  readonly times?: number;
+}
+
+export const PAPER_SIZES = ['a4', 'letter', 'legal', 'a3', 'tabloid'] as const;
+export type PaperSize = (typeof PAPER_SIZES)[number];
+
+/** How pages and the squares sheet are made. */
+export interface PaperChoice {
+  readonly size: PaperSize;
+  readonly turned: 'upright' | 'sideways';
+  /** Left clear on every side of the sheet: what her printer cannot reach, or more. */
+  readonly margin: number;
+  /** How far neighbouring pages share the drawing. */
+  readonly overlap: number;
+  /** The finest step of the squares sheet's table: a sixteenth or an eighth of an inch, or a millimetre. */
+  readonly step: 'sixteenth' | 'eighth' | 'millimetre';
+}
+
+/** A proof of printed scale: what the test square measured on paper. */
+export interface ScaleProof {
+  /** YYYY-MM-DD */
+  readonly date: string;
+  readonly across: number;
+  readonly down: number;
+}
+
+/** One garment: the whole of what is stored. Lengths are millimetres; inches exist only on screen and paper. */
+export interface Garment {
+  readonly schema: typeof SCHEMA;
+  readonly id: string;
+  readonly name: string;
+  /** YYYY-MM-DD */
+  readonly made: string;
+  /** What lengths are shown in. */
+  readonly shownIn: 'in' | 'cm';
+  readonly source: Source;
+  readonly remarks: string;
+  readonly wearer: Wearer;
+  readonly diagrams: readonly Diagram[];
+  readonly pieces: readonly Piece[];
+  readonly rings: readonly Ring[];
+  readonly paper: PaperChoice;
+  readonly scaleProof?: ScaleProof;
+}

@@ -1,0 +1,30 @@
+import type { Garment } from './garment';
+import type { GirthName, LengthName, MeasureName, MeasureSet } from './measure';
+
+/** The set of measures in use. A garment that passed its schema always has one. */
+export function currentSet(garment: Garment): MeasureSet {
+  const { sets, currentSetId } = garment.wearer;
+  const set = sets.find((one) => one.id === currentSetId);
+  if (!set) throw new Error(`garment ${garment.id} has no set ${currentSetId}`);
+  return set;
+}
+
+/** A measure in mm; where the two sides of the body differ, the mean of both, as a whole girth or length needs. */
+export function measureOf(set: MeasureSet, name: MeasureName): number | undefined {
+  const measure = set.measures[name];
+  if (!measure) return undefined;
+  return measure.right === undefined ? measure.length : (measure.length + measure.right) / 2;
+}
+
+/** How far below the waist a girth was taken: as noted with it, else by the measure that says so. */
+export function depthOf(set: MeasureSet, girth: GirthName): number | undefined {
+  const noted = set.measures[girth]?.depth;
+  if (noted !== undefined) return noted;
+  const along: Partial<Record<GirthName, LengthName>> = {
+    highHip: 'waistToHighHip',
+    hip: 'waistToHip',
+    knee: 'waistToKnee',
+  };
+  const name = along[girth];
+  return girth === 'waist' ? 0 : name && measureOf(set, name);
+}

@@ -1,0 +1,173 @@
+import * as z from 'zod/mini';
+import { brokenReference } from './broken-reference';
+import { type Garment, PAPER_SIZES, SCHEMA } from './garment';
+import { GIRTHS, LENGTHS, MEASURES } from './measure';
+import { CORNER_FINISHES, EDGE_ROLES } from './piece';
+
+// Schemas must not build code from strings: the page's policy forbids it.
+z.config({ jitless: true });
+
+/** Nothing on a drafting table is further off than a kilometre. */
+const FAR = 1e6;
+const length = z.number().check(z.minimum(-FAR), z.maximum(FAR));
+const positive = z.number().check(z.positive(), z.maximum(FAR));
+const notNegative = z.number().check(z.minimum(0), z.maximum(FAR));
+const id = z.string().check(z.minLength(1), z.maxLength(64));
+const words = z.string().check(z.maxLength(10_000));
+const date = z.iso.date();
+const point = z.strictObject({ x: length, y: length });
+const list = <Item extends z.ZodMiniType>(item: Item, most: number) => z.array(item).check(z.maxLength(most));
+
+const measure = z.strictObject({
+  length: positive,
+  right: z.exactOptional(positive),
+  depth: z.exactOptional(notNegative),
+  guessed: z.exactOptional(z.literal(true)),
+});
+const measureSet = z.strictObject({ id, date, wornOver: words, measures: z.partialRecord(z.enum(MEASURES), measure) });
+const wearer = z.strictObject({ name: words, sets: list(measureSet, 200), currentSetId: id });
+
+const stated = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('length'), length }),
+  z.strictObject({
+    kind: z.literal('share'),
+    measure: z.enum(MEASURES),
+    parts: positive,
+    of: positive,
+    ease: length,
+  }),
+]);
+const squareUp = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('flat') }),
+  z.strictObject({
+    kind: z.literal('rectangle'),
+    corners: z.tuple([point, point, point, point]),
+    sides: z.discriminatedUnion('kind', [
+      z.strictObject({ kind: z.literal('not-known') }),
+      z.strictObject({ kind: z.literal('ratio'), across: positive, down: positive }),
+    ]),
+  }),
+]);
+const diagram = z.strictObject({
+  id,
+  name: words,
+  photoId: id,
+  widthPx: positive,
+  heightPx: positive,
+  squareUp,
+  quarterTurns: z.union([z.literal(0), z.literal(1), z.literal(2), z.literal(3)]),
+  knownLengths: list(z.strictObject({ id, from: point, to: point, says: stated }), 200),
+  placedAt: point,
+});
+
+const endRule = z.enum(['free', 'square', 'in-line']);
+const edge = z.strictObject({
+  id,
+  name: words,
+  role: z.enum(EDGE_ROLES),
+  shape: z.discriminatedUnion('kind', [
+    z.strictObject({ kind: z.literal('straight') }),
+    z.strictObject({ kind: z.literal('curve'), through: list(point, 2000), leaves: endRule, meets: endRule }),
+  ]),
+  stated: z.exactOptional(z.strictObject({ length: positive, rules: z.enum(['unsettled', 'drawing', 'figure']) })),
+  allowance: z.exactOptional(notNegative),
+});
+const corner = z.strictObject({ id, at: point, finish: z.exactOptional(z.enum(CORNER_FINISHES)) });
+const piece = z.strictObject({
+  id,
+  name: words,
+  cut: z.strictObject({ how: z.enum(['fold', 'pair', 'single']), count: z.int().check(z.minimum(1), z.maximum(1000)) }),
+  drawnAs: z.enum(['net', 'included', 'not-known']),
+  corners: list(corner, 2000).check(z.minLength(2)),
+  edges: list(edge, 2000),
+  darts: list(z.strictObject({ id, edgeId: id, along: length, width: notNegative, point }), 200),
+  notches: list(
+    z.strictObject({ id, edgeId: id, along: length, count: z.union([z.literal(1), z.literal(2), z.literal(3)]) }),
+    500,
+  ),
+  labels: list(z.strictObject({ id, at: point, text: words }), 500),
+  grain: z.exactOptional(z.strictObject({ from: point, to: point })),
+  diagramId: z.exactOptional(id),
+  remarks: words,
+});
+
+const level = z.strictObject({
+  id,
+  girth: z.enum(GIRTHS),
+  depth: z.discriminatedUnion('kind', [
+    z.strictObject({ kind: z.literal('measure'), measure: z.enum(LENGTHS) }),
+    z.strictObject({ kind: z.literal('length'), length: notNegative }),
+  ]),
+  ease: length,
+});
+const ring = z.strictObject({
+  id,
+  name: words,
+  members: list(z.strictObject({ pieceId: id, times: z.exactOptional(notNegative) }), 500),
+  levels: list(level, 100),
+});
+
+const shape = z.strictObject({
+  schema: z.literal(SCHEMA),
+  id,
+  name: words,
+  made: date,
+  shownIn: z.enum(['in', 'cm']),
+  source: z.strictObject({ book: words, page: words, plate: words, year: words, remarks: words }),
+  remarks: words,
+  wearer,
+  diagrams: list(diagram, 100),
+  pieces: list(piece, 500),
+  rings: list(ring, 50),
+  paper: z.strictObject({
+    size: z.enum(PAPER_SIZES),
+    turned: z.enum(['upright', 'sideways']),
+    margin: notNegative,
+    overlap: notNegative,
+    step: z.enum(['sixteenth', 'eighth', 'millimetre']),
+  }),
+  scaleProof: z.exactOptional(z.strictObject({ date, across: positive, down: positive })),
+});
+
+export type GarmentReading = { readonly kind: 'garment'; readonly garment: Garment } | NotAGarment;
+
+/** `where` names the field, as in `pieces.0.edges.2.role`. */
+export interface NotAGarment {
+  readonly kind: 'not-a-garment';
+  readonly where: string;
+  /** A value that may not stand there, one id for two things, or a reference to what is not there. */
+  readonly why: 'value' | 'same-id' | 'loose-end';
+}
+
+/** Checks a value from outside against the present shape: every field, every number finite, every reference met. */
+export function readGarment(value: unknown): GarmentReading {
+  const read = shape.safeParse(value);
+  if (!read.success) {
+    return { kind: 'not-a-garment', where: read.error.issues[0]?.path.join('.') ?? '', why: 'value' };
+  }
+  const garment: Garment = read.data;
+  const broken = brokenReference(garment);
+  return broken ? { kind: 'not-a-garment', ...broken } : { kind: 'garment', garment };
+}
+
+/**
+ * The compiler refuses this file when the schema and the written types are no longer one: a field that only one of them
+ * knows, or of another type, or which only one lets be missing. `place` marks points for the compiler alone.
+ */
+type Plain<T> = T extends readonly unknown[]
+  ? { readonly [K in keyof T]: Plain<T[K]> }
+  : T extends object
+    ? { readonly [K in keyof T as Exclude<K, 'place'>]: Plain<T[K]> }
+    : T;
+type Full<T> = T extends readonly unknown[]
+  ? { readonly [K in keyof T]: Full<T[K]> }
+  : T extends object
+    ? { readonly [K in keyof T]-?: Full<T[K]> }
+    : T;
+type Fits<Is, Wanted> = [Is] extends [Wanted] ? true : false;
+type Read = Plain<z.output<typeof shape>>;
+type Written = Plain<Garment>;
+true satisfies Fits<Read, Written>;
+true satisfies Fits<Written, Read>;
+true satisfies Fits<Full<Read>, Full<Written>>;
+true satisfies Fits<Full<Written>, Full<Read>>;

@@ -1,0 +1,60 @@
+import type { Mark } from '../drawing/drawing';
+import type { Piece } from '../garment/piece';
+import { distance, type TablePoint } from '../geometry/point';
+import { letters } from './letters';
+import { drawnBox } from './page-plan';
+
+/** What the taped pages of a piece must measure (mm). */
+export interface AssembledTotals {
+  readonly grain: number | undefined;
+  /** Between the outermost places of its lines. */
+  readonly across: number;
+  readonly down: number;
+  /** Between the two corners of the stitch line that are furthest apart. */
+  readonly diagonal: CornerToCorner;
+}
+
+export interface CornerToCorner {
+  readonly from: string;
+  readonly to: string;
+  readonly fromAt: TablePoint;
+  readonly toAt: TablePoint;
+  readonly length: number;
+}
+
+/** Lines that bound a piece; arrows and brackets do not. */
+const BOUNDS = ['cut', 'stitch', 'fold'];
+
+/** The grain line, the whole width and height, and one diagonal: three different ways in which slips add up. */
+export function assembledTotals(piece: Piece, marks: readonly Mark[]): AssembledTotals {
+  const box = drawnBox(marks.filter((mark) => mark.kind === 'stroke' && BOUNDS.includes(mark.line)));
+  const [diagonal] = longestBetweenCorners(piece);
+  if (!diagonal) throw new Error(`piece ${piece.id} has no corners`);
+  return {
+    grain: piece.grain ? distance(piece.grain.from, piece.grain.to) : undefined,
+    across: box ? box.maxX - box.minX : 0,
+    down: box ? box.maxY - box.minY : 0,
+    diagonal,
+  };
+}
+
+/** Distances between corners, longest first; those that no edge joins come before the others. */
+export function longestBetweenCorners({ corners }: Piece): CornerToCorner[] {
+  const loose: CornerToCorner[] = [];
+  const joined: CornerToCorner[] = [];
+  corners.forEach((a, i) => {
+    corners.slice(i + 1).forEach((b, k) => {
+      const j = i + 1 + k;
+      const isEdge = j === i + 1 || (i === 0 && j === corners.length - 1);
+      (isEdge ? joined : loose).push({
+        from: letters(i),
+        to: letters(j),
+        fromAt: a.at,
+        toAt: b.at,
+        length: distance(a.at, b.at),
+      });
+    });
+  });
+  const longestFirst = (a: CornerToCorner, b: CornerToCorner) => b.length - a.length;
+  return [...loose.sort(longestFirst), ...joined.sort(longestFirst)];
+}

@@ -1,0 +1,131 @@
+import type { Mark, Words, WordsContent } from '../drawing/drawing';
+import type { PaperChoice } from '../garment/garment';
+import { type Box, boxOfPoints, growBox, unionBox } from '../geometry/bounds';
+import { flattenPath } from '../geometry/flatten';
+import { pathBounds } from '../geometry/path';
+import { between, distance, type Point, type TablePoint } from '../geometry/point';
+import { letters } from './letters';
+import { sheetOf } from './page-sizes';
+import { type Grid, pagesNeeded } from './pages-needed';
+import { TEST_SQUARE } from './paper-findings';
+
+/** One sheet of a piece. `window` is the part of the table it shows; neighbours share an overlap. */
+export interface Page {
+  readonly row: number;
+  readonly column: number;
+  /** Row as a letter and column as a number: B3. */
+  readonly label: string;
+  readonly window: Box;
+}
+
+export interface PagePlan {
+  readonly pages: readonly Page[];
+  readonly rows: number;
+  readonly columns: number;
+  /** Where the first window begins. */
+  readonly origin: TablePoint;
+  /** The size of every window, and from the start of one to the start of the next (mm). */
+  readonly window: { readonly width: number; readonly height: number };
+  readonly step: { readonly across: number; readonly down: number };
+  readonly drawn: Box;
+  /** Places along everything drawn, a few mm apart, to find free room on a page by. */
+  readonly ink: readonly Point[];
+}
+
+/** Kept clear above every window for the name of the piece and the number of the page (mm). */
+export const HEADER = 13;
+
+/** How finely lines are followed to see which pages they touch, and how far apart the places on them are (mm). */
+const FOLLOW = 0.5;
+const APART = 3;
+
+/** The drawing keeps this far from the outer edge of the sheets, clear of the rulers; or less where that saves sheets (mm). */
+const CLEAR = [4, 1];
+
+/** Room about the test square for the joins and the rulers (mm). */
+const ABOUT_SQUARE = 11;
+
+/** A letter is about this wide for each mm of its height. */
+const LETTER_WIDTH = 0.6;
+
+/** Words whose length only the language knows count as this many letters. */
+const USUAL_LETTERS = 24;
+
+/** How many windows of `window` with `overlap` in common cover `length`: at least one (mm). */
+export function windowsFor(length: number, window: number, overlap: number): number {
+  return Math.max(1, Math.ceil((length - overlap) / (window - overlap) - 1e-9));
+}
+
+/** The part of a sheet that shows the drawing (mm). */
+export function windowSize(paper: PaperChoice): { readonly width: number; readonly height: number } {
+  const sheet = sheetOf(paper);
+  return { width: sheet.width - 2 * paper.margin, height: sheet.height - 2 * paper.margin - HEADER };
+}
+
+/**
+ * The sheets of one piece, in rows, those without any line left out; the drawing is shifted over the sheets where that
+ * saves some. `undefined` for a drawing without lines, or when margins and overlap leave no room for the test square.
+ */
+export function planPages(marks: readonly Mark[], paper: PaperChoice): PagePlan | undefined {
+  const drawn = drawnBox(marks);
+  const window = windowSize(paper);
+  const least = TEST_SQUARE + paper.overlap + 2 * ABOUT_SQUARE;
+  if (!drawn || Math.min(window.width, window.height) < least) return undefined;
+  const step = { across: window.width - paper.overlap, down: window.height - paper.overlap };
+  const ink = inkPlaces(marks);
+  const needed = CLEAR.map((clear) => {
+    const columns = windowsFor(drawn.maxX - drawn.minX + 2 * clear, window.width, paper.overlap);
+    const rows = windowsFor(drawn.maxY - drawn.minY + 2 * clear, window.height, paper.overlap);
+    const grid: Grid = { columns, rows, step, window };
+    return { columns, rows, ...pagesNeeded(ink, growBox(drawn, clear), grid) };
+  });
+  const { columns, rows, origin, cells } = needed.reduce((a, b) => (b.cells.length < a.cells.length ? b : a));
+  const pages = cells.map((cell): Page => {
+    const [row, column] = [Math.floor(cell / columns), cell % columns];
+    const [minX, minY] = [origin.x + column * step.across, origin.y + row * step.down];
+    return {
+      row,
+      column,
+      label: `${letters(row)}${column + 1}`,
+      window: { minX, minY, maxX: minX + window.width, maxY: minY + window.height },
+    };
+  });
+  return { pages, rows, columns, origin, window, step, drawn, ink };
+}
+
+/** The box round everything drawn; words count by their place alone. */
+export function drawnBox(marks: readonly Mark[]): Box | undefined {
+  return marks.reduce<Box | undefined>((box, mark) => {
+    const next =
+      mark.kind === 'words' ? boxOfPoints([mark.at]) : mark.path.length > 0 ? pathBounds(mark.path) : undefined;
+    return box && next ? unionBox(box, next) : (next ?? box);
+  }, undefined);
+}
+
+/** Places along every line and every run of words. */
+function inkPlaces(marks: readonly Mark[]): Point[] {
+  return marks.flatMap((mark) => {
+    const line = mark.kind === 'words' ? wordsRun(mark) : flattenPath(mark.path, FOLLOW);
+    return line.flatMap((to, index) => {
+      const from = line[index - 1];
+      if (!from) return [to];
+      const parts = Math.max(1, Math.ceil(distance(from, to) / APART));
+      return Array.from({ length: parts }, (_, k) => between(from, to, (k + 1) / parts));
+    });
+  });
+}
+
+/** From where to where words run, as nearly as can be told without a font. */
+function wordsRun({ content, at, size, angle }: Words): Point[] {
+  const half = (lettersOf(content) * size * LETTER_WIDTH) / 2;
+  const [dx, dy] = [Math.cos(angle) * half, Math.sin(angle) * half];
+  return [
+    { x: at.x - dx, y: at.y - dy },
+    { x: at.x + dx, y: at.y + dy },
+  ];
+}
+
+function lettersOf(content: WordsContent): number {
+  if (content.kind === 'piece-name') return content.name.length;
+  return content.kind === 'label' ? content.text.length : USUAL_LETTERS;
+}

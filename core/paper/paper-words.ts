@@ -1,0 +1,72 @@
+import type { WordsContent } from '../drawing/drawing';
+
+/** Every sentence on paper, in the language of the person who prints. Lengths come in mm and are written by these. */
+export interface PaperWords {
+  /** A length with its unit. */
+  readonly length: (mm: number) => string;
+  /** A length as a bare figure, for columns under a heading. */
+  readonly figure: (mm: number) => string;
+  /** YYYY-MM-DD as people write it. */
+  readonly date: (date: string) => string;
+  /** What stands on a piece. */
+  readonly content: (content: WordsContent) => string;
+  readonly unnamedPiece: string;
+  readonly unnamedGarment: string;
+  readonly pageOf: (page: number, of: number) => string;
+  readonly rowColumn: (row: string, column: number) => string;
+  /** Which garment and which version. */
+  readonly garmentLine: (garment: string, date: string) => string;
+  /** In what scale a page is drawn, and how it is printed. */
+  readonly fullSize: string;
+  readonly testSquare: string;
+  readonly thisWayUp: string;
+  readonly inch: string;
+  readonly centimetre: string;
+  /** Beside a join: this page is cut off and laid over its neighbour, or goes under it. */
+  readonly cutAndLayOver: (label: string) => string;
+  readonly goesUnder: (label: string) => string;
+  readonly first: FirstPageWords;
+  readonly squares: SquaresWords;
+}
+
+export interface FirstPageWords {
+  readonly line: (pages: number, paper: string, date: string) => string;
+  readonly paper: (size: string) => string;
+  readonly wearerLine: (date: string, wornOver: string) => string;
+  readonly scaleTitle: string;
+  readonly scaleLines: readonly string[];
+  readonly joinTitle: string;
+  readonly joinLines: readonly string[];
+  readonly mapTitle: string;
+  readonly mapLine: (piece: string, pages: number) => string;
+  /** What the taped pages must measure. */
+  readonly totalsTitle: string;
+  readonly totals: {
+    readonly grain: (length: string) => string;
+    readonly widest: (across: string, down: string) => string;
+    readonly diagonal: (from: string, to: string, length: string) => string;
+  };
+  readonly cautionTitle: string;
+  readonly cautions: readonly string[];
+}
+
+export interface SquaresWords {
+  readonly title: (piece: string) => string;
+  readonly goesOn: (piece: string) => string;
+  readonly how: (square: string) => string;
+  readonly zero: string;
+  /** Which line is drawn, and what is said of the piece. */
+  readonly line: (drawn: 'stitch' | 'cut', content: string) => string;
+  readonly point: string;
+  readonly across: string;
+  readonly down: string;
+  readonly edges: string;
+  readonly proofs: string;
+  readonly marks: string;
+  readonly straight: (from: string, to: string) => string;
+  readonly rightAngle: string;
+  readonly mark: (
+    mark: 'dart-start' | 'dart-point' | 'dart-end' | 'notch' | 'grain-start' | 'grain-end' | 'label',
+    text: string,
+  ) => string;
+}

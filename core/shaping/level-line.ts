@@ -1,0 +1,129 @@
+import { outlineOf } from '../garment/outline';
+import type { Piece } from '../garment/piece';
+import { edgeIndex } from '../garment/with-piece';
+import { flattenPath } from '../geometry/flatten';
+import { intersectPaths } from '../geometry/intersect';
+import { parallelOf } from '../geometry/parallel';
+import {
+  endTangent,
+  joinPaths,
+  nearestOnPath,
+  pathAtLength,
+  pathBounds,
+  pathEnd,
+  pathLength,
+  pathStart,
+  signedArea,
+  startTangent,
+  subPath,
+} from '../geometry/path';
+import { move, type Point } from '../geometry/point';
+import { line, type Path } from '../geometry/segment';
+
+/** The line round the body at some depth below the waist, as it runs over one piece. */
+export interface LevelLine {
+  /** The runs inside the piece: one, unless the outline cuts in between. */
+  readonly runs: readonly Path[];
+  /** The length of the runs less what darts take up there (mm). */
+  readonly length: number;
+}
+
+/** How finely the outline is followed to tell inside from outside (mm): only middles of runs are asked for. */
+const INSIDE_FLATNESS = 0.1;
+
+const remembered = new WeakMap<Piece, Map<number, LevelLine | undefined>>();
+
+/**
+ * The level `depth` mm below the waist edges of a piece, measured along the piece: the parallel of the waist, run on
+ * straight at its ends and cut off at the outline. Depth 0 is the waist itself less its darts. `undefined` for a piece
+ * without a waist edge, or one that does not reach so far down. Remembered per piece and depth.
+ */
+export function levelLine(piece: Piece, depth: number): LevelLine | undefined {
+  let known = remembered.get(piece);
+  if (!known) {
+    known = new Map();
+    remembered.set(piece, known);
+  }
+  if (!known.has(depth)) known.set(depth, workOut(piece, depth));
+  return known.get(depth);
+}
+
+function workOut(piece: Piece, depth: number): LevelLine | undefined {
+  const outline = outlineOf(piece);
+  const inward = signedArea(outline.whole) > 0 ? -1 : 1;
+  const runs = waistRuns(piece).flatMap((waist) =>
+    depth === 0 ? [waist] : runsBelow(waist, outline.whole, depth * inward, depth),
+  );
+  if (runs.length === 0) return undefined;
+  const length = runs.reduce((sum, run) => sum + pathLength(run), 0);
+  return { runs, length: Math.max(0, length - dartsAt(piece, depth)) };
+}
+
+/** The waist edges as paths; edges that follow one another are one waist. */
+function waistRuns(piece: Piece): Path[] {
+  const { edges } = outlineOf(piece);
+  const isWaist = (index: number) => piece.edges[index]?.role === 'waist' && pathLength(edges[index] ?? []) > 0;
+  const runs: Path[][] = [];
+  edges.forEach((path, index) => {
+    if (!isWaist(index)) return;
+    if (index > 0 && isWaist(index - 1)) runs.at(-1)?.push(path);
+    else runs.push([path]);
+  });
+  const [first, last] = [runs[0], runs.at(-1)];
+  const goesRound = first && last && first !== last && isWaist(0) && isWaist(edges.length - 1);
+  if (goesRound) runs.splice(0, 1, [...last, ...first]);
+  return (goesRound ? runs.slice(0, -1) : runs).map(joinPaths);
+}
+
+function runsBelow(waist: Path, outline: Path, offset: number, depth: number): Path[] {
+  const parallel = parallelOf(waist, offset);
+  if (!parallel) return [];
+  const box = pathBounds(outline);
+  const reach = box.maxX - box.minX + (box.maxY - box.minY) + depth;
+  const [start, end] = [pathStart(parallel), pathEnd(parallel)];
+  const extended = [
+    line(move(start, startTangent(parallel), -reach), start),
+    ...parallel,
+    line(end, move(end, endTangent(parallel), reach)),
+  ];
+  const own = { from: reach, to: reach + pathLength(parallel) };
+  const meetings = intersectPaths(extended, outline);
+  const cuts = meetings
+    .flatMap((meeting) => (meeting.kind === 'overlap' ? [meeting.fromA, meeting.toA] : [meeting.alongA]))
+    .sort((a, b) => a - b);
+  const polygon = flattenPath(outline, INSIDE_FLATNESS);
+  const runs: Path[] = [];
+  for (let i = 1; i < cuts.length; i++) {
+    const [from, to] = [cuts[i - 1] as number, cuts[i] as number];
+    if (to - from < 1e-6 || to <= own.from || from >= own.to) continue;
+    const lies = meetings.some((each) => each.kind === 'overlap' && each.fromA <= from && each.toA >= to);
+    if (!lies && !isInside(polygon, pathAtLength(extended, (from + to) / 2).point)) continue;
+    const run = subPath(extended, from, to);
+    if (run) runs.push(run);
+  }
+  return runs;
+}
+
+/** What the darts of the waist still take up at a depth: all of their width at the waist, nothing at their point. */
+function dartsAt(piece: Piece, depth: number): number {
+  const { edges } = outlineOf(piece);
+  let taken = 0;
+  for (const dart of piece.darts) {
+    const index = edgeIndex(piece, dart.edgeId);
+    const waist = edges[index];
+    if (!waist || piece.edges[index]?.role !== 'waist') continue;
+    const reach = nearestOnPath(waist, dart.point).distance;
+    if (reach > depth) taken += dart.width * (1 - depth / reach);
+  }
+  return taken;
+}
+
+/** Whether a place lies inside a ring of corners, by the number of sides to its right. */
+function isInside(ring: readonly Point[], { x, y }: Point): boolean {
+  let inside = false;
+  for (let i = 0, j = ring.length - 1; i < ring.length; j = i++) {
+    const [a, b] = [ring[i] as Point, ring[j] as Point];
+    if (a.y > y !== b.y > y && x < ((b.x - a.x) * (y - a.y)) / (b.y - a.y) + a.x) inside = !inside;
+  }
+  return inside;
+}

@@ -1,0 +1,15 @@
+import { lindenCorners, lindenHemThrough, lindenSideThrough } from '../app/demo/linden-panel';
+import { move, type Point, type Vector } from '../core/geometry/point';
+import { line, type Path } from '../core/geometry/segment';
+import { splineThrough } from '../core/geometry/spline';
+
+/** The outline that was drawn into the demo's picture, moved by some way. */
+export function lindenTruth(by: Vector): Path {
+  const [a, b, c, d] = lindenCorners.map((corner) => move(corner, by)) as [Point, Point, Point, Point];
+  const moved = (points: readonly Point[]) => points.map((point) => move(point, by));
+  const side = splineThrough([b, ...moved(lindenSideThrough), c]);
+  const hem = splineThrough([c, ...moved(lindenHemThrough), d], {
+    directions: [undefined, undefined, { dx: -1, dy: 0 }],
+  });
+  return [line(a, b), ...side, ...hem, line(d, a)];
+}

@@ -1,0 +1,25 @@
+import { readFile } from 'node:fs/promises';
+import type { Page } from '@playwright/test';
+import { readProject } from '../app/storage/project-file';
+import type { Garment } from '../core/garment/garment';
+
+/** Goes to a room by its place on the tape. */
+export async function goTo(page: Page, room: string): Promise<void> {
+  await page.getByRole('navigation').getByRole('button', { name: room }).click();
+}
+
+/** Saves the first garment on the shelf to a file, as a person would, and reads the file. */
+export async function savedGarment(page: Page): Promise<{ readonly garment: Garment; readonly path: string }> {
+  await page.getByRole('banner').getByRole('button').first().click();
+  const [file] = await Promise.all([
+    page.waitForEvent('download'),
+    page
+      .getByRole('button', { name: /^Save .* to a file$/ })
+      .first()
+      .click(),
+  ]);
+  const path = await file.path();
+  const reading = readProject(new Uint8Array(await readFile(path)));
+  if (reading.kind !== 'project') throw new Error(`the saved file reads as ${reading.kind}`);
+  return { garment: reading.project.garment, path };
+}

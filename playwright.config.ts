@@ -1,0 +1,38 @@
+import { defineConfig, devices } from '@playwright/test';
+
+const launchOptions = {
+  ...(process.env.CHROMIUM_PATH ? { executablePath: process.env.CHROMIUM_PATH } : {}),
+  args: [
+    '--no-sandbox',
+    '--disable-gpu',
+    '--disable-quic',
+    '--no-first-run',
+    '--disable-background-networking',
+    '--disable-component-update',
+    '--disable-sync',
+    '--disable-dev-shm-usage',
+  ],
+};
+
+export default defineConfig({
+  testDir: 'e2e',
+  workers: 1,
+  timeout: 120_000,
+  forbidOnly: !!process.env.CI,
+  reporter: [['list']],
+  use: { baseURL: 'http://127.0.0.1:4174', launchOptions, trace: 'off', acceptDownloads: true, actionTimeout: 10_000 },
+  webServer: {
+    command: 'npx vite preview --host 127.0.0.1 --port 4174 --strictPort',
+    url: 'http://127.0.0.1:4174',
+    reuseExistingServer: !process.env.CI,
+    timeout: 60_000,
+  },
+  projects: [
+    { name: 'laptop', use: { ...devices['Desktop Chrome'], viewport: { width: 1440, height: 900 } } },
+    {
+      name: 'tablet',
+      testMatch: /touch\.spec\.ts/,
+      use: { ...devices['Galaxy Tab S4'], viewport: { width: 1024, height: 768 }, defaultBrowserType: 'chromium' },
+    },
+  ],
+});

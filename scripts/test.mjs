@@ -1,0 +1,37 @@
+// npm test: every check, in the order in which a failure is cheapest to learn of.
+import { spawnSync } from 'node:child_process';
+import { bringPageReaders, chromiumPath } from './chromium.mjs';
+import { installWhatIsMissing } from './installed.mjs';
+
+installWhatIsMissing();
+bringPageReaders();
+const CHROMIUM_PATH = await chromiumPath();
+
+const steps = [
+  ['types', 'tsc', ['-p', 'tsconfig.json']],
+  ['types of the pure core', 'tsc', ['-p', 'tsconfig.core.json']],
+  ['lint and format', 'biome', ['check', '.']],
+  ['structure', 'depcruise', ['app', 'core', '--config', '.dependency-cruiser.cjs']],
+  ['nothing left over', 'knip', []],
+  ['unit tests', 'vitest', ['run']],
+  ['build', 'vite', ['build', '--logLevel', 'warn']],
+  ['browser tests', 'playwright', ['test']],
+];
+
+let passed = 0;
+for (const [name, command, args] of steps) {
+  console.log(`\n— ${name}`);
+  const began = Date.now();
+  const { status } = spawnSync('npx', ['--no-install', command, ...args], {
+    stdio: 'inherit',
+    env: { ...process.env, CHROMIUM_PATH },
+    shell: process.platform === 'win32',
+  });
+  if (status !== 0) {
+    console.log(`\n${name} failed.\n${passed} passed, 1 failed`);
+    process.exit(1);
+  }
+  passed += 1;
+  console.log(`  done in ${((Date.now() - began) / 1000).toFixed(0)} s`);
+}
+console.log(`\n${passed} passed, 0 failed`);
