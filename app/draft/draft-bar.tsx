@@ -1,0 +1,147 @@
+import { useId, useState } from 'react';
+import { inches, type ShownIn } from '../../core/units/inch';
+import { writeLength } from '../../core/units/write-length';
+import { useTable } from '../state/table-store';
+import { Button } from '../ui/button';
+import { Choice } from '../ui/choice';
+import { Pick } from '../ui/pick';
+import { Switch } from '../ui/switch';
+import { draftWords as words } from '../words/draft';
+import styles from './draft.module.css';
+import { type MarkKind, type Mode, useDraft } from './draft-store';
+import { useShownIn } from './edit-piece';
+import { canClose } from './trace';
+import { finishTrace, giveUpTrace, takeBackPoint } from './trace-tool';
+
+const MODES: readonly Mode[] = ['adjust', 'trace', 'mark'];
+const MARKS: readonly MarkKind[] = ['notch', 'dart', 'grain', 'label'];
+
+/** What the pointer does now, and what it holds to. */
+export function DraftBar() {
+  const mode = useDraft((draft) => draft.mode);
+  const [more, setMore] = useState(false);
+  return (
+    <div className={styles.bar} data-more={more || undefined}>
+      <Choice
+        label={words.modes}
+        labelHidden
+        value={mode}
+        options={MODES.map((value) => ({ value, words: words.mode[value] }))}
+        onChange={changeMode}
+      />
+      <div className={styles.moreButton}>
+        <Button icon="square" title={words.more} pressed={more} onPress={() => setMore(!more)} />
+      </div>
+      <div className={styles.settings}>
+        <Snapping />
+        <PictureSettings />
+      </div>
+      <div className={styles.toolRow} data-mode={mode}>
+        {mode === 'trace' && <TraceRow />}
+        {mode === 'mark' && <MarkRow />}
+        {mode === 'adjust' && <p className={styles.help}>{words.modeHelp.adjust}</p>}
+      </div>
+    </div>
+  );
+}
+
+function changeMode(mode: Mode): void {
+  // What is traced so far waits; going back to tracing goes on with it.
+  useDraft.setState({ mode, pointer: undefined, stroke: undefined });
+}
+
+function TraceRow() {
+  const nextPoint = useDraft((draft) => draft.nextPoint);
+  const trace = useDraft((draft) => draft.trace);
+  return (
+    <>
+      <Choice
+        label={words.nextPoint}
+        labelHidden
+        value={nextPoint}
+        options={[
+          { value: 'corner', words: words.next.corner },
+          { value: 'curve', words: words.next.curve },
+        ]}
+        onChange={(next) => useDraft.setState({ nextPoint: next })}
+      />
+      <Button tone="chalk" icon="done" disabled={!canClose(trace)} onPress={finishTrace}>
+        {words.done}
+      </Button>
+      <Button icon="undo" disabled={trace.length === 0} onPress={takeBackPoint}>
+        {words.takeBack}
+      </Button>
+      <Button icon="close" onPress={giveUpTrace}>
+        {words.cancel}
+      </Button>
+    </>
+  );
+}
+
+function MarkRow() {
+  const marking = useDraft((draft) => draft.marking);
+  return (
+    <>
+      <Choice
+        label={words.marking}
+        labelHidden
+        value={marking}
+        options={MARKS.map((value) => ({ value, words: words.mark[value] }))}
+        onChange={(next) => useDraft.setState({ marking: next })}
+      />
+      <p className={styles.help}>{words.markHelp[marking]}</p>
+    </>
+  );
+}
+
+const STEPS: Readonly<Record<ShownIn, readonly number[]>> = {
+  in: [1 / 16, 1 / 8, 1 / 4, 1 / 2, 1].map(inches),
+  cm: [1, 2, 5, 10, 20],
+};
+
+function Snapping() {
+  const shownIn = useShownIn();
+  const { snapping, setSnapping, snapStep, setSnapStep } = useTable();
+  // A step of the other system stays in the list for as long as it is the one in use.
+  const steps = STEPS[shownIn].includes(snapStep) ? STEPS[shownIn] : [snapStep, ...STEPS[shownIn]];
+  return (
+    <>
+      <Switch label={words.snapping} on={snapping} onChange={setSnapping} />
+      <Pick
+        label={words.snapStep}
+        labelHidden
+        value={String(snapStep)}
+        options={steps.map((step) => ({ value: String(step), words: words.everyStep(writeStep(step, shownIn)) }))}
+        onChange={(value) => setSnapStep(Number(value))}
+      />
+    </>
+  );
+}
+
+function writeStep(step: number, shownIn: ShownIn): string {
+  return writeLength(step, { shownIn, step: shownIn === 'in' ? 'thirtysecond' : 'tenth-millimetre' });
+}
+
+function PictureSettings() {
+  const id = useId();
+  const { photoShown, setPhotoShown, photoStrength, setPhotoStrength } = useTable();
+  return (
+    <>
+      <Switch label={words.photo} on={photoShown} onChange={setPhotoShown} />
+      <label htmlFor={id} className="only-heard">
+        {words.photoStrength}
+      </label>
+      <input
+        id={id}
+        className={styles.strength}
+        type="range"
+        min={10}
+        max={100}
+        step={5}
+        value={Math.round(photoStrength * 100)}
+        disabled={!photoShown}
+        onChange={(event) => setPhotoStrength(Number(event.target.value) / 100)}
+      />
+    </>
+  );
+}

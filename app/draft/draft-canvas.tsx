@@ -1,0 +1,138 @@
+import { useCallback, useMemo } from 'react';
+import { Layer } from 'react-konva/lib/ReactKonvaCore';
+import type { DiagramMap } from '../../core/diagram/diagram-map';
+import type { Diagram } from '../../core/garment/diagram';
+import type { MeasureSet } from '../../core/garment/measure';
+import { currentSet } from '../../core/garment/measure-value';
+import { outlineOf } from '../../core/garment/outline';
+import { type Box, unionBox } from '../../core/geometry/bounds';
+import { pathBounds } from '../../core/geometry/path';
+import { inches } from '../../core/units/inch';
+import { type LaidPicture, PictureShape } from '../photo/picture-shape';
+import { useDiagramPictures } from '../photo/use-pictures';
+import { useGarment } from '../state/garment-store';
+import { useTable } from '../state/table-store';
+import { Grid, RulerNumbers } from '../table/grid';
+import { SQUARES } from '../table/squares';
+import type { View } from '../table/view';
+import { Viewport } from '../table/viewport';
+import { draftWords as words } from '../words/draft';
+import { adjustTool } from './adjust-tool';
+import { BodyLinesOf } from './body-lines';
+import { useDraft } from './draft-store';
+import { useShownIn } from './edit-piece';
+import { markTool } from './mark-tools';
+import { chosenPieceId, PieceInHand, QuietPiece } from './pieces-layer';
+import { ReadOut } from './read-out';
+import { ToolMarks } from './tool-marks';
+import { traceTool } from './trace-tool';
+
+/** What is shown when nothing is there yet: room for a skirt panel. */
+const EMPTY: Box = { minX: -inches(2), minY: -inches(2), maxX: inches(30), maxY: inches(42) };
+
+/** From the whole of a coat on a phone to a millimetre as wide as a thumb (CSS pixels to a mm). */
+const MIN_SCALE = 0.02;
+const MAX_SCALE = 60;
+
+/** The table with the first picture of the garment under it. */
+export function DraftCanvas() {
+  const diagram = useGarment((state) => state.garment?.diagrams[0]);
+  const set = useGarment((state) => state.garment && currentSet(state.garment));
+  return diagram && set ? (
+    <CanvasOver diagram={diagram} set={set} />
+  ) : (
+    <Canvas picture={undefined} printed={undefined} />
+  );
+}
+
+function CanvasOver({ diagram, set }: { readonly diagram: Diagram; readonly set: MeasureSet }) {
+  const { laidFlat, map } = useDiagramPictures(diagram, set);
+  const printed = useMemo(() => (map.kind === 'map' ? printedBox(diagram, map) : undefined), [diagram, map]);
+  return <Canvas picture={laidFlat} printed={printed} />;
+}
+
+/** Where the rectangle she squared the picture up by lies on the table: what is printed, without the desk round it. */
+function printedBox({ placedAt: { x, y } }: Diagram, { plane, across, down }: DiagramMap): Box {
+  return { minX: x, minY: y, maxX: x + plane.across * across, maxY: y + plane.down * down };
+}
+
+interface CanvasProps {
+  readonly picture: LaidPicture | undefined;
+  readonly printed: Box | undefined;
+}
+
+function Canvas({ picture, printed }: CanvasProps) {
+  const shownIn = useShownIn();
+  const view = useTable((table) => table.view.table);
+  const setView = useTable((table) => table.setView);
+  const photoShown = useTable((table) => table.photoShown);
+  const photoStrength = useTable((table) => table.photoStrength);
+  const pieceId = useTable((table) => chosenPieceId(table.chosen));
+  const ids = usePieceIds();
+  const mode = useDraft((draft) => draft.mode);
+  const marking = useDraft((draft) => draft.marking);
+  const tool = useMemo(
+    () => (mode === 'trace' ? traceTool() : mode === 'mark' ? markTool(marking) : adjustTool()),
+    [mode, marking],
+  );
+  const fit = useFit(printed);
+  const onView = useCallback((next: View) => setView('table', next), [setView]);
+  const squares = SQUARES[shownIn];
+  return (
+    <Viewport
+      view={view}
+      onView={onView}
+      fit={fit}
+      tool={tool}
+      label={words.canvas}
+      minScale={MIN_SCALE}
+      maxScale={MAX_SCALE}
+      overlay={() => <ReadOut mmPerPx={photoShown && picture ? mmPerPx(picture) : undefined} />}
+    >
+      {() => (
+        <>
+          <Layer listening={false}>
+            {picture && photoShown && <PictureShape {...picture} strength={photoStrength} />}
+            <Grid squares={squares} />
+          </Layer>
+          <Layer listening={false}>
+            {ids.map((id) => (
+              <QuietPiece key={id} pieceId={id} />
+            ))}
+          </Layer>
+          <Layer listening={false}>
+            <PieceInHand shownIn={shownIn} grips={mode === 'adjust' ? 'shown' : 'hidden'} />
+          </Layer>
+          <Layer listening={false}>
+            {pieceId !== undefined && <BodyLinesOf pieceId={pieceId} shownIn={shownIn} />}
+            <ToolMarks shownIn={shownIn} />
+            <RulerNumbers squares={squares} />
+          </Layer>
+        </>
+      )}
+    </Viewport>
+  );
+}
+
+/** How much of the table one pixel of the picture covers across. */
+function mmPerPx({ levels, box }: LaidPicture): number | undefined {
+  const finest = levels[0];
+  return finest && finest.width > 0 ? (box.maxX - box.minX) / finest.width : undefined;
+}
+
+/** The ids of the pieces, the same list for as long as none comes or goes. */
+function usePieceIds(): readonly string[] {
+  const joined = useGarment((state) => state.garment?.pieces.map((piece) => piece.id).join(' ') ?? '');
+  return useMemo(() => (joined === '' ? [] : joined.split(' ')), [joined]);
+}
+
+/** Everything there is on the table, what is printed and the pieces, as it was when one of them came or went. */
+function useFit(printed: Box | undefined): Box {
+  const ids = usePieceIds();
+  return useMemo(() => {
+    const pieces = (useGarment.getState().garment?.pieces ?? []).filter((piece) => ids.includes(piece.id));
+    const boxes = pieces.map((piece) => pathBounds(outlineOf(piece).whole));
+    if (printed) boxes.push(printed);
+    return boxes.length > 0 ? boxes.reduce(unionBox) : EMPTY;
+  }, [ids, printed]);
+}

@@ -1,0 +1,22 @@
+import { RoomLayout } from '../ui/room-layout';
+import styles from './draft.module.css';
+import { DraftBar } from './draft-bar';
+import { DraftCanvas } from './draft-canvas';
+import { Notebook } from './notebook';
+
+/** The room where lines are traced over the picture and shaped into pieces. */
+export function DraftRoom() {
+  return (
+    <RoomLayout
+      table={
+        <div className={styles.table}>
+          <DraftBar />
+          <div className={styles.canvas}>
+            <DraftCanvas />
+          </div>
+        </div>
+      }
+      notebook={<Notebook />}
+    />
+  );
+}

@@ -1,0 +1,38 @@
+import { create } from 'zustand';
+import type { TablePoint } from '../../core/geometry/point';
+import type { Snapped } from './snap';
+import type { Trace, TracedPoint } from './trace';
+
+export type Mode = 'trace' | 'adjust' | 'mark';
+export type MarkKind = 'grain' | 'notch' | 'dart' | 'label';
+
+/** What the draft room is doing. Gone when the room is left; nothing of it belongs to the garment. */
+interface DraftState {
+  readonly mode: Mode;
+  readonly marking: MarkKind;
+  /** The points of the piece being traced, and what the next press puts down. */
+  readonly trace: Trace;
+  readonly nextPoint: TracedPoint['kind'];
+  /** Where the pointer is, after snapping; `undefined` when it is elsewhere. */
+  readonly pointer: Snapped | undefined;
+  /** The line being drawn by a mark tool. */
+  readonly stroke: { readonly from: TablePoint; readonly to: TablePoint } | undefined;
+}
+
+export const useDraft = create<DraftState>(() => ({
+  mode: 'adjust',
+  marking: 'notch',
+  trace: [],
+  nextPoint: 'corner',
+  pointer: undefined,
+  stroke: undefined,
+}));
+
+/** Sets the pointer's place, without waking anybody when it has not moved. */
+export function setPointer(pointer: Snapped | undefined): void {
+  const before = useDraft.getState().pointer;
+  if (before === pointer) return;
+  if (before && pointer && before.to === pointer.to && before.at.x === pointer.at.x && before.at.y === pointer.at.y)
+    return;
+  useDraft.setState({ pointer });
+}

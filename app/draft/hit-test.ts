@@ -1,0 +1,120 @@
+import { pieceMiddle } from '../../core/drawing/piece-middle';
+import { outlineOf } from '../../core/garment/outline';
+import type { Piece } from '../../core/garment/piece';
+import { boxCentre, boxContains, growBox } from '../../core/geometry/bounds';
+import { flattenPath } from '../../core/geometry/flatten';
+import { nearestOnPath, pathAtLength, pathBounds, pathLength } from '../../core/geometry/path';
+import { distance, type Point, type TablePoint } from '../../core/geometry/point';
+
+/** What lies under the pointer on one piece. */
+export type Hit =
+  | { readonly kind: 'corner'; readonly cornerId: string; readonly at: TablePoint }
+  | { readonly kind: 'through'; readonly edgeId: string; readonly index: number; readonly at: TablePoint }
+  /** The mark in the middle of a stretch of edge, where a new point goes; `index` is its place among the others. */
+  | { readonly kind: 'plus'; readonly edgeId: string; readonly index: number; readonly at: TablePoint }
+  | { readonly kind: 'dart-point'; readonly id: string; readonly at: TablePoint }
+  | { readonly kind: 'dart-mouth'; readonly id: string; readonly at: TablePoint }
+  | { readonly kind: 'notch'; readonly id: string; readonly at: TablePoint }
+  | { readonly kind: 'label'; readonly id: string; readonly at: TablePoint }
+  | { readonly kind: 'grain-end'; readonly end: 'from' | 'to'; readonly at: TablePoint }
+  | { readonly kind: 'handle'; readonly at: TablePoint }
+  | { readonly kind: 'edge'; readonly edgeId: string; readonly along: number; readonly at: TablePoint };
+
+/** The mark for a new point is shown only on stretches at least this long, in millimetres. */
+interface PlusRule {
+  readonly leastStretch: number;
+}
+
+/** The places of a piece that can be taken hold of, in the order in which they win where they coincide. */
+export function grips(piece: Piece, plus: PlusRule): Hit[] {
+  const outline = outlineOf(piece);
+  const all: Hit[] = piece.corners.map(({ id, at }) => ({ kind: 'corner', cornerId: id, at }));
+  for (const edge of piece.edges) {
+    if (edge.shape.kind !== 'curve') continue;
+    edge.shape.through.forEach((at, index) => {
+      all.push({ kind: 'through', edgeId: edge.id, index, at });
+    });
+  }
+  for (const dart of piece.darts) {
+    all.push({ kind: 'dart-point', id: dart.id, at: dart.point });
+    all.push({ kind: 'dart-mouth', id: dart.id, at: placeOnEdge(piece, dart.edgeId, dart.along) });
+  }
+  for (const notch of piece.notches) {
+    all.push({ kind: 'notch', id: notch.id, at: placeOnEdge(piece, notch.edgeId, notch.along) });
+  }
+  for (const label of piece.labels) all.push({ kind: 'label', id: label.id, at: label.at });
+  if (piece.grain) {
+    all.push({ kind: 'grain-end', end: 'from', at: piece.grain.from });
+    all.push({ kind: 'grain-end', end: 'to', at: piece.grain.to });
+  }
+  all.push({ kind: 'handle', at: handlePlace(piece) });
+  piece.edges.forEach((edge, number) => {
+    outline.edges[number]?.forEach((stretch, index) => {
+      const length = pathLength([stretch], 0.1);
+      if (length < plus.leastStretch) return;
+      all.push({ kind: 'plus', edgeId: edge.id, index, at: pathAtLength([stretch], length / 2).point });
+    });
+  });
+  return all;
+}
+
+/** What of a piece lies within `reach` of a place: the nearest grip, else the nearest edge, else nothing. */
+export function hitPiece(piece: Piece, place: Point, reach: number, plus: PlusRule): Hit | undefined {
+  return nearestGrip(grips(piece, plus), place, reach) ?? hitEdge(piece, place, reach);
+}
+
+/** The nearest grip within reach; of equally near ones the first. */
+export function nearestGrip(all: readonly Hit[], place: Point, reach: number): Hit | undefined {
+  let best: Hit | undefined;
+  let off = reach;
+  for (const grip of all) {
+    const here = distance(grip.at, place);
+    if (here < off || (here === off && !best)) {
+      best = grip;
+      off = here;
+    }
+  }
+  return best;
+}
+
+/** The nearest edge of a piece within reach. */
+export function hitEdge(piece: Piece, place: Point, reach: number): Extract<Hit, { kind: 'edge' }> | undefined {
+  let best: Extract<Hit, { kind: 'edge' }> | undefined;
+  let off = reach;
+  outlineOf(piece).edges.forEach((path, index) => {
+    const edge = piece.edges[index];
+    if (!edge || !boxContains(growBox(pathBounds(path), off), place)) return;
+    const near = nearestOnPath(path, place);
+    if (near.distance > off) return;
+    best = { kind: 'edge', edgeId: edge.id, along: near.along, at: near.point };
+    off = near.distance;
+  });
+  return best;
+}
+
+/** Whether a place lies inside a piece, to a tenth of a millimetre. */
+export function insidePiece(piece: Piece, place: Point): boolean {
+  const { whole } = outlineOf(piece);
+  if (!boxContains(pathBounds(whole), place)) return false;
+  const ring = flattenPath(whole, 0.1);
+  let inside = false;
+  for (let i = 0, j = ring.length - 1; i < ring.length; j = i++) {
+    const a = ring[i] as Point;
+    const b = ring[j] as Point;
+    if (a.y > place.y === b.y > place.y) continue;
+    if (place.x < a.x + ((place.y - a.y) / (b.y - a.y)) * (b.x - a.x)) inside = !inside;
+  }
+  return inside;
+}
+
+/** Where a length along an edge falls; the middle of the piece for an edge it does not have. */
+export function placeOnEdge(piece: Piece, edgeId: string, along: number): TablePoint {
+  const path = outlineOf(piece).edges[piece.edges.findIndex((edge) => edge.id === edgeId)];
+  return path ? pathAtLength(path, along).point : handlePlace(piece);
+}
+
+/** Where the name of a piece stands, by which the whole of it is moved: its middle, or where a hollow piece has room. */
+export function handlePlace(piece: Piece): TablePoint {
+  const centre = boxCentre(pathBounds(outlineOf(piece).whole));
+  return insidePiece(piece, centre) ? centre : pieceMiddle(piece).at;
+}

@@ -1,0 +1,49 @@
+import { useEffect, useRef } from 'react';
+import { useTable } from '../state/table-store';
+import { BodyTotals } from './body-totals';
+import { useDraft } from './draft-store';
+import { EdgeCard } from './edge-card';
+import { MarkCard } from './mark-cards';
+import { OutlineCard } from './outline-card';
+import { PieceCard } from './piece-card';
+import { PiecesCard } from './pieces-card';
+import { chosenPieceId, usePiece } from './pieces-layer';
+import { PointCard } from './point-card';
+import { TraceCard } from './trace-card';
+import { chosenStop } from './walk';
+
+/** The notebook of the draft room: what is chosen first, then the piece it belongs to, then every piece. */
+export function Notebook() {
+  const tracing = useDraft((draft) => draft.mode === 'trace');
+  const chosen = useTable((table) => table.chosen);
+  const piece = usePiece(chosenPieceId(chosen));
+  const top = useRef<HTMLDivElement>(null);
+  // What is chosen on the table comes into sight; what is chosen here leaves the page as she has it.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the choice is what this effect is about
+  useEffect(() => {
+    if (!top.current?.parentElement?.contains(document.activeElement)) top.current?.scrollIntoView({ block: 'end' });
+  }, [chosen]);
+  if (tracing) {
+    return (
+      <>
+        <TraceCard />
+        <PiecesCard />
+      </>
+    );
+  }
+  const stop = piece && chosenStop(piece, chosen);
+  const index = piece && chosen.kind === 'edge' ? piece.edges.findIndex(({ id }) => id === chosen.edgeId) : -1;
+  const edge = piece?.edges[index];
+  return (
+    <>
+      <div ref={top} />
+      {piece && stop && <PointCard key={`point ${JSON.stringify(chosen)}`} piece={piece} stop={stop} />}
+      {piece && edge && <EdgeCard key={`edge ${edge.id}`} piece={piece} index={index} edge={edge} />}
+      {piece && <MarkCard key={`mark ${JSON.stringify(chosen)}`} piece={piece} chosen={chosen} />}
+      {piece && chosen.kind !== 'piece' && <BodyTotals pieceId={piece.id} />}
+      {piece && <PieceCard key={`piece ${piece.id}`} piece={piece} />}
+      {piece && <OutlineCard piece={piece} />}
+      <PiecesCard />
+    </>
+  );
+}

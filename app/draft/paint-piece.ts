@@ -1,0 +1,94 @@
+import type { LineKind } from '../../core/drawing/drawing';
+import { lineStyles } from '../../core/drawing/line-styles';
+import { pieceDrawing } from '../../core/drawing/piece-drawing';
+import { outlineOf } from '../../core/garment/outline';
+import type { EdgeRole, Piece } from '../../core/garment/piece';
+import { pathAtLength, pathLength } from '../../core/geometry/path';
+import { windingOf } from '../../core/seams/corner-angle';
+import { layPath, writeWords } from '../table/ink';
+import { canvasColours } from '../ui/canvas-colours';
+import { handlePlace } from './hit-test';
+
+/** A line a quarter of a millimetre wide on paper is one pixel wide on the screen, however near. */
+const PX_A_WIDTH = 4;
+/** Dashes are drawn this many pixels to a printed millimetre. */
+const PX_A_DASH = 3;
+
+/** The stitch line of the piece in hand is unbroken but where its role breaks it, so that its run is plain to see. */
+const IN_HAND_DASHES: Readonly<Record<EdgeRole, readonly number[]>> = {
+  seam: [],
+  waist: [],
+  hem: [],
+  finished: [],
+  opening: [9, 4],
+  fold: [14, 4, 3, 4],
+};
+
+/** A piece as it will be printed, in lines of a steady width; what is written on it beyond labels is left to the notebook. */
+export function paintPiece(ink: CanvasRenderingContext2D, piece: Piece, px: number, look: 'in-hand' | 'quiet'): void {
+  const outline = outlineOf(piece);
+  const inHand = look === 'in-hand';
+  ink.beginPath();
+  layPath(ink, outline.whole);
+  ink.globalAlpha = inHand ? 0.12 : 0.22;
+  ink.fillStyle = inHand ? canvasColours.chalk : canvasColours.sheet;
+  ink.fill();
+  ink.globalAlpha = 1;
+  ink.lineJoin = 'round';
+  for (const mark of pieceDrawing(piece)) {
+    if (mark.kind !== 'stroke' || mark.line === 'upright' || (inHand && ownLines.has(mark.line))) continue;
+    const { width, dash } = lineStyles[mark.line];
+    ink.strokeStyle = inHand && mark.line !== 'cut' ? canvasColours.chalk : canvasColours.ink;
+    ink.lineWidth = width * PX_A_WIDTH * px;
+    ink.setLineDash(dash.map((part) => part * PX_A_DASH * px));
+    ink.beginPath();
+    layPath(ink, mark.path);
+    ink.stroke();
+  }
+  if (inHand) {
+    ink.strokeStyle = canvasColours.chalk;
+    ink.lineWidth = 2.25 * px;
+    outline.edges.forEach((path, index) => {
+      ink.setLineDash(IN_HAND_DASHES[piece.edges[index]?.role ?? 'seam'].map((dash) => dash * px));
+      ink.beginPath();
+      layPath(ink, path);
+      ink.stroke();
+    });
+  }
+  ink.setLineDash([]);
+  for (const { at, text } of piece.labels) {
+    // In hand the words stand below their place, which has a point to take hold of.
+    if (text.trim() !== '') writeWords(ink, text, { at, px, weight: 400, offset: { x: 0, y: inHand ? 16 : 0 } });
+  }
+}
+
+/** What the piece in hand draws for itself. */
+const ownLines: ReadonlySet<LineKind> = new Set(['stitch', 'fold']);
+
+/** The name in the middle of a piece. */
+export function paintName(ink: CanvasRenderingContext2D, piece: Piece, px: number): void {
+  writeWords(ink, piece.name, { at: handlePlace(piece), px, sizePx: 16 });
+}
+
+/** Words along the inside of an edge, upright to the eye; left out where the edge is too short for them. */
+export function paintAlongEdge(
+  ink: CanvasRenderingContext2D,
+  piece: Piece,
+  index: number,
+  words: string,
+  px: number,
+): void {
+  const path = outlineOf(piece).edges[index];
+  if (!path) return;
+  const length = pathLength(path, 0.1);
+  if (length / px < words.length * 6.5) return;
+  const { point, tangent } = pathAtLength(path, length / 2);
+  let angle = Math.atan2(tangent.dy, tangent.dx);
+  // Before turning about, the inside lies at positive y of a ring that runs clockwise.
+  let inside: number = windingOf(piece);
+  if (Math.abs(angle) > Math.PI / 2 + 1e-9) {
+    angle += Math.PI;
+    inside = -inside;
+  }
+  writeWords(ink, words, { at: point, px, angle, offset: { x: 0, y: inside * 15 }, colour: canvasColours.chalkDeep });
+}

@@ -1,0 +1,126 @@
+import { useState } from 'react';
+import { mirrorPiece, movePiece } from '../../core/garment/move-piece';
+import { outlineOf } from '../../core/garment/outline';
+import type { Cut, DrawnAs, Piece } from '../../core/garment/piece';
+import { copyPiece, removePiece } from '../../core/garment/piece-list';
+import { pathBounds } from '../../core/geometry/path';
+import { inches } from '../../core/units/inch';
+import { useGarment } from '../state/garment-store';
+import { useTable } from '../state/table-store';
+import { Button } from '../ui/button';
+import { Card } from '../ui/card';
+import { Choice } from '../ui/choice';
+import { LengthField } from '../ui/length-field';
+import { Note } from '../ui/note';
+import { Pick } from '../ui/pick';
+import { say } from '../ui/say';
+import { TextField } from '../ui/text-field';
+import { draftWords as words } from '../words/draft';
+import { CountField } from './count-field';
+import styles from './draft.module.css';
+import { editPiece, useShownIn } from './edit-piece';
+
+const HOWS = ['single', 'pair', 'fold'] as const;
+const DRAWN = ['net', 'included', 'not-known'] as const;
+
+/** What a piece says aloud: its name, how it is cut, what the line is; and what can be done with the whole of it. */
+export function PieceCard({ piece }: { readonly piece: Piece }) {
+  const { id, name, cut, drawnAs } = piece;
+  const setCut = (next: Cut) => editPiece(words.steps.cut, id, (now) => ({ ...now, cut: next }));
+  const setDrawn = (next: DrawnAs) => editPiece(words.steps.drawnAs, id, (now) => ({ ...now, drawnAs: next }));
+  return (
+    <Card title={name || words.piece}>
+      <TextField
+        label={words.pieceName}
+        value={name}
+        onCommit={(next) => editPiece(words.steps.name, id, (now) => ({ ...now, name: next.trim() || now.name }))}
+      />
+      <div className={styles.pair}>
+        <CountField label={words.cutCount} value={cut.count} onCommit={(count) => setCut({ ...cut, count })} />
+        <Pick
+          label={words.cutHow}
+          value={cut.how}
+          options={HOWS.map((how) => ({ value: how, words: words.how[how] }))}
+          onChange={(how) => setCut({ ...cut, how })}
+        />
+      </div>
+      <Choice
+        label={words.drawnAs}
+        value={drawnAs}
+        options={DRAWN.map((value) => ({ value, words: words.drawn[value] }))}
+        onChange={setDrawn}
+      />
+      {drawnAs === 'not-known' && <Note tone="stop">{words.drawnUnknown}</Note>}
+      {drawnAs === 'included' && <Note tone="plain">{words.drawnIncluded}</Note>}
+      <MoveForm pieceId={id} />
+      <TextField
+        label={words.remarks}
+        value={piece.remarks}
+        multiline
+        onCommit={(remarks) => editPiece(words.steps.remarks, id, (now) => ({ ...now, remarks }))}
+      />
+      <div className={styles.row}>
+        <Button icon="copy" onPress={() => copy(piece, 'as-is')}>
+          {words.copy}
+        </Button>
+        <Button icon="mirror" onPress={() => copy(piece, 'mirrored')}>
+          {words.copyMirrored}
+        </Button>
+        <Button icon="bin" tone="wrong" onPress={() => remove(piece)}>
+          {words.remove}
+        </Button>
+      </div>
+    </Card>
+  );
+}
+
+/** How far a copy is laid beside its piece. */
+const GAP = inches(1);
+
+function copy(piece: Piece, way: 'as-is' | 'mirrored'): void {
+  const { garment, edit } = useGarment.getState();
+  if (!garment) return;
+  const box = pathBounds(outlineOf(piece).whole);
+  const across = box.maxX - box.minX + GAP;
+  const name = words.copyName(piece.name);
+  const copied = copyPiece(garment, piece.id, { newId: () => crypto.randomUUID(), name, across });
+  const made = copied.pieces.at(-1);
+  if (!made || copied === garment) return;
+  const middle = (box.minX + box.maxX) / 2 + across;
+  const laid =
+    way === 'mirrored' ? mirrorPiece(made, { x: middle, y: box.minY }, { x: middle, y: box.minY + 1 }) : made;
+  edit(words.steps.copyPiece, (now) => ({ ...now, pieces: [...now.pieces, laid] }));
+  useTable.getState().choose({ kind: 'piece', pieceId: laid.id });
+}
+
+function remove(piece: Piece): void {
+  useTable.getState().choose({ kind: 'nothing' });
+  useGarment.getState().edit(words.steps.removePiece, (garment) => removePiece(garment, piece.id));
+  say(words.said.removed(piece.name));
+}
+
+function MoveForm({ pieceId }: { readonly pieceId: string }) {
+  const shownIn = useShownIn();
+  const [across, setAcross] = useState<number>();
+  const [down, setDown] = useState<number>();
+  const moves = (across ?? 0) !== 0 || (down ?? 0) !== 0;
+  return (
+    <fieldset className={styles.group}>
+      <legend>{words.movePiece}</legend>
+      <div className={styles.pair}>
+        <LengthField label={words.moveAcross} value={across} shownIn={shownIn} onCommit={setAcross} allowEmpty />
+        <LengthField label={words.moveDown} value={down} shownIn={shownIn} onCommit={setDown} allowEmpty />
+      </div>
+      <div>
+        <Button
+          disabled={!moves}
+          onPress={() =>
+            editPiece(words.steps.movePiece, pieceId, (now) => movePiece(now, { dx: across ?? 0, dy: down ?? 0 }))
+          }
+        >
+          {words.moveIt}
+        </Button>
+      </div>
+    </fieldset>
+  );
+}

@@ -1,0 +1,108 @@
+import { useState } from 'react';
+import { rectanglePiece } from '../../core/garment/new-piece';
+import { outlineOf } from '../../core/garment/outline';
+import { addPiece } from '../../core/garment/piece-list';
+import { pathBounds } from '../../core/geometry/path';
+import { inches } from '../../core/units/inch';
+import { useGarment } from '../state/garment-store';
+import { useTable } from '../state/table-store';
+import { Button } from '../ui/button';
+import { Card } from '../ui/card';
+import { LengthField } from '../ui/length-field';
+import { Note } from '../ui/note';
+import { draftWords as words } from '../words/draft';
+import styles from './draft.module.css';
+import { useDraft } from './draft-store';
+import { useShownIn } from './edit-piece';
+import { chosenPieceId } from './pieces-layer';
+
+/** Every piece by its name, and the ways to a new one. */
+export function PiecesCard() {
+  const pieces = useGarment((state) => state.garment?.pieces);
+  const hasDiagram = useGarment((state) => (state.garment?.diagrams.length ?? 0) > 0);
+  const inHand = useTable((table) => chosenPieceId(table.chosen));
+  const choose = useTable((table) => table.choose);
+  const goTo = useTable((table) => table.goTo);
+  if (!pieces) return null;
+  return (
+    <Card title={words.pieces} aside={pieces.length > 0 ? pieces.length : undefined}>
+      {pieces.length === 0 && <p>{words.noPieces}</p>}
+      {!hasDiagram && (
+        <Note tone="plain" action={{ words: words.toDiagram, onPress: () => goTo('diagram') }}>
+          {words.noDiagram}
+        </Note>
+      )}
+      {pieces.length > 0 && (
+        <ul className={styles.list}>
+          {pieces.map((piece) => (
+            <li key={piece.id}>
+              <Button
+                icon="piece"
+                tone="quiet"
+                pressed={piece.id === inHand}
+                onPress={() => choose({ kind: 'piece', pieceId: piece.id })}
+              >
+                {piece.name}
+              </Button>
+              <span className={styles.aside}>{words.cutWords(piece.cut.count, piece.cut.how)}</span>
+            </li>
+          ))}
+        </ul>
+      )}
+      <div className={styles.row}>
+        <Button icon="plus" onPress={() => useDraft.setState({ mode: 'trace' })}>
+          {words.trace}
+        </Button>
+      </div>
+      <RectangleForm />
+    </Card>
+  );
+}
+
+/** How far a new rectangle is laid from what is there. */
+const GAP = inches(1);
+
+function RectangleForm() {
+  const shownIn = useShownIn();
+  const [across, setAcross] = useState<number>();
+  const [down, setDown] = useState<number>();
+  const ready = across !== undefined && down !== undefined && across > 0 && down > 0;
+
+  function add() {
+    const { garment, edit } = useGarment.getState();
+    if (!garment || !ready) return;
+    const piece = rectanglePiece(
+      freePlace(),
+      { across, down },
+      { newId: () => crypto.randomUUID(), name: words.rectangleName(garment.pieces.length + 1) },
+    );
+    if (!piece) return;
+    edit(words.steps.rectangle, (now) => addPiece(now, piece));
+    useTable.getState().choose({ kind: 'piece', pieceId: piece.id });
+    setAcross(undefined);
+    setDown(undefined);
+  }
+
+  return (
+    <fieldset className={styles.group}>
+      <legend>{words.rectangle}</legend>
+      <p className={styles.help}>{words.rectangleHelp}</p>
+      <div className={styles.pair}>
+        <LengthField label={words.width} value={across} shownIn={shownIn} onCommit={setAcross} allowEmpty min={1} />
+        <LengthField label={words.height} value={down} shownIn={shownIn} onCommit={setDown} allowEmpty min={1} />
+      </div>
+      <div>
+        <Button icon="plus" onPress={add} disabled={!ready}>
+          {words.addRectangle}
+        </Button>
+      </div>
+    </fieldset>
+  );
+}
+
+/** Below everything drafted so far, at the table's zero across. */
+function freePlace() {
+  const pieces = useGarment.getState().garment?.pieces ?? [];
+  const lowest = Math.max(0, ...pieces.map((piece) => pathBounds(outlineOf(piece).whole).maxY + GAP));
+  return { x: 0, y: lowest };
+}

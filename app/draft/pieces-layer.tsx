@@ -1,0 +1,72 @@
+import { useCallback } from 'react';
+import { outlineOf } from '../../core/garment/outline';
+import type { Piece } from '../../core/garment/piece';
+import { pathLength } from '../../core/geometry/path';
+import type { ShownIn } from '../../core/units/inch';
+import { writeLength } from '../../core/units/write-length';
+import { useGarment } from '../state/garment-store';
+import { type Chosen, useTable } from '../state/table-store';
+import { type Paint, Painted } from '../table/painted';
+import { type ChosenPart, paintGrips, paintHandle } from './paint-grips';
+import { paintAlongEdge, paintName, paintPiece } from './paint-piece';
+
+/** The piece of an id, or none; the same object for as long as the piece is the same. */
+export function usePiece(pieceId: string | undefined): Piece | undefined {
+  return useGarment((state) => state.garment?.pieces.find((piece) => piece.id === pieceId));
+}
+
+/** The piece that something is chosen of. */
+export function chosenPieceId(chosen: Chosen): string | undefined {
+  return 'pieceId' in chosen ? chosen.pieceId : undefined;
+}
+
+/** A piece that is not being worked on. Each listens for itself, so that dragging one draws no other. */
+export function QuietPiece({ pieceId }: { readonly pieceId: string }) {
+  const piece = usePiece(pieceId);
+  const inHand = useTable((table) => chosenPieceId(table.chosen) === pieceId);
+  const paint = useCallback<Paint>(
+    (ink, { px }) => {
+      if (!piece) return;
+      paintPiece(ink, piece, px, 'quiet');
+      paintName(ink, piece, px);
+    },
+    [piece],
+  );
+  return inHand ? null : <Painted paint={paint} />;
+}
+
+interface PieceInHandProps {
+  readonly shownIn: ShownIn;
+  /** Whether its points can be taken hold of now. */
+  readonly grips: 'shown' | 'hidden';
+}
+
+/** The chosen piece with its points and the length of every edge, in one go. */
+export function PieceInHand({ shownIn, grips }: PieceInHandProps) {
+  const chosen = useTable((table) => table.chosen);
+  const piece = usePiece(chosenPieceId(chosen));
+  const paint = useCallback<Paint>(
+    (ink, { px }) => {
+      if (!piece) return;
+      paintPiece(ink, piece, px, 'in-hand');
+      outlineOf(piece).edges.forEach((path, index) => {
+        paintAlongEdge(ink, piece, index, writeLength(pathLength(path), { shownIn }), px);
+      });
+      if (grips === 'shown') {
+        paintGrips(ink, piece, px, partOf(chosen));
+        paintHandle(ink, piece, px);
+      } else paintName(ink, piece, px);
+    },
+    [piece, chosen, shownIn, grips],
+  );
+  return <Painted paint={paint} />;
+}
+
+function partOf(chosen: Chosen): ChosenPart {
+  if (chosen.kind === 'corner') return { cornerId: chosen.cornerId };
+  if (chosen.kind === 'edge') return { edgeId: chosen.edgeId };
+  if (chosen.kind === 'through') return { edgeId: chosen.edgeId, throughIndex: chosen.index };
+  if (chosen.kind === 'dart' || chosen.kind === 'notch' || chosen.kind === 'label') return { markId: chosen.id };
+  if (chosen.kind === 'grain') return { markId: 'grain' };
+  return {};
+}

@@ -1,0 +1,24 @@
+import { writeLength } from '../../core/units/write-length';
+import { draftWords as words } from '../words/draft';
+import styles from './draft.module.css';
+import { useDraft } from './draft-store';
+import { useShownIn } from './edit-piece';
+import { lengthBeingDrawn } from './trace';
+import { writeSquares } from './write-squares';
+
+/** Where the pointer is, in squares, and how fine the picture is. Not spoken: it changes with every movement. */
+export function ReadOut({ mmPerPx }: { readonly mmPerPx: number | undefined }) {
+  const shownIn = useShownIn();
+  const at = useDraft((draft) => draft.pointer?.at);
+  const length = useDraft((draft) =>
+    draft.mode === 'trace' ? lengthBeingDrawn(draft.trace, draft.pointer?.at) : undefined,
+  );
+  if (!at && mmPerPx === undefined) return null;
+  return (
+    <p className={styles.readOut} aria-hidden="true">
+      {at && <span>{words.squares(writeSquares(at.x, shownIn), writeSquares(at.y, shownIn))}</span>}
+      {length !== undefined && <span>{words.lengthSoFar(writeLength(length, { shownIn }))}</span>}
+      {mmPerPx !== undefined && <span>{words.onePixel(words.onePixelLength(mmPerPx, shownIn))}</span>}
+    </p>
+  );
+}

@@ -1,0 +1,123 @@
+import { useCallback } from 'react';
+import { pathAtLength, pathLength } from '../../core/geometry/path';
+import type { TablePoint } from '../../core/geometry/point';
+import type { ShownIn } from '../../core/units/inch';
+import { writeLength } from '../../core/units/write-length';
+import { layPath, writeWords } from '../table/ink';
+import { type Paint, Painted } from '../table/painted';
+import { canvasColours } from '../ui/canvas-colours';
+import { useDraft } from './draft-store';
+import type { Snapped } from './snap';
+import { canClose, pathsOf, type Trace } from './trace';
+
+/** What the tools show while they work: the trace so far, the line of a mark being put, where the pointer snaps. */
+export function ToolMarks({ shownIn }: { readonly shownIn: ShownIn }) {
+  const trace = useDraft((draft) => draft.trace);
+  const tracing = useDraft((draft) => draft.mode === 'trace');
+  const pointer = useDraft((draft) => draft.pointer);
+  const stroke = useDraft((draft) => draft.stroke);
+  const paint = useCallback<Paint>(
+    (ink, { px }) => {
+      if (tracing) paintTrace(ink, trace, pointer?.at, shownIn, px);
+      if (stroke) paintStroke(ink, stroke.from, stroke.to, shownIn, px);
+      if (pointer) paintSnap(ink, pointer, px);
+    },
+    [tracing, trace, pointer, stroke, shownIn],
+  );
+  return <Painted paint={paint} />;
+}
+
+function paintTrace(
+  ink: CanvasRenderingContext2D,
+  trace: Trace,
+  pointer: TablePoint | undefined,
+  shownIn: ShownIn,
+  px: number,
+): void {
+  const paths = pathsOf(trace, pointer);
+  ink.strokeStyle = canvasColours.chalk;
+  ink.lineJoin = 'round';
+  ink.lineWidth = 2.25 * px;
+  paths.forEach((path, index) => {
+    const drawing = index === paths.length - 1 && pointer !== undefined;
+    ink.setLineDash(drawing ? [7 * px, 4 * px] : []);
+    ink.beginPath();
+    layPath(ink, path);
+    ink.stroke();
+  });
+  ink.setLineDash([]);
+  trace.forEach(({ at, kind }, index) => {
+    const closing = index === 0 && canClose(trace);
+    const r = (closing ? 8 : 5) * px;
+    ink.beginPath();
+    if (kind === 'corner') ink.rect(at.x - r, at.y - r, 2 * r, 2 * r);
+    else ink.arc(at.x, at.y, r, 0, 2 * Math.PI);
+    ink.fillStyle = closing ? canvasColours.chalkPale : canvasColours.sheet;
+    ink.fill();
+    ink.strokeStyle = canvasColours.chalkDeep;
+    ink.lineWidth = 2 * px;
+    ink.stroke();
+  });
+  const last = paths.at(-1);
+  if (!last || !pointer) return;
+  const length = pathLength(last);
+  const { point, tangent } = pathAtLength(last, length / 2);
+  // Beside the line and not on it, further off where the words lie across.
+  writeLive(ink, length, shownIn, px, point, { x: tangent.dy * 46, y: -Math.abs(tangent.dx) * 18 });
+}
+
+function writeLive(
+  ink: CanvasRenderingContext2D,
+  length: number,
+  shownIn: ShownIn,
+  px: number,
+  at: TablePoint,
+  offset: TablePoint,
+): void {
+  writeWords(ink, writeLength(length, { shownIn }), {
+    at,
+    px,
+    sizePx: 17,
+    colour: canvasColours.chalkDeep,
+    offset,
+  });
+}
+
+function paintStroke(
+  ink: CanvasRenderingContext2D,
+  from: TablePoint,
+  to: TablePoint,
+  shownIn: ShownIn,
+  px: number,
+): void {
+  ink.beginPath();
+  ink.moveTo(from.x, from.y);
+  ink.lineTo(to.x, to.y);
+  ink.strokeStyle = canvasColours.chalk;
+  ink.lineWidth = 2.25 * px;
+  ink.setLineDash([7 * px, 4 * px]);
+  ink.stroke();
+  ink.setLineDash([]);
+  const length = Math.hypot(to.x - from.x, to.y - from.y);
+  const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
+  writeLive(ink, length, shownIn, px, middle, { x: 46, y: -18 });
+}
+
+/** A ring for a point, a cross for the squares, a short cross with dashes for in line: told apart without colour. */
+function paintSnap(ink: CanvasRenderingContext2D, { at, to }: Snapped, px: number): void {
+  if (to === 'nothing') return;
+  ink.strokeStyle = canvasColours.chalk;
+  ink.lineWidth = 1.5 * px;
+  ink.beginPath();
+  if (to === 'point') ink.arc(at.x, at.y, 10 * px, 0, 2 * Math.PI);
+  else {
+    const arm = (to === 'grid' ? 9 : 26) * px;
+    if (to === 'line') ink.setLineDash([3 * px, 3 * px]);
+    ink.moveTo(at.x - arm, at.y);
+    ink.lineTo(at.x + arm, at.y);
+    ink.moveTo(at.x, at.y - arm);
+    ink.lineTo(at.x, at.y + arm);
+  }
+  ink.stroke();
+  ink.setLineDash([]);
+}

@@ -1,0 +1,56 @@
+import { useState } from 'react';
+import { Button } from '../ui/button';
+import { Card } from '../ui/card';
+import { LengthField } from '../ui/length-field';
+import { draftWords as words } from '../words/draft';
+import styles from './draft.module.css';
+import { useDraft } from './draft-store';
+import { useShownIn } from './edit-piece';
+import { typePoint } from './trace-tool';
+import { writeSquares } from './write-squares';
+
+/** The piece being traced, in words: its points so far, and the next one by typing. */
+export function TraceCard() {
+  const shownIn = useShownIn();
+  const trace = useDraft((draft) => draft.trace);
+  const [across, setAcross] = useState<number>();
+  const [down, setDown] = useState<number>();
+  const ready = across !== undefined && down !== undefined;
+  return (
+    <Card title={words.trace} aside={words.pointCount(trace.length)}>
+      <p>{words.modeHelp.trace}</p>
+      <fieldset className={styles.group}>
+        <legend>{words.typePoint}</legend>
+        <div className={styles.pair}>
+          <LengthField label={words.across} value={across} shownIn={shownIn} onCommit={setAcross} allowEmpty />
+          <LengthField label={words.down} value={down} shownIn={shownIn} onCommit={setDown} allowEmpty />
+        </div>
+        <div>
+          <Button
+            icon="plus"
+            disabled={!ready}
+            onPress={() => {
+              if (ready) typePoint(across, down);
+              setAcross(undefined);
+              setDown(undefined);
+            }}
+          >
+            {words.putDown}
+          </Button>
+        </div>
+        <p className={styles.help}>{words.fromZero}</p>
+      </fieldset>
+      <ol className={styles.list}>
+        {trace.map(({ at, kind }, index) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: points have no other name, and are only added at the end
+          <li key={index}>
+            {words.next[kind]}
+            <span className={styles.aside}>
+              {words.place(writeSquares(at.x, shownIn), writeSquares(at.y, shownIn))}
+            </span>
+          </li>
+        ))}
+      </ol>
+    </Card>
+  );
+}

@@ -1,0 +1,43 @@
+import type { Context } from 'konva/lib/Context';
+import Konva from 'konva/lib/Core';
+import type { Shape as KonvaShape } from 'konva/lib/Shape';
+import { useCallback } from 'react';
+import { Shape } from 'react-konva/lib/ReactKonvaCore';
+import type { Box } from '../../core/geometry/bounds';
+import { seenBox } from './view';
+
+/** What a painter needs to know besides the canvas. */
+export interface Ground {
+  /** World units in one CSS pixel, or in one of the magnifying glass: a line two pixels wide is `2 * px`. */
+  readonly px: number;
+  /** The part of the world in sight. */
+  readonly seen: Box;
+  /** Device pixels in one of those. */
+  readonly pixelRatio: number;
+}
+
+/** Paints something in world units. Keep the function while the thing stays the same; a new one means paint anew. */
+export type Paint = (ink: CanvasRenderingContext2D, ground: Ground) => void;
+
+/** One thing on the canvas, painted in one go. */
+export function Painted({ paint }: { readonly paint: Paint }) {
+  const scene = useCallback(
+    (context: Context, shape: KonvaShape) => {
+      const stage = shape.getStage();
+      if (!stage) return;
+      const view = { scale: stage.scaleX(), x: stage.x(), y: stage.y() };
+      const pixelRatio = context.canvas.getPixelRatio();
+      const ink = context._context as CanvasRenderingContext2D;
+      ink.save();
+      paint(ink, {
+        // Under the magnifier places lie further apart while lines and points keep their size, so nothing is hidden.
+        px: Konva.pixelRatio / pixelRatio / view.scale,
+        seen: seenBox(view, stage.size()),
+        pixelRatio: Konva.pixelRatio,
+      });
+      ink.restore();
+    },
+    [paint],
+  );
+  return <Shape sceneFunc={scene} listening={false} perfectDrawEnabled={false} />;
+}

@@ -1,0 +1,139 @@
+import { type RefObject, useEffect } from 'react';
+import type { Contact, Gestures } from './gestures';
+import type { PointerKind } from './tool';
+
+interface PointerOptions {
+  readonly surface: RefObject<HTMLElement | null>;
+  readonly gestures: Gestures;
+  /** Tells the tool where the pointer hovers, `undefined` when it has left. */
+  readonly hover: (contact: Contact | undefined) => void;
+  /** Something changed in what the pointer does: cursor and magnifier follow. */
+  readonly changed: () => void;
+  readonly penSeen: () => void;
+  /** Wheel turned: pixels down the page, at a place of the canvas. */
+  readonly wheel: (deltaPx: number, screen: { readonly x: number; readonly y: number }) => void;
+}
+
+/**
+ * Listens to the pointers over a canvas and hears every way a press can end: released here or outside the window,
+ * cancelled, capture lost or never gained, Escape, the window left, the page hidden, the room closed.
+ */
+export function usePointer({ surface, gestures, hover, changed, penSeen, wheel }: PointerOptions): void {
+  useEffect(() => {
+    const box = surface.current;
+    if (!box) return;
+    let frame = 0;
+    let hovering: Contact | undefined;
+
+    const eachFrame = () => {
+      frame = 0;
+      gestures.flush();
+      if (hovering) hover(hovering);
+      hovering = undefined;
+      changed();
+    };
+    const soon = () => {
+      if (frame === 0) frame = requestAnimationFrame(eachFrame);
+    };
+
+    const contactOf = (event: PointerEvent): Contact => {
+      const { left, top } = box.getBoundingClientRect();
+      return {
+        id: event.pointerId,
+        kind: kindOf(event),
+        screen: { x: event.clientX - left, y: event.clientY - top },
+        free: event.altKey || event.shiftKey,
+        button: event.button === 1 ? 'middle' : 'main',
+      };
+    };
+
+    const down = (event: PointerEvent) => {
+      if (event.button > 1) return;
+      if (event.pointerType === 'pen') penSeen();
+      if (event.button === 1) event.preventDefault();
+      try {
+        box.setPointerCapture(event.pointerId);
+      } catch {
+        // The pointer is gone already, or was never real; the listeners on the window serve without capture.
+      }
+      hovering = undefined;
+      gestures.down(contactOf(event));
+      changed();
+    };
+    const move = (event: PointerEvent) => {
+      if (gestures.holds(event.pointerId)) {
+        // A mouse that moves without a button was released where nobody heard it.
+        if (event.pointerType === 'mouse' && event.buttons === 0) return up(event);
+        gestures.move(contactOf(event));
+      } else if (event.pointerType !== 'touch' && event.target instanceof Node && box.contains(event.target)) {
+        hovering = contactOf(event);
+      } else return;
+      soon();
+    };
+    const up = (event: PointerEvent) => {
+      if (!gestures.holds(event.pointerId)) return;
+      gestures.up(contactOf(event));
+      changed();
+    };
+    const gone = (event: PointerEvent) => {
+      gestures.cancel(event.pointerId);
+      changed();
+    };
+    const leave = () => {
+      hovering = undefined;
+      hover(undefined);
+    };
+    const allGone = () => {
+      gestures.cancelAll();
+      changed();
+    };
+    const hidden = () => document.hidden && allGone();
+    const escapeKey = (event: KeyboardEvent) => {
+      if (event.key !== 'Escape' || !gestures.cancelAll()) return;
+      event.stopPropagation();
+      event.preventDefault();
+      changed();
+    };
+    const turned = (event: WheelEvent) => {
+      event.preventDefault();
+      if (gestures.doing() !== 'nothing') return;
+      const { left, top } = box.getBoundingClientRect();
+      // A pinch on a trackpad comes as a wheel with the control key and small numbers.
+      const unit = event.deltaMode === 1 ? 16 : event.deltaMode === 2 ? box.clientHeight : 1;
+      const delta = event.deltaY * unit * (event.ctrlKey && Math.abs(event.deltaY) < 50 ? 4 : 1);
+      wheel(delta, { x: event.clientX - left, y: event.clientY - top });
+    };
+    const none = (event: Event) => event.preventDefault();
+
+    box.addEventListener('pointerdown', down);
+    box.addEventListener('lostpointercapture', gone);
+    box.addEventListener('pointerleave', leave);
+    box.addEventListener('wheel', turned, { passive: false });
+    box.addEventListener('contextmenu', none);
+    window.addEventListener('pointermove', move);
+    window.addEventListener('pointerup', up);
+    window.addEventListener('pointercancel', gone);
+    window.addEventListener('keydown', escapeKey, true);
+    window.addEventListener('blur', allGone);
+    document.addEventListener('visibilitychange', hidden);
+    return () => {
+      cancelAnimationFrame(frame);
+      gestures.cancelAll();
+      box.removeEventListener('pointerdown', down);
+      box.removeEventListener('lostpointercapture', gone);
+      box.removeEventListener('pointerleave', leave);
+      box.removeEventListener('wheel', turned);
+      box.removeEventListener('contextmenu', none);
+      window.removeEventListener('pointermove', move);
+      window.removeEventListener('pointerup', up);
+      window.removeEventListener('pointercancel', gone);
+      window.removeEventListener('keydown', escapeKey, true);
+      window.removeEventListener('blur', allGone);
+      document.removeEventListener('visibilitychange', hidden);
+    };
+  }, [surface, gestures, hover, changed, penSeen, wheel]);
+}
+
+function kindOf(event: PointerEvent): PointerKind {
+  return event.pointerType === 'touch' || event.pointerType === 'pen' ? event.pointerType : 'mouse';
+}

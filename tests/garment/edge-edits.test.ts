@@ -1,0 +1,30 @@
+import { expect, it } from 'vitest';
+import { nameEdge, setAllAllowances, setAllowance, setRole, setStated } from '../../core/garment/edge-edits';
+import { lindenPanel } from './linden';
+
+it('setRole to fold lays the edge straight and takes its allowance', () => {
+  expect(setRole(lindenPanel(), 'e-side', 'fold').edges[1]).toMatchObject({
+    role: 'fold',
+    allowance: 0,
+    shape: { kind: 'straight' },
+  });
+});
+
+it('setAllAllowances leaves the fold without one', () => {
+  expect(setAllAllowances(lindenPanel(), 9.5).edges.map(({ allowance }) => allowance)).toEqual([9.5, 9.5, 9.5, 0]);
+});
+
+it('setAllowance and setStated take away what was said', () => {
+  const bare = setStated(setAllowance(lindenPanel(), 'e-waist', undefined), 'e-waist', undefined).edges[0];
+  expect(bare).not.toHaveProperty('allowance');
+  expect(bare).not.toHaveProperty('stated');
+});
+
+it('edge edits give the same piece back when nothing changes', () => {
+  const piece = lindenPanel();
+  expect(nameEdge(piece, 'e-side', 'side')).toBe(piece);
+  expect(setRole(piece, 'e-hem', 'hem')).toBe(piece);
+  expect(setAllowance(piece, 'e-waist', 12.7)).toBe(piece);
+  expect(setStated(piece, 'e-waist', { length: 177.79999999999998, rules: 'figure' })).toBe(piece);
+  expect(nameEdge(piece, 'e-collar', 'collar')).toBe(piece);
+});

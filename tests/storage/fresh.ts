@@ -1,0 +1,27 @@
+import 'fake-indexeddb/auto';
+import Dexie from 'dexie';
+import { IDBFactory } from 'fake-indexeddb';
+import { vi } from 'vitest';
+
+/** The program as it stands after the page was loaded anew: nothing in memory, only what the browser kept. */
+export async function reload() {
+  vi.resetModules();
+  const [database, journal, openGarment, shelf, photos, bringIn, store] = await Promise.all([
+    import('../../app/storage/database'),
+    import('../../app/storage/journal'),
+    import('../../app/storage/open-garment'),
+    import('../../app/storage/shelf'),
+    import('../../app/storage/photos'),
+    import('../../app/storage/bring-in'),
+    import('../../app/state/garment-store'),
+  ]);
+  return { ...database, ...journal, ...openGarment, ...shelf, ...photos, ...bringIn, ...store };
+}
+
+export type Program = Awaited<ReturnType<typeof reload>>;
+
+/** A browser in which nothing was ever kept. */
+export function emptyBrowser(): Promise<Program> {
+  Dexie.dependencies.indexedDB = new IDBFactory();
+  return reload();
+}
