@@ -1,5 +1,6 @@
 import { useMemo } from 'react';
 import { proposedRing } from '../../core/fit/default-ring';
+import { girthsOf } from '../../core/fit/round-body';
 import { waistNeeds } from '../../core/fit/waist-needs';
 import type { Garment } from '../../core/garment/garment';
 import { addRing } from '../../core/garment/ring-edits';
@@ -44,6 +45,7 @@ function WithPieces({ garment }: { readonly garment: Garment }) {
   const ring = garment.rings[0];
   const needs = useMemo(() => (ring ? waistNeeds(garment, ring) : []), [garment, ring]);
   const here = findings.filter((finding) => finding.place.kind === 'ring' || finding.kind === 'straight-waist');
+  const isCompared = ring !== undefined && girthsOf(garment, ring).some((girth) => girth.kind === 'measured');
   if (!ring) {
     const propose = () =>
       edit(words.ringLabel, (before) =>
@@ -69,7 +71,9 @@ function WithPieces({ garment }: { readonly garment: Garment }) {
       notebook={
         <>
           <Card title={words.findings}>
-            {here.length === 0 && <Note tone="good">{words.allWell}</Note>}
+            {here.length === 0 && (
+              <Note tone={isCompared ? 'good' : 'plain'}>{isCompared ? words.allWell : words.nothingCompared}</Note>
+            )}
             {here.map((finding) => (
               <Note key={`${finding.kind} ${JSON.stringify(finding.place)}`} tone={finding.weight}>
                 {findingSentence(finding, garment)}

@@ -2,17 +2,19 @@ import { useCallback, useEffect, useState } from 'react';
 import { newGarment } from '../../core/garment/new-garment';
 import { useGarment } from '../state/garment-store';
 import { useTable } from '../state/table-store';
+import { today } from '../state/today';
 import { openProjectFile, startDemo, startGarment } from '../storage/bring-in';
 import type { ShelfRow } from '../storage/database';
+import { flushJournal } from '../storage/journal';
 import { listShelf } from '../storage/shelf';
 import { Note } from '../ui/note';
 import { say } from '../ui/say';
+import { TextField } from '../ui/text-field';
 import { projectFileWords } from '../words/project-file';
 import { shelfWords as words } from '../words/shelf';
 import { ShelfList } from './shelf-list';
 import styles from './shelf-room.module.css';
 import { StartCard } from './start-card';
-import { today } from '../state/today';
 
 /** Where garments are kept and begun. */
 export function ShelfRoom() {
@@ -62,6 +64,12 @@ export function ShelfRoom() {
     });
   }
 
+  function rename(name: string) {
+    if (name === '') return;
+    useGarment.getState().edit(words.rename, (garment) => ({ ...garment, name }));
+    void flushJournal().then(refresh);
+  }
+
   return (
     <main className={styles.room}>
       <div className={styles.sheet}>
@@ -78,6 +86,14 @@ export function ShelfRoom() {
           <StartCard icon="open" title={words.openFile} help={words.openFileHelp} onFile={openFile} />
         </div>
         {trouble && <Note tone="stop">{trouble}</Note>}
+        {onTable && (
+          <TextField
+            label={words.name}
+            value={onTable.name}
+            onCommit={(name) => rename(name.trim())}
+            hint={words.nameHint}
+          />
+        )}
         {rows.length > 0 && <ShelfList rows={rows} onTableId={onTable?.id} onChange={refresh} onTrouble={setTrouble} />}
         <p className={styles.private}>{words.private}</p>
       </div>

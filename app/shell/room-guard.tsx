@@ -1,5 +1,6 @@
 import { Component, type ReactNode } from 'react';
 import { Note } from '../ui/note';
+import { hushNow } from '../ui/say';
 import { shellWords as words } from '../words/shell';
 
 interface RoomGuardProps {
@@ -13,6 +14,10 @@ export class RoomGuard extends Component<RoomGuardProps, { readonly broken: bool
 
   static getDerivedStateFromError() {
     return { broken: true };
+  }
+
+  override componentWillUnmount() {
+    hushNow();
   }
 
   override render() {

@@ -8,11 +8,16 @@ interface RoomLayoutProps {
   readonly table: ReactNode;
   /** The sentences and fields beside it. */
   readonly notebook: ReactNode;
+  /** On a phone the notebook begins folded away, where the table is what one comes for. */
+  readonly tableFirst?: boolean;
 }
 
+/** As narrow as in room-layout.module.css. */
+const PHONE = '(max-width: 46rem)';
+
 /** The table with the notebook beside it; on a phone the notebook lies over its lower part and can be folded away. */
-export function RoomLayout({ table, notebook }: RoomLayoutProps) {
-  const [folded, setFolded] = useState(false);
+export function RoomLayout({ table, notebook, tableFirst = false }: RoomLayoutProps) {
+  const [folded, setFolded] = useState(() => tableFirst && matchMedia(PHONE).matches);
   return (
     <div className={styles.room} data-folded={folded || undefined}>
       <main className={styles.table}>{table}</main>

@@ -12,6 +12,12 @@ export function say(sentence: string): void {
   hush = setTimeout(() => useSaid.setState({ sentence: '' }), 6000);
 }
 
+/** Takes back what was said, when the place it was about is left. */
+export function hushNow(): void {
+  clearTimeout(hush);
+  useSaid.setState({ sentence: '' });
+}
+
 /** Where said sentences appear; once in the app. */
 export function SaidHere() {
   const { sentence, count } = useSaid();

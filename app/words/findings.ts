@@ -16,6 +16,14 @@ export function findingSentence(finding: Finding, garment: Garment): string {
   const measure = (name: MeasureName) => measureNames[name].toLowerCase();
   const girth = (name: GirthName) => fitWords.girth[name].toLowerCase();
   const where = placeName(finding, garment);
+  const bend = ({ rise, dip }: { readonly rise: number; readonly dip: number }) =>
+    dip !== 0
+      ? dip > 0
+        ? `dips ${length(dip)} between the seams`
+        : `rises ${length(-dip)} between the seams`
+      : rise >= 0
+        ? `rises ${length(rise)} at the side`
+        : `falls ${length(-rise)} at the side`;
   switch (finding.kind) {
     case 'measure-unlikely':
       return `${length(finding.value)} for ${measure(finding.measure)}: of 1,986 women measured, 98 in 100 lay between ${length(finding.low)} and ${length(finding.high)}. Is it right?`;
@@ -79,7 +87,7 @@ export function findingSentence(finding: Finding, garment: Garment): string {
     case 'girth-too-large':
       return `${length(finding.total - finding.wanted)} over at the ${girth(finding.girth)}: the pieces go ${length(finding.total)} round, ${length(finding.wanted)} is wanted.`;
     case 'straight-waist':
-      return `${where}: the waist needs a curve that rises ${length(finding.rise)}. It is ${length(finding.straight)} as drawn and ${length(finding.curved)} as the body needs it.`;
+      return `${where}: the waist needs a curve that ${bend(finding)}. It is ${length(finding.straight)} as drawn and ${length(finding.curved)} as the body needs it.`;
     case 'outline-crosses':
       return `${where}: two edges cross. Move a point until the outline runs round once.`;
     case 'figure-unsettled':

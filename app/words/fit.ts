@@ -59,5 +59,6 @@ export const fitWords = {
   },
   isCurved: 'This waist is already the one the body needs.',
   findings: 'What to look at',
+  nothingCompared: 'Nothing is compared yet: measure the wearer first.',
   allWell: 'The pieces go round the body as you wish.',
 } as const;

@@ -41,7 +41,13 @@ export type FitFinding = FindingBase &
         readonly total: number;
         readonly wanted: number;
       }
-    | { readonly kind: 'straight-waist'; readonly straight: number; readonly curved: number; readonly rise: number }
+    | {
+        readonly kind: 'straight-waist';
+        readonly straight: number;
+        readonly curved: number;
+        readonly rise: number;
+        readonly dip: number;
+      }
     | { readonly kind: 'outline-crosses'; readonly at: Point }
     | { readonly kind: 'figure-unsettled'; readonly drawn: number; readonly stated: number }
     | { readonly kind: 'figure-not-met'; readonly drawn: number; readonly stated: number }
@@ -169,7 +175,8 @@ function straightWaists(garment: Garment, ring: Ring): FitFinding[] {
         place,
         straight: straightLength,
         curved: length,
-        rise: Math.max(rise, dip),
+        rise,
+        dip,
       },
     ];
   });
