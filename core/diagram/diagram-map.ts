@@ -1,9 +1,9 @@
 import type { Diagram } from '../garment/diagram';
 import type { MeasureSet } from '../garment/measure';
 import { type PhotoPoint, type TablePoint, vectorBetween } from '../geometry/point';
-import { applyHomography, composeHomography, type Homography, invertHomography } from '../geometry/projective';
+import { composeHomography, type Homography, invertHomography } from '../geometry/projective';
 import { type Scale, type ScaledLine, solveScale } from './solve-scale';
-import { type NotSquared, onPlane, type SquaredPlane, squaredPlane } from './squared-plane';
+import { inFrontOnly, type NotSquared, onPlane, type SquaredPlane, squaredPlane } from './squared-plane';
 import { fullSizeLength } from './stated-length';
 
 /** How a picture lies on the table at full size. */
@@ -36,14 +36,15 @@ export function diagramMap(diagram: Diagram, set: MeasureSet): DiagramMap | NotS
   return { kind: 'map', plane, scale, across, down, toTable, toPhoto };
 }
 
-/** A place of the picture on the table; `undefined` beyond the horizon. */
+/** A place of the picture on the table; `undefined` on the horizon or beyond it. */
 export function photoToTable(map: DiagramMap, point: PhotoPoint): TablePoint | undefined {
-  return applyHomography(map.toTable, point);
+  return inFrontOnly(map.toTable, point, map.plane.inFront);
 }
 
-/** A place of the table on the picture; `undefined` beyond the horizon. */
+/** A place of the table on the picture; `undefined` where the table runs behind the camera. */
 export function tableToPhoto(map: DiagramMap, point: TablePoint): PhotoPoint | undefined {
-  return applyHomography(map.toPhoto, point);
+  const inFront = photoToTable(map, map.plane.inFront);
+  return inFront && inFrontOnly(map.toPhoto, point, inFront);
 }
 
 /** The known lengths that say something, as runs on the flat plane. */

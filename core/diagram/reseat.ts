@@ -33,10 +33,11 @@ export function reseatPieces(
 
 function carried(piece: Piece, map: Parameters<typeof applyHomography>[0]): Piece {
   const moved = mapPiece(piece, (point: Point) => applyHomography(map, point) ?? point);
+  const [before, after] = [outlineOf(piece).edges, outlineOf(moved).edges];
   const grown = new Map(
     piece.edges.map((edge, index) => {
-      const was = outlineOf(piece).edges[index];
-      const is = outlineOf(moved).edges[index];
+      const was = before[index];
+      const is = after[index];
       const length = was ? pathLength(was) : 0;
       return [edge.id, is && length > 0 ? pathLength(is) / length : 1];
     }),

@@ -52,7 +52,7 @@ export function planSquaredPicture(
   };
 }
 
-/** The part of the table the picture covers (mm). */
+/** The part of the table the picture covers (mm); `undefined` when the rectangle lies far outside the picture. */
 export function shownBox(diagram: Diagram, map: DiagramMap): Box | undefined {
   const { x, y } = diagram.placedAt;
   const [across, down] = [map.plane.across * map.across, map.plane.down * map.down];
@@ -64,9 +64,9 @@ export function shownBox(diagram: Diagram, map: DiagramMap): Box | undefined {
     { x: widthPx, y: heightPx },
     { x: 0, y: heightPx },
   ].map((corner) => photoToTable(map, corner));
-  const whole = boxOfPoints(corners.filter((corner) => corner !== undefined));
-  // A corner beyond the horizon, or seen from behind, says nothing of where the picture ends.
-  const seen = corners.every((corner) => corner !== undefined) ? whole : undefined;
+  const placed = corners.filter((corner) => corner !== undefined);
+  // With a corner beyond the horizon the picture has no end that way.
+  const seen = placed.length === corners.length ? boxOfPoints(placed) : undefined;
   const limit = {
     minX: x - across * BEYOND,
     minY: y - down * BEYOND,
@@ -74,10 +74,11 @@ export function shownBox(diagram: Diagram, map: DiagramMap): Box | undefined {
     maxY: y + down * (1 + BEYOND),
   };
   if (!seen) return limit;
-  return {
+  const box = {
     minX: Math.max(limit.minX, seen.minX),
     minY: Math.max(limit.minY, seen.minY),
     maxX: Math.min(limit.maxX, seen.maxX),
     maxY: Math.min(limit.maxY, seen.maxY),
   };
+  return box.minX < box.maxX && box.minY < box.maxY ? box : undefined;
 }

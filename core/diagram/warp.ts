@@ -35,8 +35,8 @@ export function warpRaster(source: Raster, { toSource, width, height, onProgress
       const sy = (d * u + e * v + f) / w - 0.5;
       // Half a pixel beyond the outermost centres is still picture; NaN fails every comparison and stays clear.
       if (!(sx >= -0.5 && sy >= -0.5 && sx <= lastX + 0.5 && sy <= lastY + 0.5)) continue;
-      const cx = sx < 0 ? 0 : sx > lastX ? lastX : sx;
-      const cy = sy < 0 ? 0 : sy > lastY ? lastY : sy;
+      const cx = Math.min(Math.max(sx, 0), lastX);
+      const cy = Math.min(Math.max(sy, 0), lastY);
       const x0 = cx | 0;
       const y0 = cy | 0;
       const right = x0 < lastX ? 4 : 0;

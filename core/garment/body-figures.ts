@@ -3,9 +3,10 @@ import type { MeasureName } from './measure';
 /**
  * How real bodies are spread: the smallest and largest of 98 in 100, and the middle (mm). From ANSUR II, the US Army
  * Natick Soldier Research, Development and Engineering Center's survey of 2012 (Gordon et al.), 1,986 women. There the
- * waist is taken at the navel, a little lower and wider than a dressmaker's, so `waist` reaches 60 mm further down. Waist to
- * hip is the difference of two heights there; a tape laid over the curve from a higher waist reads more, so `waistToHip`
- * reaches 40 mm further up.
+ * waist is taken at the navel, wider and about 40 mm lower than a dressmaker's, from whose waist the hip lies 7 to 9 in
+ * down (common practice). So `waist` reaches 60 mm further down, and what runs down from the waist has its middle and its
+ * largest moved by 40 mm, the largest to the floor by 80 for the way over the body and for shoes, and the smallest to the hip
+ * is 4 in. These are differences of two heights in the survey; a body rise taken sitting cannot be had from it.
  */
 export const bodyFigures: Readonly<
   Partial<Record<MeasureName, { readonly low: number; readonly middle: number; readonly high: number }>>
@@ -16,12 +17,11 @@ export const bodyFigures: Readonly<
   neck: { low: 329, middle: 370, high: 423 },
   upperArm: { low: 244, middle: 304, high: 388 },
   thigh: { low: 495, middle: 613, high: 757 },
-  waistToHip: { low: 81, middle: 147, high: 241 },
-  waistToKnee: { low: 464, middle: 531, high: 600 },
-  waistToFloorFront: { low: 869, middle: 977.5, high: 1130 },
-  waistToFloorSide: { low: 869, middle: 977.5, high: 1130 },
-  waistToFloorBack: { low: 869, middle: 977.5, high: 1130 },
-  bodyRise: { low: 149, middle: 198, high: 280 },
+  waistToHip: { low: 101.6, middle: 187, high: 241 },
+  waistToKnee: { low: 464, middle: 571, high: 640 },
+  waistToFloorFront: { low: 869, middle: 1017.5, high: 1179 },
+  waistToFloorSide: { low: 869, middle: 1017.5, high: 1179 },
+  waistToFloorBack: { low: 869, middle: 1017.5, high: 1179 },
   backWaistLength: { low: 365, middle: 424.5, high: 494 },
   shoulder: { low: 114, middle: 135, high: 160 },
   acrossBack: { low: 307, middle: 373, high: 445 },

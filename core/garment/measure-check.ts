@@ -1,8 +1,8 @@
 import { inches } from '../units/inch';
 import { bodyFigures } from './body-figures';
 import type { FindingBase } from './finding';
-import { MEASURES, type MeasureName, type MeasureSet } from './measure';
-import { measureOf } from './measure-value';
+import { GIRTHS, type GirthName, MEASURES, type MeasureName, type MeasureSet } from './measure';
+import { depthMeasure, depthOf, measureOf } from './measure-value';
 
 /** What is worth asking about a measure. Nothing here is refused: bodies differ. Lengths in mm. */
 export type MeasureFinding = FindingBase &
@@ -40,10 +40,11 @@ const ORDER: readonly (readonly [MeasureName, MeasureName])[] = [
 export function measureFindings(set: MeasureSet): MeasureFinding[] {
   const values = new Map(MEASURES.map((name) => [name, measureOf(set, name)]));
   return [
-    ...NEEDED.filter((name) => values.get(name) === undefined).map(
+    ...NEEDED.filter((name) => isMissing(set, name)).map(
       (measure): MeasureFinding => ({ kind: 'measure-needed', ...warnAt(measure), measure }),
     ),
     ...MEASURES.flatMap((measure) => singleFindings(set, measure)),
+    ...GIRTHS.flatMap((girth) => notedDepthFindings(set, girth)),
     ...waistOverHip(values.get('waist'), values.get('hip')),
     ...ORDER.flatMap(([upper, lower]): MeasureFinding[] => {
       const [above, below] = [values.get(upper), values.get(lower)];
@@ -53,19 +54,32 @@ export function measureFindings(set: MeasureSet): MeasureFinding[] {
   ];
 }
 
+/** The way down to the hip is known too when it was noted with the hip. */
+function isMissing(set: MeasureSet, name: MeasureName): boolean {
+  return (name === 'waistToHip' ? depthOf(set, 'hip') : measureOf(set, name)) === undefined;
+}
+
 function singleFindings(set: MeasureSet, measure: MeasureName): MeasureFinding[] {
   const taken = set.measures[measure];
   const value = measureOf(set, measure);
   if (!taken || value === undefined) return [];
-  const found: MeasureFinding[] = [];
-  const usual = bodyFigures[measure];
-  if (usual && (value < usual.low || value > usual.high)) {
-    found.push({ kind: 'measure-unlikely', ...warnAt(measure), measure, value, low: usual.low, high: usual.high });
-  }
+  const found = unlikely(measure, value, measure);
   const by = taken.right === undefined ? 0 : Math.abs(taken.right - taken.length);
   if (by > SIDES_APART) found.push({ kind: 'sides-differ', ...warnAt(measure), measure, by });
   if (taken.guessed) found.push({ kind: 'measure-guessed', ...warnAt(measure), measure });
   return found;
+}
+
+/** A depth noted with a girth is asked about beside that girth. */
+function notedDepthFindings(set: MeasureSet, girth: GirthName): MeasureFinding[] {
+  const [depth, measure] = [set.measures[girth]?.depth, depthMeasure[girth]];
+  return depth === undefined || !measure ? [] : unlikely(measure, depth, girth);
+}
+
+function unlikely(measure: MeasureName, value: number, mendedAt: MeasureName): MeasureFinding[] {
+  const usual = bodyFigures[measure];
+  if (!usual || (value >= usual.low && value <= usual.high)) return [];
+  return [{ kind: 'measure-unlikely', ...warnAt(mendedAt), measure, value, low: usual.low, high: usual.high }];
 }
 
 function waistOverHip(waist: number | undefined, hip: number | undefined): MeasureFinding[] {

@@ -16,15 +16,17 @@ export function measureOf(set: MeasureSet, name: MeasureName): number | undefine
   return measure.right === undefined ? measure.length : (measure.length + measure.right) / 2;
 }
 
-/** How far below the waist a girth was taken: as noted with it, else by the measure that says so. */
+/** The measures that say how far below the waist a girth is taken. */
+export const depthMeasure: Readonly<Partial<Record<GirthName, LengthName>>> = {
+  highHip: 'waistToHighHip',
+  hip: 'waistToHip',
+  knee: 'waistToKnee',
+};
+
+/** How far below the waist a girth was taken (mm): as noted with it, else by the measure that says so. */
 export function depthOf(set: MeasureSet, girth: GirthName): number | undefined {
   const noted = set.measures[girth]?.depth;
   if (noted !== undefined) return noted;
-  const along: Partial<Record<GirthName, LengthName>> = {
-    highHip: 'waistToHighHip',
-    hip: 'waistToHip',
-    knee: 'waistToKnee',
-  };
-  const name = along[girth];
-  return girth === 'waist' ? 0 : name && measureOf(set, name);
+  const along = depthMeasure[girth];
+  return girth === 'waist' ? 0 : along && measureOf(set, along);
 }

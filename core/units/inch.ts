@@ -3,11 +3,11 @@
 /** Exactly, since the international yard of 1 July 1959 (National Bureau of Standards, Circular 572, addendum 1960). */
 export const MM_PER_INCH = 25.4;
 export const MM_PER_CENTIMETRE = 10;
-export const MM_PER_FOOT = 12 * MM_PER_INCH;
-export const MM_PER_YARD = 36 * MM_PER_INCH;
+export const MM_PER_FOOT = 304.8;
+export const MM_PER_YARD = 914.4;
 export const MM_PER_METRE = 1000;
 /** The nail of old cutting-out books: a sixteenth of a yard, 2 1/4 in (The Workwoman's Guide, 1838). */
-export const MM_PER_NAIL = MM_PER_YARD / 16;
+export const MM_PER_NAIL = 57.15;
 
 /** How a garment's lengths are shown. */
 export type ShownIn = 'in' | 'cm';

@@ -9,7 +9,7 @@ import {
 } from './inch';
 
 /** Why a text is no length. */
-export type LengthRefusal = 'empty' | 'not-a-length' | 'division-by-zero' | 'too-large';
+export type LengthRefusal = 'empty' | 'not-a-length' | 'two-points' | 'division-by-zero' | 'too-large';
 
 export type ReadLength =
   | { readonly kind: 'length'; readonly length: number }
@@ -31,11 +31,15 @@ const printedFractions: Readonly<Record<string, string>> = {
   '⅘': '4/5',
   '⅙': '1/6',
   '⅚': '5/6',
+  '⅐': '1/7',
   '⅛': '1/8',
   '⅜': '3/8',
   '⅝': '5/8',
   '⅞': '7/8',
+  '⅑': '1/9',
+  '⅒': '1/10',
 };
+const printedFraction = new RegExp(`[${Object.keys(printedFractions).join('')}]`, 'g');
 
 /** The millimetres of one of each unit, by every way it is written. */
 const units: Readonly<Record<string, number>> = {
@@ -55,38 +59,57 @@ const units: Readonly<Record<string, number>> = {
   nail: MM_PER_NAIL,
   nails: MM_PER_NAIL,
   mm: 1,
+  millimetre: 1,
+  millimetres: 1,
+  millimeter: 1,
+  millimeters: 1,
   cm: MM_PER_CENTIMETRE,
+  cms: MM_PER_CENTIMETRE,
+  centimetre: MM_PER_CENTIMETRE,
+  centimetres: MM_PER_CENTIMETRE,
+  centimeter: MM_PER_CENTIMETRE,
+  centimeters: MM_PER_CENTIMETRE,
   m: MM_PER_METRE,
+  metre: MM_PER_METRE,
+  metres: MM_PER_METRE,
+  meter: MM_PER_METRE,
+  meters: MM_PER_METRE,
 };
 
 const NUMBER = String.raw`(?:(\d+)(?:\s+|\s*-\s*|\s*\+\s*)(\d+)\/(\d+)|(\d+)\/(\d+)|(\d+(?:\.\d*)?|\.\d+))`;
-const UNIT = String.raw`("|''|'|in(?:ches|ch|s)?|ft|foot|feet|yds?|yards?|nails?|mm|cm|m)?\.?`;
+const UNIT = String.raw`("|''|'|in(?:ches|ch|s)?|ft|foot|feet|yds?|yards?|nails?|(?:milli|centi)?met(?:re|er)s?|mm|cms?|m)?\.?`;
 const part = new RegExp(`^\\s*${NUMBER}\\s*${UNIT}`, 'i');
+
+/** Two decimal points in one number. */
+const twoPoints = /[.,]\d*[.,]/;
 
 /**
  * The length a person wrote, in millimetres: `7 1/2`, `7½`, `7-1/2`, `7.5`, `7,5` (a comma is a decimal point),
  * `3' 2"`, `1 yd 9 in`, `19 cm`, `2 nails`, with a minus sign for less than nothing. A number without a unit is in inches
- * or centimetres as `bare` says, and after feet or yards in inches.
+ * or centimetres as `bare` says, and after feet or yards in inches; it comes last, so that `1 200 mm` is refused and never
+ * read as an inch and 200 mm.
  */
 export function readLength(text: string, options: { readonly bare: ShownIn }): ReadLength {
   const plain = plainSigns(text);
   if (plain === '') return { kind: 'refused', why: 'empty' };
+  const unread: ReadLength = { kind: 'refused', why: twoPoints.test(plain) ? 'two-points' : 'not-a-length' };
   const negative = plain.startsWith('-');
   let rest = negative ? plain.slice(1) : plain;
+  if (rest === '') return unread;
   let total = 0;
   let smallest = Number.POSITIVE_INFINITY;
   while (rest.trim() !== '') {
     const found = part.exec(rest);
-    if (!found) return { kind: 'refused', why: 'not-a-length' };
+    if (!found) return unread;
     const number = numberOf(found);
     if (number === undefined) return { kind: 'refused', why: 'division-by-zero' };
     const written = found[7]?.toLowerCase();
     const size = written === undefined ? bareUnit(smallest, options.bare) : units[written === "''" ? '"' : written];
-    // Each part must be in a smaller unit than the one before: feet then inches, never two bare numbers.
-    if (size === undefined || size >= smallest) return { kind: 'refused', why: 'not-a-length' };
+    rest = rest.slice(found[0].length);
+    // Each part must be in a smaller unit than the one before, feet then inches, and a number without a unit the last.
+    if (size === undefined || size >= smallest || (written === undefined && rest !== '')) return unread;
     smallest = size;
     total += number * size;
-    rest = rest.slice(found[0].length);
   }
   if (!(total <= LONGEST)) return { kind: 'refused', why: 'too-large' };
   return { kind: 'length', length: negative && total !== 0 ? -total : total };
@@ -95,12 +118,12 @@ export function readLength(text: string, options: { readonly bare: ShownIn }): R
 /** One way of writing for signs that come in several. */
 function plainSigns(text: string): string {
   return text
-    .replace(/[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞]/g, (glyph) => ` ${printedFractions[glyph]}`)
+    .replace(printedFraction, (glyph) => ` ${printedFractions[glyph]}`)
     .replace(/[⁄∕]/g, '/')
     .replace(/[″“”„]/g, '"')
-    .replace(/[′’‘`]/g, "'")
+    .replace(/[′’‘`´]/g, "'")
     .replace(/[−–]/g, '-')
-    .replace(/(\d),(\d)/g, '$1.$2')
+    .replace(/,(?=\d)/g, '.')
     .replace(/\s*\/\s*/g, '/')
     .replace(/\s+/g, ' ')
     .replace(/^- /, '-')

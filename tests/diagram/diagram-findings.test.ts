@@ -34,6 +34,20 @@ describe('diagramFindings', () => {
     ).toEqual(expected);
   });
 
+  it('a picture stretched by 3 per cent is named with what that comes to over the picture', () => {
+    const down = known('b', { x: 100, y: 200 }, { x: 100, y: 2200 }, 1030);
+    const [finding, ...rest] = diagramFindings(sampleDiagram({ knownLengths: [across, down] }), set);
+    expect(rest).toEqual([]);
+    // 0.515 mm a pixel down against 0.5 across; 2,600 pixels of height.
+    expect(finding).toMatchObject({
+      kind: 'stretched',
+      weight: 'warn',
+      share: expect.closeTo(0.03, 9),
+      over: expect.closeTo(1339, 6),
+      slip: expect.closeTo(1339 * 0.03, 6),
+    });
+  });
+
   it('a length of nothing, a line of nothing and a missing measure are each named', () => {
     const place = { x: 500, y: 500 };
     const missing = { kind: 'share', measure: 'bust', parts: 1, of: 2, ease: 0 } as const;

@@ -93,6 +93,37 @@ describe('squaring up', () => {
     expect(distance(onTable(map, page(30, 15)), onTable(map, page(30, 195)))).toBeCloseTo(180, 3);
   });
 
+  // A camera tilted about one axis only, corners placed within a pixel: the photo's own perspective says next to nothing.
+  it.each([
+    [10, 0.4, -0.9, 0.7],
+    [10, -0.8, 0.6, -0.3],
+    [5, 0.9, 0.5, -0.7],
+    [15, -0.6, 0.8, 0.9],
+  ])('does not believe a proportion that a pixel would upset: tilt %d', (tilt, a, b, c) => {
+    const see = seenBy({
+      focalPx: 2900,
+      centre: { x: 1000, y: 1300 },
+      tilt: [tilt, 0, 2],
+      distance: 330,
+      lookAt: { x: 92, y: 131 },
+    });
+    const slipped = (x: number, y: number, dx: number, dy: number) => ({
+      x: see({ x, y }).x + dx,
+      y: see({ x, y }).y + dy,
+    });
+    const corners: Quad = [
+      slipped(0, 0, a, b),
+      slipped(190, 0, b, c),
+      slipped(190, 260, c, a),
+      slipped(0, 260, -b, -a),
+    ];
+    const { plane } = mapOf(sampleDiagram({ corners }));
+    expect(plane.aspectFrom).toBe('sides');
+    // The mean of the sides is off by about what the tilt foreshortens, 1 - cos(tilt), and a pixel.
+    const off = Math.abs(plane.across / plane.down / (190 / 260) - 1);
+    expect(off).toBeLessThan(1 / Math.cos((tilt * Math.PI) / 180) - 1 + 0.003);
+  });
+
   it.each([
     [
       'three-in-line',

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { diagramMap, photoToTable } from '../../core/diagram/diagram-map';
 import { reseatPieces } from '../../core/diagram/reseat';
-import type { Diagram, Quad } from '../../core/garment/diagram';
+import type { Diagram, KnownLength, Quad } from '../../core/garment/diagram';
 import { newGarment } from '../../core/garment/new-garment';
 import { pieceFromTrace } from '../../core/garment/new-piece';
 import type { Point } from '../../core/geometry/point';
@@ -62,6 +62,30 @@ describe('reseatPieces', () => {
     const moved = reseatPieces(tracedOn(before), { diagram: before, set }, { diagram: after, set });
     expect(moved.pieces[0]?.edges.map((edge) => edge.allowance)).toEqual([15.9, 15.9, 15.9, 15.9]);
     expect(moved.pieces[0]?.notches[0]?.along).toBeCloseTo(120, 6);
+  });
+
+  it('grows a dart with its edge: its width, its place and its point', () => {
+    const garment = tracedOn(before);
+    const [piece] = garment.pieces;
+    const dart = { id: 'dart', edgeId: piece?.edges[0]?.id ?? '', along: 90, width: 20, point: { x: 200, y: 140 } };
+    const darted = { ...garment, pieces: garment.pieces.map((one) => ({ ...one, darts: [dart] })) };
+    const after = { ...before, knownLengths: [known('a', { x: 250, y: 250 }, { x: 1700, y: 280 }, 720)] };
+    const [moved] = reseatPieces(darted, { diagram: before, set }, { diagram: after, set }).pieces;
+    expect(moved?.darts[0]).toEqual({
+      ...dart,
+      along: expect.closeTo(108, 6),
+      width: expect.closeTo(24, 6),
+      point: { x: expect.closeTo(240, 6), y: expect.closeTo(168, 6) },
+    });
+  });
+
+  it('follows a measure that a known length is a share of', () => {
+    const share = { kind: 'share', measure: 'waist', parts: 1, of: 4, ease: 0 } as const;
+    const diagram = { ...before, knownLengths: [{ ...before.knownLengths[0], says: share } as KnownLength] };
+    const larger = { ...set, measures: { ...set.measures, waist: { length: 711.2 * 1.05 } } };
+    const garment = tracedOn(diagram);
+    const moved = reseatPieces(garment, { diagram, set }, { diagram, set: larger });
+    expect(moved.pieces[0]?.corners[2]?.at.x).toBeCloseTo(1.05 * (garment.pieces[0]?.corners[2]?.at.x ?? 0), 6);
   });
 
   it('leaves the garment as it is when nothing changed or nothing can be mapped', () => {

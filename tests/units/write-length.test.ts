@@ -50,4 +50,21 @@ describe('shareOut', () => {
     expect(parts.map((part) => Math.round((part / inch) * 16))).toEqual([109, 110, 109, 109]);
     expect(parts.reduce((sum, part) => sum + part, 0)).toBeCloseTo(27.3125 * inch, 9);
   });
+
+  it('adds up to the rounded whole, with parts at most one step apart', () => {
+    const steps = fc.constantFrom(inch / 16, inch / 8, 1);
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0, max: 4000, noNaN: true }),
+        fc.integer({ min: 1, max: 16 }),
+        steps,
+        (whole, count, step) => {
+          const parts = shareOut(whole, count, step).map((part) => Math.round(part / step));
+          const sum = parts.reduce((one, other) => one + other, 0);
+          return sum === Math.round(whole / step) && Math.max(...parts) - Math.min(...parts) <= 1;
+        },
+      ),
+      { seed: 7 },
+    );
+  });
 });
