@@ -21,6 +21,9 @@ export interface FirstPages {
 const TEXT = 3.1;
 const LEADING = 4.4;
 const GAP = 8;
+
+/** Some letters, and half of a line's width, reach over the place they are set at (mm). */
+const OVERHANG = 0.4;
 const UNDER_HEADING = 10.5;
 const MAP_LEAST = { width: 58, height: 74 };
 
@@ -70,15 +73,15 @@ interface Layout {
 /** Upright: square and its words side by side, notes, maps below. Sideways: all of that on the left, maps on the right. */
 function layout({ paper }: Garment): Layout {
   const sheet = sheetOf(paper);
-  const [left, top] = [paper.margin, paper.margin];
-  const [width, height] = [sheet.width - 2 * paper.margin, sheet.height - 2 * paper.margin];
+  const [left, top] = [paper.margin + OVERHANG, paper.margin];
+  const [width, height] = [sheet.width - 2 * left, sheet.height - 2 * paper.margin];
   const whole = { left, top, width, height };
-  const below = top + 20;
+  const below = top + 22;
   if (sheet.height >= sheet.width) {
     const notesTop = below + TEST_SQUARE + GAP;
     const mapsTop = notesTop + 40;
     return {
-      title: { left, top, width, height: 20 },
+      title: { left, top, width, height: 22 },
       scale: { left, top: below, width, height: TEST_SQUARE },
       notes: { left, top: notesTop, width, height: 40 },
       maps: { left, top: mapsTop, width, height: top + height - mapsTop },
@@ -87,7 +90,7 @@ function layout({ paper }: Garment): Layout {
   }
   const half = TEST_SQUARE + 70;
   return {
-    title: { left, top, width, height: 20 },
+    title: { left, top, width, height: 22 },
     scale: { left, top: below, width: half, height: TEST_SQUARE },
     notes: { left, top: below + TEST_SQUARE + GAP, width: half, height: top + height - below - TEST_SQUARE - GAP },
     maps: { left: left + half + GAP, top: below, width: width - half - GAP, height: top + height - below },
@@ -98,26 +101,24 @@ function layout({ paper }: Garment): Layout {
 function title(ink: Ink, document: PdfDocument, { garment, words, today, of }: FirstPages, area: Area): void {
   const name = garment.name === '' ? words.unnamedGarment : garment.name;
   const fitted = fittedText(document, name, { width: area.width, size: 8.5, least: 5, weight: 'bold' });
-  document.text(ink, fitted.text, area.left, area.top + 7, { size: fitted.size, weight: 'bold' });
+  document.text(ink, fitted.text, area.left, area.top + 8.5, { size: fitted.size, weight: 'bold' });
   const set = currentSet(garment);
   const line = words.first.line(of, words.first.paper(garment.paper.size), words.date(today));
-  document.text(ink, line, area.left, area.top + 12, { size: TEXT });
-  document.text(ink, words.first.wearerLine(words.date(set.date), set.wornOver), area.left, area.top + 16, {
+  document.text(ink, line, area.left, area.top + 14, { size: TEXT });
+  document.text(ink, words.first.wearerLine(words.date(set.date), set.wornOver), area.left, area.top + 17.8, {
     size: 2.6,
     grey: 0.25,
   });
 }
 
 function scale(ink: Ink, document: PdfDocument, words: PaperWords, { left, top, width }: Area): void {
-  // The middle of the line is the square; half of the line's width lies outside it and must not reach the margin.
-  const x = left + 0.3;
-  ink.pen(0.4).rectangle(x, top, TEST_SQUARE, TEST_SQUARE);
-  document.text(ink, words.testSquare, x + TEST_SQUARE / 2, top + TEST_SQUARE / 2, {
+  ink.pen(0.4).rectangle(left, top, TEST_SQUARE, TEST_SQUARE);
+  document.text(ink, words.testSquare, left + TEST_SQUARE / 2, top + TEST_SQUARE / 2, {
     size: 4,
     weight: 'bold',
     align: 'middle',
   });
-  const beside = { left: x + TEST_SQUARE + GAP, top, width: width - TEST_SQUARE - GAP, height: TEST_SQUARE };
+  const beside = { left: left + TEST_SQUARE + GAP, top, width: width - TEST_SQUARE - GAP, height: TEST_SQUARE };
   heading(ink, document, words.first.scaleTitle, beside);
   paragraphs(ink, document, words.first.scaleLines, { ...beside, top: top + UNDER_HEADING });
 }
@@ -134,7 +135,7 @@ function joinsAndCautions(ink: Ink, document: PdfDocument, words: PaperWords, ar
 function heading(ink: Ink, document: PdfDocument, text: string, { left, top, width }: Area): void {
   const fitted = fittedText(document, text, { width, size: 4.2, least: 3, weight: 'bold' });
   document.text(ink, fitted.text, left, top + 3.6, { size: fitted.size, weight: 'bold' });
-  ink.pen(0.2, [], 0.4).line(left + 0.1, top + 5.4, left + width - 0.1, top + 5.4);
+  ink.pen(0.2, [], 0.4).line(left, top + 5.4, left + width, top + 5.4);
 }
 
 function paragraphs(ink: Ink, document: PdfDocument, texts: readonly string[], { left, top, width }: Area): void {

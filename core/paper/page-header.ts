@@ -1,30 +1,54 @@
+import type { PaperChoice } from '../garment/garment';
 import { inches } from '../units/inch';
-import type { Furniture } from './page-furniture';
-import { HEADER } from './page-plan';
+import { HEADER, type Page } from './page-plan';
+import type { Sheet } from './page-sizes';
+import type { PaperWords } from './paper-words';
+import type { PdfDocument } from './pdf-document';
 import type { Ink } from './pdf-ink';
 import { fittedText } from './text-lines';
+
+/** What the strip above the window says. */
+export interface Header {
+  readonly document: PdfDocument;
+  readonly words: PaperWords;
+  readonly sheet: Sheet;
+  readonly paper: PaperChoice;
+  readonly page: Page;
+  /** The page's number among all the pages of the document, and how many there are. */
+  readonly number: number;
+  readonly of: number;
+  readonly pieceName: string;
+  readonly garmentLine: string;
+  /** How the piece is cut and what allowance it has, in words. */
+  readonly cutLine: string;
+}
 
 /** Letters of 18 points and more can be read on the floor. */
 const NAME_LEAST = inches(18 / 72);
 const NAME = inches(20 / 72);
 
-/** The strip above the window: which piece, how it is cut, which way is up, and which page this is. */
-export function inkHeader(ink: Ink, furniture: Furniture): void {
-  const { document, words, sheet, paper, page, number, of, pieceName, garmentLine, cutLine } = furniture;
-  const [left, right] = [paper.margin, sheet.width - paper.margin];
-  const first = paper.margin + 6;
-  const second = paper.margin + HEADER - 2.4;
+/** Some letters reach over the place they are set at (mm). */
+const OVERHANG = 0.4;
 
-  const label = { size: 10, weight: 'bold' } as const;
-  document.text(ink, page.label, right, first + 1.2, { ...label, align: 'end' });
+/** The strip above the window: which piece, how it is cut, which way is up, and which page this is. */
+export function inkHeader(ink: Ink, header: Header): void {
+  const { document, words, sheet, paper, page, number, of, pieceName, garmentLine, cutLine } = header;
+  const [left, right] = [paper.margin + OVERHANG, sheet.width - paper.margin - OVERHANG];
+  // An accent on a capital reaches as high as the letters' whole size.
+  const first = paper.margin + NAME;
+  const base = paper.margin + 7.2;
+  const second = paper.margin + HEADER - 1.9;
+
+  const label = { size: 9.4, weight: 'bold' } as const;
+  document.text(ink, page.label, right, base, { ...label, align: 'end' });
   const beside = right - document.textWidth(page.label, label.size, label.weight) - 2.6;
-  document.text(ink, words.pageOf(number, of), beside, first - 2.2, { size: 3, weight: 'bold', align: 'end' });
+  document.text(ink, words.pageOf(number, of), beside, base - 3.4, { size: 3, weight: 'bold', align: 'end' });
   const place = words.rowColumn(page.label.replace(/\d+$/, ''), page.column + 1);
-  document.text(ink, place, beside, first + 1.2, { size: 2.5, align: 'end' });
+  document.text(ink, place, beside, base, { size: 2.5, align: 'end' });
 
   const arrow = beside - Math.max(24, document.textWidth(place, 2.5)) - 7;
   upArrow(ink, arrow, paper.margin + 0.4);
-  document.text(ink, words.thisWayUp, arrow, first + 1.2, { size: 2.1, align: 'middle' });
+  document.text(ink, words.thisWayUp, arrow, base, { size: 2.1, align: 'middle' });
 
   const nameRoom = { width: arrow - 9 - left, size: NAME, least: NAME_LEAST, weight: 'bold' } as const;
   const name = fittedText(document, pieceName, nameRoom);

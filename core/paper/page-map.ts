@@ -28,6 +28,9 @@ export interface Area {
 
 const TEXT = 2.8;
 const LEADING = 4;
+/** A corner's letter in its frame may stand over the map's edge by so much (mm). */
+const OVERHANG = 2;
+
 /** Totals stand beside a map that leaves them so much room, and below any other (mm). */
 const BESIDE = 82;
 
@@ -50,12 +53,12 @@ export function inkPageMap(ink: Ink, document: PdfDocument, mapped: MappedPiece,
   const headHeight = 5.5 + cut.length * 3;
   const wide = (plan.columns - 1) * plan.step.across + plan.window.width;
   const high = (plan.rows - 1) * plan.step.down + plan.window.height;
-  const heightAlone = (area.height - headHeight) / high;
+  const heightAlone = (area.height - headHeight - OVERHANG) / high;
   const isBeside = wide * Math.min(heightAlone, LARGEST) + BESIDE <= area.width;
-  const room = isBeside ? area.height - headHeight : area.height - headHeight - below.length * LEADING - 2;
-  const scale = Math.min(area.width / wide, room / high, LARGEST);
+  const room = isBeside ? area.height - headHeight - OVERHANG : area.height - headHeight - below.length * LEADING - 4;
+  const scale = Math.min((area.width - 2 * OVERHANG) / wide, room / high, LARGEST);
   const place = (x: number, y: number): [number, number] => [
-    area.left + (x - plan.origin.x) * scale,
+    area.left + OVERHANG + (x - plan.origin.x) * scale,
     area.top + headHeight + (y - plan.origin.y) * scale,
   ];
   const [cellWide, cellHigh] = [plan.step.across * scale, plan.step.down * scale];
@@ -77,7 +80,7 @@ export function inkPageMap(ink: Ink, document: PdfDocument, mapped: MappedPiece,
   });
   inkSmallPiece(ink, mapped.marks, { scale, place });
   inkDiagonal(ink, document, totals, place);
-  const left = isBeside ? area.left + wide * scale + 6 : area.left;
+  const left = isBeside ? area.left + wide * scale + 8 : area.left;
   let y = area.top + headHeight + (isBeside ? LEADING : high * scale + LEADING);
   for (const line of below) {
     const weight = line === first.totalsTitle ? 'bold' : 'plain';

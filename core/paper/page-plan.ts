@@ -65,8 +65,19 @@ export function windowSize(paper: PaperChoice): { readonly width: number; readon
 /**
  * The sheets of one piece, in rows, those without any line left out; the drawing is shifted over the sheets where that
  * saves some. `undefined` for a drawing without lines, or when margins and overlap leave no room for the test square.
+ * The last plan of a drawing is remembered.
  */
 export function planPages(marks: readonly Mark[], paper: PaperChoice): PagePlan | undefined {
+  const known = remembered.get(marks);
+  if (known?.paper === paper) return known.plan;
+  const plan = planned(marks, paper);
+  remembered.set(marks, { paper, plan });
+  return plan;
+}
+
+const remembered = new WeakMap<readonly Mark[], { readonly paper: PaperChoice; readonly plan: PagePlan | undefined }>();
+
+function planned(marks: readonly Mark[], paper: PaperChoice): PagePlan | undefined {
   const drawn = drawnBox(marks);
   const window = windowSize(paper);
   const least = TEST_SQUARE + paper.overlap + 2 * ABOUT_SQUARE;

@@ -22,8 +22,8 @@ export type ScaleCause = 'letter-fit-to-a4' | 'a4-fit-to-letter' | 'uneven' | 'u
 /** The side of the test square on every page. */
 export const TEST_SQUARE = inches(4);
 
-/** A ruler is read to a thirty-second of an inch; beyond that the square is off. */
-const RULER_READS = inches(1 / 32);
+/** A ruler is read to a thirty-second of an inch, and a hair for rounding; beyond that the square is off. */
+const RULER_READS = inches(1 / 32) + 0.01;
 
 /**
  * Whether printed scale is proved. Letter's width fitted to A4 prints at 97.3 %, an A4 sheet fitted to Letter at 94.1 %

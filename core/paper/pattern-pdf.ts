@@ -1,17 +1,8 @@
-import { pieceDrawing } from '../drawing/piece-drawing';
 import type { Garment } from '../garment/garment';
-import type { Piece } from '../garment/piece';
-import { growBox } from '../geometry/bounds';
 import { addFirstPages, firstPagesCount } from './first-page';
-import { inkFurniture } from './page-furniture';
-import { pageJoins } from './page-joins';
-import type { MappedPiece } from './page-map';
-import { HEADER, type PagePlan, planPages } from './page-plan';
-import { sheetOf } from './page-sizes';
 import type { PaperWords } from './paper-words';
-import { type PaperFonts, PdfDocument, type StoredDrawing } from './pdf-document';
-import { Ink } from './pdf-ink';
-import { cutLineOf, inkMarks } from './piece-ink';
+import { type PaperFonts, PdfDocument } from './pdf-document';
+import { piecePages, plannedPieces } from './piece-pages';
 import { addSquaresPages } from './squares-page';
 
 export interface PatternPdfOptions {
@@ -36,10 +27,7 @@ export type PatternPdf =
   | { readonly kind: 'nothing-to-print'; readonly why: 'no-piece' | 'no-room' }
   | { readonly kind: 'stopped' };
 
-/** The widest a word or a line reaches beyond the drawing's own box (mm). */
-const AROUND = 200;
-
-/** Letters of the garment's name that go on every page. */
+/** Letters of the garment's name that go on every page, so few that the date after it is never cut off. */
 const LONGEST_NAME = 30;
 
 /**
@@ -53,96 +41,24 @@ export async function patternPdf(options: PatternPdfOptions): Promise<PatternPdf
   if (chosen.length === 0) return { kind: 'nothing-to-print', why: 'no-piece' };
   const title = garment.name === '' ? words.unnamedGarment : garment.name;
   const document = await PdfDocument.begin({ fonts, title, made: new Date(`${today}T12:00:00Z`) });
-  const garmentLine = words.garmentLine(shortened(title), words.date(today));
-  const planned = what === 'squares' ? [] : plannedPieces(document, chosen, options);
-  if (!planned) return { kind: 'nothing-to-print', why: 'no-room' };
-  const sheets = planned.reduce((sum, { plan }) => sum + plan.pages.length, 0);
-  const firsts = planned.length === 0 ? 0 : firstPagesCount(garment, planned.length);
-  const of = firsts + sheets;
-  const squares = what === 'pages' ? [] : chosen;
-  const all = of + squares.length;
-  let done = 0;
-  const pageDone = async (): Promise<'go-on' | 'stop'> => {
-    done += 1;
-    await onProgress?.(done / all);
-    return signal?.aborted ? 'stop' : 'go-on';
-  };
-  if (firsts > 0) {
-    addFirstPages(document, { garment, pieces: planned, words, today, of });
-    done = firsts - 1;
-    if ((await pageDone()) === 'stop') return { kind: 'stopped' };
+  const short = title.length <= LONGEST_NAME ? title : `${title.slice(0, LONGEST_NAME - 1).trimEnd()}…`;
+  const garmentLine = words.garmentLine(short, words.date(today));
+  const jobs: (() => void)[] = [];
+  if (what !== 'squares') {
+    const planned = plannedPieces(document, garment, chosen, words);
+    if (planned.length === 0) return { kind: 'nothing-to-print', why: 'no-room' };
+    const sheets = planned.reduce((sum, { plan }) => sum + plan.pages.length, 0);
+    const of = firstPagesCount(garment, planned.length) + sheets;
+    jobs.push(() => addFirstPages(document, { garment, pieces: planned, words, today, of }));
+    jobs.push(...piecePages(document, { garment, planned, words, garmentLine, of }));
   }
-  for (const one of planned) {
-    const joins = pageJoins(one.plan);
-    for (const [index, page] of one.plan.pages.entries()) {
-      const number = one.firstNumber + index;
-      const { paper } = garment;
-      const ink = shownThrough(one.plan, page.window, one.drawing, paper.margin);
-      inkFurniture(ink, {
-        document,
-        words,
-        sheet: sheetOf(paper),
-        paper,
-        plan: one.plan,
-        joins,
-        page,
-        number,
-        of,
-        pieceName: one.name,
-        garmentLine,
-        cutLine: one.cutLine,
-      });
-      document.addPage(sheetOf(paper), ink);
-      if ((await pageDone()) === 'stop') return { kind: 'stopped' };
-    }
+  if (what !== 'pages') {
+    jobs.push(...chosen.map((piece) => () => addSquaresPages({ document, garment, piece, words, garmentLine })));
   }
-  for (const piece of squares) {
-    addSquaresPages({ document, garment, piece, words, garmentLine });
-    if ((await pageDone()) === 'stop') return { kind: 'stopped' };
+  for (const [index, job] of jobs.entries()) {
+    job();
+    await onProgress?.((index + 1) / jobs.length);
+    if (signal?.aborted) return { kind: 'stopped' };
   }
   return { kind: 'pdf', bytes: await document.finish(), pages: document.pageCount };
-}
-
-/** A name short enough that the date after it is never cut off. */
-function shortened(name: string): string {
-  return name.length <= LONGEST_NAME ? name : `${name.slice(0, LONGEST_NAME - 1).trimEnd()}…`;
-}
-
-type PlannedPiece = MappedPiece & { readonly drawing: StoredDrawing };
-
-/** `undefined` when there is no room for any of them on the paper. */
-function plannedPieces(
-  document: PdfDocument,
-  pieces: readonly Piece[],
-  { garment, words }: PatternPdfOptions,
-): readonly PlannedPiece[] | undefined {
-  const planned = pieces.flatMap((piece) => {
-    const marks = pieceDrawing(piece);
-    const plan = planPages(marks, garment.paper);
-    return plan ? [{ piece, marks, plan }] : [];
-  });
-  if (planned.length === 0) return undefined;
-  let firstNumber = 1 + firstPagesCount(garment, planned.length);
-  return planned.map(({ piece, marks, plan }) => {
-    const drawing = document.store(inkMarks(document, marks, words), growBox(plan.drawn, AROUND));
-    const name = piece.name === '' ? words.unnamedPiece : piece.name;
-    const one = { piece, name, marks, plan, drawing, firstNumber, cutLine: cutLineOf(marks, words) };
-    firstNumber += plan.pages.length;
-    return one;
-  });
-}
-
-function shownThrough(
-  plan: PagePlan,
-  window: { minX: number; minY: number },
-  drawing: StoredDrawing,
-  margin: number,
-): Ink {
-  const [left, top] = [margin, margin + HEADER];
-  const ink = new Ink();
-  ink.save().clip(left, top, plan.window.width, plan.window.height);
-  return ink
-    .shift(left - window.minX, top - window.minY)
-    .raw(`/${drawing.name} Do`)
-    .restore();
 }

@@ -100,7 +100,7 @@ export class PdfDocument {
     const stream = context.flateStream(ink.toString(), {
       Type: 'XObject',
       Subtype: 'Form',
-      BBox: [box.minX, box.minY, box.maxX, box.maxY].map((edge) => Math.round(edge)),
+      BBox: [Math.floor(box.minX), Math.floor(box.minY), Math.ceil(box.maxX), Math.ceil(box.maxY)],
       Resources: { Font: this.fontResources() },
     });
     const drawing = { name: `Drawing${this.drawings.length + 1}`, ref: context.register(stream) };

@@ -63,6 +63,11 @@ export class Ink {
     return this.ops('re', x, y, width, height).ops('W').ops('n');
   }
 
+  /** Shows a stored drawing by its name. */
+  show(name: string): this {
+    return this.raw(`/${name} Do`);
+  }
+
   /** A filled shape through the corners. */
   fill(corners: readonly Point[], grey: number): this {
     this.ops('g', grey);

@@ -24,6 +24,9 @@ const ROW = 4.6;
 const COLUMNS = 3;
 const GUTTER = 8;
 
+/** Some letters reach over the place they are set at (mm). */
+const OVERHANG = 0.4;
+
 /** The drawing takes this share of the page: more when the table below it is short. */
 const DRAWING = { least: 0.42, most: 0.6 };
 
@@ -37,17 +40,17 @@ const SHORT_BLOCK = 7;
 export function addSquaresPages({ document, garment, piece, words, garmentLine }: SquaresPages): void {
   const paper = { ...garment.paper, turned: 'upright' } as const;
   const sheet = sheetOf(paper);
-  const width = sheet.width - 2 * paper.margin;
+  const left = paper.margin + OVERHANG;
+  const width = sheet.width - 2 * left;
   const bottom = sheet.height - paper.margin;
   const name = piece.name === '' ? words.unnamedPiece : piece.name;
   let ink = new Ink();
 
   function begin(title: string): number {
-    const { margin } = paper;
     const fitted = fittedText(document, title, { width, size: 6.6, least: 4, weight: 'bold' });
-    document.text(ink, fitted.text, margin, margin + 6, { size: fitted.size, weight: 'bold' });
-    document.text(ink, garmentLine, margin, margin + 10.6, { size: 2.5, grey: 0.25 });
-    return margin + 17;
+    document.text(ink, fitted.text, left, paper.margin + 6.6, { size: fitted.size, weight: 'bold' });
+    document.text(ink, garmentLine, left, paper.margin + 10.6, { size: 2.5, grey: 0.25 });
+    return paper.margin + 17;
   }
 
   let y = begin(words.squares.title(name));
@@ -59,12 +62,12 @@ export function addSquaresPages({ document, garment, piece, words, garmentLine }
   );
   const rows = rowsOf(tableWith({ across: 1, down: 1 }), words).length;
   const most = sheet.height * DRAWING.most;
-  const left = bottom - y - 26 - Math.ceil(rows / COLUMNS + 2) * ROW;
-  const room = { left: paper.margin, width, height: Math.max(sheet.height * DRAWING.least, Math.min(most, left)) };
+  const spare = bottom - y - 26 - Math.ceil(rows / COLUMNS + 2) * ROW;
+  const room = { left, width, height: Math.max(sheet.height * DRAWING.least, Math.min(most, spare)) };
   const table = tableWith(squaresRoom(room));
   for (const text of [said, words.squares.how(words.length(table.square))]) {
     for (const line of textLines(document, text, width, TEXT, 'plain')) {
-      document.text(ink, line, paper.margin, y, { size: TEXT });
+      document.text(ink, line, left, y, { size: TEXT });
       y += ROW - 0.4;
     }
     y += 1.2;
@@ -76,7 +79,7 @@ export function addSquaresPages({ document, garment, piece, words, garmentLine }
     const fit = Math.floor((bottom - y) / ROW);
     if (fit >= FEWEST_ROWS) {
       const each = Math.min(fit, Math.max(FEWEST_ROWS, Math.ceil(rest.length / COLUMNS) + 2));
-      rest = inkColumns(ink, document, rest, { left: paper.margin, top: y, width, height: each * ROW });
+      rest = inkColumns(ink, document, rest, { left, top: y, width, height: each * ROW });
     }
     document.addPage(sheet, ink);
     if (rest.length === 0) return;
@@ -171,6 +174,6 @@ function inkRow(ink: Ink, document: PdfDocument, { kind, cells }: Row, { left, t
   const figures = kind === 'heading' ? 'bold' : 'plain';
   document.text(ink, middle, left + width - 19, base, { size, weight: figures, align: 'end' });
   document.text(ink, end, left + width, base, { size, weight: figures, align: 'end' });
-  if (kind === 'heading') ink.pen(0.3).line(left + 0.2, top + ROW - 0.2, left + width - 0.2, top + ROW - 0.2);
-  else ink.pen(0.18, [], 0.8).line(left + 0.2, top + ROW - 0.2, left + width - 0.2, top + ROW - 0.2);
+  if (kind === 'heading') ink.pen(0.3).line(left, top + ROW - 0.2, left + width, top + ROW - 0.2);
+  else ink.pen(0.18, [], 0.8).line(left, top + ROW - 0.2, left + width, top + ROW - 0.2);
 }

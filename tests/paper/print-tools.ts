@@ -1,6 +1,6 @@
 /** Independent readers of PDF, where they are installed: poppler (pdftoppm, pdftotext, pdfinfo) and qpdf. */
 import { execFileSync, spawnSync } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 
@@ -34,9 +34,7 @@ export function greyPages(pdf: Uint8Array, dpi: number, only?: number): GreyPage
   return withFile(pdf, (file, folder) => {
     const which = only === undefined ? [] : ['-f', String(only), '-l', String(only)];
     execFileSync('pdftoppm', ['-r', String(dpi), '-gray', ...which, file, join(folder, 'page')]);
-    const list = execFileSync('ls', [folder], { encoding: 'utf8' })
-      .split('\n')
-      .filter((name) => name.endsWith('.pgm'));
+    const list = readdirSync(folder).filter((name) => name.endsWith('.pgm'));
     return list.sort().map((name) => greyPage(readFileSync(join(folder, name)), dpi));
   });
 }
