@@ -22,7 +22,7 @@ import { BodyLinesOf } from './body-lines';
 import { useDraft } from './draft-store';
 import { useShownIn } from './edit-piece';
 import { markTool } from './mark-tools';
-import { chosenPieceId, PieceInHand, QuietPiece } from './pieces-layer';
+import { chosenPieceId, PieceInHand, QuietPiece, usePieceIds } from './pieces-layer';
 import { ReadOut } from './read-out';
 import { ToolMarks } from './tool-marks';
 import { traceTool } from './trace-tool';
@@ -102,10 +102,10 @@ function Canvas({ picture, printed }: CanvasProps) {
           </Layer>
           <Layer listening={false}>
             <PieceInHand shownIn={shownIn} grips={mode === 'adjust' ? 'shown' : 'hidden'} />
+            <ToolMarks shownIn={shownIn} />
           </Layer>
           <Layer listening={false}>
             {pieceId !== undefined && <BodyLinesOf pieceId={pieceId} shownIn={shownIn} />}
-            <ToolMarks shownIn={shownIn} />
             <RulerNumbers squares={squares} />
           </Layer>
         </>
@@ -118,12 +118,6 @@ function Canvas({ picture, printed }: CanvasProps) {
 function mmPerPx({ levels, box }: LaidPicture): number | undefined {
   const finest = levels[0];
   return finest && finest.width > 0 ? (box.maxX - box.minX) / finest.width : undefined;
-}
-
-/** The ids of the pieces, the same list for as long as none comes or goes. */
-function usePieceIds(): readonly string[] {
-  const joined = useGarment((state) => state.garment?.pieces.map((piece) => piece.id).join(' ') ?? '');
-  return useMemo(() => (joined === '' ? [] : joined.split(' ')), [joined]);
 }
 
 /** Everything there is on the table, what is printed and the pieces, as it was when one of them came or went. */

@@ -1,4 +1,5 @@
 import { RoomLayout } from '../ui/room-layout';
+import { shellWords } from '../words/shell';
 import styles from './draft.module.css';
 import { DraftBar } from './draft-bar';
 import { DraftCanvas } from './draft-canvas';
@@ -10,6 +11,7 @@ export function DraftRoom() {
     <RoomLayout
       table={
         <div className={styles.table}>
+          <h1 className="only-heard">{shellWords.rooms.draft}</h1>
           <DraftBar />
           <div className={styles.canvas}>
             <DraftCanvas />

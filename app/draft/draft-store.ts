@@ -1,12 +1,13 @@
 import { create } from 'zustand';
 import type { TablePoint } from '../../core/geometry/point';
+import { useGarment } from '../state/garment-store';
 import type { Snapped } from './snap';
 import type { Trace, TracedPoint } from './trace';
 
 export type Mode = 'trace' | 'adjust' | 'mark';
 export type MarkKind = 'grain' | 'notch' | 'dart' | 'label';
 
-/** What the draft room is doing. Gone when the room is left; nothing of it belongs to the garment. */
+/** What the draft room is doing. Nothing of it belongs to the garment; a trace waits while another room is looked at. */
 interface DraftState {
   readonly mode: Mode;
   readonly marking: MarkKind;
@@ -19,14 +20,21 @@ interface DraftState {
   readonly stroke: { readonly from: TablePoint; readonly to: TablePoint } | undefined;
 }
 
-export const useDraft = create<DraftState>(() => ({
+const atFirst: DraftState = {
   mode: 'adjust',
   marking: 'notch',
   trace: [],
   nextPoint: 'corner',
   pointer: undefined,
   stroke: undefined,
-}));
+};
+
+export const useDraft = create<DraftState>(() => atFirst);
+
+// Another garment is another job: nothing half done goes over to it.
+useGarment.subscribe((now, before) => {
+  if (now.garment?.id !== before.garment?.id) useDraft.setState(atFirst);
+});
 
 /** Sets the pointer's place, without waking anybody when it has not moved. */
 export function setPointer(pointer: Snapped | undefined): void {

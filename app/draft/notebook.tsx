@@ -1,6 +1,7 @@
 import { useEffect, useRef } from 'react';
 import { useTable } from '../state/table-store';
 import { BodyTotals } from './body-totals';
+import styles from './draft.module.css';
 import { useDraft } from './draft-store';
 import { EdgeCard } from './edge-card';
 import { MarkCard } from './mark-cards';
@@ -18,10 +19,12 @@ export function Notebook() {
   const chosen = useTable((table) => table.chosen);
   const piece = usePiece(chosenPieceId(chosen));
   const top = useRef<HTMLDivElement>(null);
-  // What is chosen on the table comes into sight; what is chosen here leaves the page as she has it.
+  // What is chosen on the table comes into sight; what is chosen from the list of points takes the focus to its card.
   // biome-ignore lint/correctness/useExhaustiveDependencies: the choice is what this effect is about
   useEffect(() => {
-    if (!top.current?.parentElement?.contains(document.activeElement)) top.current?.scrollIntoView({ block: 'end' });
+    const now = document.activeElement;
+    if (now?.closest('[data-outline]')) top.current?.focus();
+    if (!top.current?.parentElement?.contains(now)) top.current?.scrollIntoView({ block: 'end' });
   }, [chosen]);
   if (tracing) {
     return (
@@ -36,12 +39,21 @@ export function Notebook() {
   const edge = piece?.edges[index];
   return (
     <>
-      <div ref={top} />
-      {piece && stop && <PointCard key={`point ${JSON.stringify(chosen)}`} piece={piece} stop={stop} />}
+      <div ref={top} tabIndex={-1} className={styles.top} />
+      {piece && stop && <PointCard piece={piece} stop={stop} />}
       {piece && edge && <EdgeCard key={`edge ${edge.id}`} piece={piece} index={index} edge={edge} />}
       {piece && <MarkCard key={`mark ${JSON.stringify(chosen)}`} piece={piece} chosen={chosen} />}
       {piece && chosen.kind !== 'piece' && <BodyTotals pieceId={piece.id} />}
-      {piece && <PieceCard key={`piece ${piece.id}`} piece={piece} />}
+      {piece && (
+        <PieceCard
+          key={`piece ${piece.id}`}
+          id={piece.id}
+          name={piece.name}
+          cut={piece.cut}
+          drawnAs={piece.drawnAs}
+          remarks={piece.remarks}
+        />
+      )}
       {piece && <OutlineCard piece={piece} />}
       <PiecesCard />
     </>

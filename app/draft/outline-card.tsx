@@ -36,7 +36,7 @@ export function OutlineCard({ piece }: { readonly piece: Piece }) {
       {open && (
         <>
           <p className={styles.help}>{words.outlineHelp}</p>
-          <ol className={styles.list}>
+          <ol className={styles.list} data-outline>
             {piece.edges.map((edge, index) => [
               ...stopsOf(piece)
                 .filter((stop) => stop.kind === 'corner' && stop.number === index + 1)
@@ -57,7 +57,7 @@ export function OutlineCard({ piece }: { readonly piece: Piece }) {
             ])}
           </ol>
           <h3>{words.marks}</h3>
-          <ul className={styles.list}>
+          <ul className={styles.list} data-outline>
             {piece.grain && line('grain', words.mark.grain, '', { kind: 'grain', pieceId })}
             {piece.darts.map((dart) =>
               line(dart.id, words.mark.dart, onEdge(piece, dart.edgeId), { kind: 'dart', pieceId, id: dart.id }),

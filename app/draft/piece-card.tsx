@@ -1,8 +1,9 @@
-import { useState } from 'react';
+import { memo, useState } from 'react';
 import { mirrorPiece, movePiece } from '../../core/garment/move-piece';
 import { outlineOf } from '../../core/garment/outline';
 import type { Cut, DrawnAs, Piece } from '../../core/garment/piece';
 import { copyPiece, removePiece } from '../../core/garment/piece-list';
+import { pieceOf } from '../../core/garment/with-piece';
 import { pathBounds } from '../../core/geometry/path';
 import { inches } from '../../core/units/inch';
 import { useGarment } from '../state/garment-store';
@@ -12,7 +13,7 @@ import { Card } from '../ui/card';
 import { Choice } from '../ui/choice';
 import { LengthField } from '../ui/length-field';
 import { Note } from '../ui/note';
-import { Pick } from '../ui/pick';
+import { Pick as PickOne } from '../ui/pick';
 import { say } from '../ui/say';
 import { TextField } from '../ui/text-field';
 import { draftWords as words } from '../words/draft';
@@ -23,9 +24,11 @@ import { editPiece, useShownIn } from './edit-piece';
 const HOWS = ['single', 'pair', 'fold'] as const;
 const DRAWN = ['net', 'included', 'not-known'] as const;
 
+/** Only what the card shows: a point that is dragged changes none of it, and so does not draw the card anew. */
+type PieceCardProps = Pick<Piece, 'id' | 'name' | 'cut' | 'drawnAs' | 'remarks'>;
+
 /** What a piece says aloud: its name, how it is cut, what the line is; and what can be done with the whole of it. */
-export function PieceCard({ piece }: { readonly piece: Piece }) {
-  const { id, name, cut, drawnAs } = piece;
+export const PieceCard = memo(function PieceCard({ id, name, cut, drawnAs, remarks }: PieceCardProps) {
   const setCut = (next: Cut) => editPiece(words.steps.cut, id, (now) => ({ ...now, cut: next }));
   const setDrawn = (next: DrawnAs) => editPiece(words.steps.drawnAs, id, (now) => ({ ...now, drawnAs: next }));
   return (
@@ -37,7 +40,7 @@ export function PieceCard({ piece }: { readonly piece: Piece }) {
       />
       <div className={styles.pair}>
         <CountField label={words.cutCount} value={cut.count} onCommit={(count) => setCut({ ...cut, count })} />
-        <Pick
+        <PickOne
           label={words.cutHow}
           value={cut.how}
           options={HOWS.map((how) => ({ value: how, words: words.how[how] }))}
@@ -55,31 +58,32 @@ export function PieceCard({ piece }: { readonly piece: Piece }) {
       <MoveForm pieceId={id} />
       <TextField
         label={words.remarks}
-        value={piece.remarks}
+        value={remarks}
         multiline
-        onCommit={(remarks) => editPiece(words.steps.remarks, id, (now) => ({ ...now, remarks }))}
+        onCommit={(next) => editPiece(words.steps.remarks, id, (now) => ({ ...now, remarks: next }))}
       />
       <div className={styles.row}>
-        <Button icon="copy" onPress={() => copy(piece, 'as-is')}>
+        <Button icon="copy" onPress={() => copy(id, 'as-is')}>
           {words.copy}
         </Button>
-        <Button icon="mirror" onPress={() => copy(piece, 'mirrored')}>
+        <Button icon="mirror" onPress={() => copy(id, 'mirrored')}>
           {words.copyMirrored}
         </Button>
-        <Button icon="bin" tone="wrong" onPress={() => remove(piece)}>
+        <Button icon="bin" tone="wrong" onPress={() => remove(id, name)}>
           {words.remove}
         </Button>
       </div>
     </Card>
   );
-}
+});
 
 /** How far a copy is laid beside its piece. */
 const GAP = inches(1);
 
-function copy(piece: Piece, way: 'as-is' | 'mirrored'): void {
+function copy(id: string, way: 'as-is' | 'mirrored'): void {
   const { garment, edit } = useGarment.getState();
-  if (!garment) return;
+  const piece = garment && pieceOf(garment, id);
+  if (!garment || !piece) return;
   const box = pathBounds(outlineOf(piece).whole);
   const across = box.maxX - box.minX + GAP;
   const name = words.copyName(piece.name);
@@ -93,10 +97,10 @@ function copy(piece: Piece, way: 'as-is' | 'mirrored'): void {
   useTable.getState().choose({ kind: 'piece', pieceId: laid.id });
 }
 
-function remove(piece: Piece): void {
+function remove(id: string, name: string): void {
   useTable.getState().choose({ kind: 'nothing' });
-  useGarment.getState().edit(words.steps.removePiece, (garment) => removePiece(garment, piece.id));
-  say(words.said.removed(piece.name));
+  useGarment.getState().edit(words.steps.removePiece, (garment) => removePiece(garment, id));
+  say(words.said.removed(name));
 }
 
 function MoveForm({ pieceId }: { readonly pieceId: string }) {

@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { rectanglePiece } from '../../core/garment/new-piece';
 import { outlineOf } from '../../core/garment/outline';
 import { addPiece } from '../../core/garment/piece-list';
+import { pieceOf } from '../../core/garment/with-piece';
 import { pathBounds } from '../../core/geometry/path';
 import { inches } from '../../core/units/inch';
 import { useGarment } from '../state/garment-store';
@@ -14,38 +15,25 @@ import { draftWords as words } from '../words/draft';
 import styles from './draft.module.css';
 import { useDraft } from './draft-store';
 import { useShownIn } from './edit-piece';
-import { chosenPieceId } from './pieces-layer';
+import { chosenPieceId, usePieceIds } from './pieces-layer';
 
 /** Every piece by its name, and the ways to a new one. */
 export function PiecesCard() {
-  const pieces = useGarment((state) => state.garment?.pieces);
+  const ids = usePieceIds();
   const hasDiagram = useGarment((state) => (state.garment?.diagrams.length ?? 0) > 0);
-  const inHand = useTable((table) => chosenPieceId(table.chosen));
-  const choose = useTable((table) => table.choose);
   const goTo = useTable((table) => table.goTo);
-  if (!pieces) return null;
   return (
-    <Card title={words.pieces} aside={pieces.length > 0 ? pieces.length : undefined}>
-      {pieces.length === 0 && <p>{words.noPieces}</p>}
+    <Card title={words.pieces} aside={ids.length > 0 ? ids.length : undefined}>
+      {ids.length === 0 && <p>{words.noPieces}</p>}
       {!hasDiagram && (
         <Note tone="plain" action={{ words: words.toDiagram, onPress: () => goTo('diagram') }}>
           {words.noDiagram}
         </Note>
       )}
-      {pieces.length > 0 && (
+      {ids.length > 0 && (
         <ul className={styles.list}>
-          {pieces.map((piece) => (
-            <li key={piece.id}>
-              <Button
-                icon="piece"
-                tone="quiet"
-                pressed={piece.id === inHand}
-                onPress={() => choose({ kind: 'piece', pieceId: piece.id })}
-              >
-                {piece.name}
-              </Button>
-              <span className={styles.aside}>{words.cutWords(piece.cut.count, piece.cut.how)}</span>
-            </li>
+          {ids.map((id) => (
+            <PieceLine key={id} pieceId={id} />
           ))}
         </ul>
       )}
@@ -56,6 +44,22 @@ export function PiecesCard() {
       </div>
       <RectangleForm />
     </Card>
+  );
+}
+
+/** One piece by its name. It listens for what it shows and for nothing else of the piece. */
+function PieceLine({ pieceId }: { readonly pieceId: string }) {
+  const name = useGarment((state) => state.garment && pieceOf(state.garment, pieceId)?.name);
+  const cut = useGarment((state) => state.garment && pieceOf(state.garment, pieceId)?.cut);
+  const inHand = useTable((table) => chosenPieceId(table.chosen) === pieceId);
+  const choose = useTable((table) => table.choose);
+  return (
+    <li>
+      <Button icon="piece" tone="quiet" pressed={inHand} onPress={() => choose({ kind: 'piece', pieceId })}>
+        {name}
+      </Button>
+      {cut && <span className={styles.aside}>{words.cutWords(cut.count, cut.how)}</span>}
+    </li>
   );
 }
 

@@ -1,4 +1,4 @@
-import { useCallback } from 'react';
+import { useCallback, useMemo } from 'react';
 import { outlineOf } from '../../core/garment/outline';
 import type { Piece } from '../../core/garment/piece';
 import { pathLength } from '../../core/geometry/path';
@@ -13,6 +13,12 @@ import { paintAlongEdge, paintName, paintPiece } from './paint-piece';
 /** The piece of an id, or none; the same object for as long as the piece is the same. */
 export function usePiece(pieceId: string | undefined): Piece | undefined {
   return useGarment((state) => state.garment?.pieces.find((piece) => piece.id === pieceId));
+}
+
+/** The ids of the pieces, the same list for as long as none comes or goes. */
+export function usePieceIds(): readonly string[] {
+  const joined = useGarment((state) => state.garment?.pieces.map((piece) => piece.id).join(' ') ?? '');
+  return useMemo(() => (joined === '' ? [] : joined.split(' ')), [joined]);
 }
 
 /** The piece that something is chosen of. */

@@ -14,7 +14,10 @@ import { canClose, pathsOf, type Trace } from './trace';
 export function ToolMarks({ shownIn }: { readonly shownIn: ShownIn }) {
   const trace = useDraft((draft) => draft.trace);
   const tracing = useDraft((draft) => draft.mode === 'trace');
-  const pointer = useDraft((draft) => draft.pointer);
+  // A pointer that holds to nothing leaves no mark, unless an edge is being drawn to it.
+  const pointer = useDraft((draft) =>
+    draft.mode === 'trace' || draft.pointer?.to !== 'nothing' ? draft.pointer : undefined,
+  );
   const stroke = useDraft((draft) => draft.stroke);
   const paint = useCallback<Paint>(
     (ink, { px }) => {

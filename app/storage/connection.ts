@@ -3,8 +3,17 @@ import { database } from './database';
 /** What browsers call a connection to the store that is gone, as after a while in the background on a telephone. */
 const LOST = new Set(['DatabaseClosedError', 'UnknownError', 'InvalidStateError']);
 
+/** A newer program has taken the store over; this one must not write into what it made of it. */
+export class Outdated extends Error {}
+
+let isOutdated = false;
+database.on('versionchange', ({ newVersion }) => {
+  isOutdated ||= newVersion !== null;
+});
+
 /** Does something with the store. When the connection turns out to be lost it is opened anew, and the work done again once. */
 export async function connected<Answer>(work: () => Promise<Answer>): Promise<Answer> {
+  if (isOutdated) throw new Outdated();
   try {
     return await work();
   } catch (fault) {

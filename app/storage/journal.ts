@@ -1,7 +1,7 @@
 import type { Garment } from '../../core/garment/garment';
 import { type GarmentState, useGarment } from '../state/garment-store';
 import { storageWords as words } from '../words/storage';
-import { connected, faultNames } from './connection';
+import { connected, faultNames, Outdated } from './connection';
 import { type JournalRow, type SnapshotRow, shelfRow } from './database';
 import { entryFor } from './journal-entry';
 import { askToStay } from './persistence';
@@ -123,8 +123,7 @@ function dueSnapshot(): SnapshotRow | undefined {
 
 function reason(fault: unknown): string {
   if (fault instanceof TakenElsewhere) return words.changedElsewhere;
-  const names = faultNames(fault);
-  if (names.includes('QuotaExceededError')) return words.full;
-  if (names.includes('VersionError')) return words.newerElsewhere;
+  if (fault instanceof Outdated) return words.newerElsewhere;
+  if (faultNames(fault).includes('QuotaExceededError')) return words.full;
   return words.cannotWrite;
 }

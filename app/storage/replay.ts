@@ -1,7 +1,7 @@
 import type { Garment } from '../../core/garment/garment';
 import { changedGarment, garmentChange, unchangedGarment } from '../../core/garment/garment-change';
 import { readStoredGarment, type StoredReading } from '../../core/garment/migrate';
-import type { History, Step } from '../state/garment-store';
+import { type History, MOST_STEPS, type Step } from '../state/garment-store';
 import type { JournalRow, SnapshotRow, StoredStep } from './database';
 
 interface State extends History {
@@ -61,7 +61,7 @@ function follow({ garment, past, future }: State, entry: JournalRow['entry']): S
   switch (entry.kind) {
     case 'step': {
       const step = stepFrom(garment, entry.step);
-      return step && { garment: step.after, past: [...past, step], future: [] };
+      return step && { garment: step.after, past: [...past, step].slice(-MOST_STEPS), future: [] };
     }
     case 'grown': {
       const step = last && stepFrom(last.before, entry.step);

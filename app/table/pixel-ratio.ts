@@ -15,7 +15,12 @@ export function usePixelRatio(size: Size | undefined): number {
     const query = window.matchMedia(`(resolution: ${device}dppx)`);
     const changed = () => setDevice(window.devicePixelRatio || 1);
     query.addEventListener('change', changed);
-    return () => query.removeEventListener('change', changed);
+    // Some browsers tell of a zoom only by the size of the window.
+    window.addEventListener('resize', changed);
+    return () => {
+      query.removeEventListener('change', changed);
+      window.removeEventListener('resize', changed);
+    };
   }, [device]);
   const cap = size ? Math.sqrt(MOST_PIXELS / (size.width * size.height)) : 2;
   return Math.min(device, 2, cap);

@@ -51,6 +51,9 @@ export function usePointer({ surface, gestures, hover, changed, penSeen, wheel }
       if (event.button > 1) return;
       if (event.pointerType === 'pen') penSeen();
       if (event.button === 1) event.preventDefault();
+      // A field that is left takes what was written in it now, before the press chooses something else.
+      if (document.activeElement instanceof HTMLElement && document.activeElement !== box)
+        document.activeElement.blur();
       try {
         box.setPointerCapture(event.pointerId);
       } catch {

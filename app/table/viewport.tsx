@@ -1,6 +1,7 @@
 import type { Stage as KonvaStage } from 'konva/lib/Stage';
 import {
   type KeyboardEvent,
+  memo,
   type ReactNode,
   type RefObject,
   useCallback,
@@ -166,8 +167,8 @@ interface DrawnProps {
   readonly overlay: ((view: View) => ReactNode) | undefined;
 }
 
-/** The part that follows every movement of the table. */
-function Drawn({ live, size, stage, children, overlay }: DrawnProps) {
+/** The part that follows every movement of the table, and nothing else. */
+const Drawn = memo(function Drawn({ live, size, stage, children, overlay }: DrawnProps) {
   const view = useMovingView(live);
   const ratio = usePixelRatio(size);
   useLayoutEffect(() => {
@@ -193,7 +194,7 @@ function Drawn({ live, size, stage, children, overlay }: DrawnProps) {
       {overlay && <div className={styles.overlay}>{overlay(view)}</div>}
     </>
   );
-}
+});
 
 /** Pixels of wheel in one step; a notch of a mouse is about 100 pixels and so near a quarter of a doubling. */
 const WHEEL_PX_A_STEP = 6.25;

@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import type { ArcRun } from '../../core/blocks/arc-run';
 import { arcPath } from '../../core/blocks/arc-run';
-import { circleSizes, type Sector, type SectorSizes, sector, sectorPieces } from '../../core/blocks/sector';
+import { bandSizes, circleSizes, type Sector, type SectorSizes, sector, sectorPieces } from '../../core/blocks/sector';
 import { outlineOf } from '../../core/garment/outline';
 import type { Piece } from '../../core/garment/piece';
 import { pathBounds, pathLength } from '../../core/geometry/path';
 import { distance } from '../../core/geometry/point';
 import { inches, MM_PER_INCH } from '../../core/units/inch';
-import { numberedIds } from './in-inches';
+import { numberedIds, printed } from './in-inches';
 
 /**
  * Laura I. Baldt, Clothing for Women: Selection, Design, Construction (1916), Draft of Circular Flounce for Petticoat:
@@ -106,6 +106,34 @@ describe('circleSizes', () => {
     expect((radii?.top ?? 0) / MM_PER_INCH).toBeCloseTo(radius, 3);
     expect((radii?.bottom ?? 0) / MM_PER_INCH).toBeCloseTo(outer, 3);
     expect(degrees(angle)).toBeCloseTo(360 * share, 6);
+  });
+});
+
+describe('bandSizes', () => {
+  it.each([
+    // Width of the band, outer radius and lower edge for a waist of 28, 38 in 7 in down: computed from the rule of Baldt 1916.
+    [1, 20.6, 29.429],
+    [1.25, 20.85, 29.786],
+    [1.5, 21.1, 30.143],
+    [2, 21.6, 30.857],
+    [2.5, 22.1, 31.571],
+    [3, 22.6, 32.286],
+  ])('shapes a band %f in wide', (width, outer, lower) => {
+    const sizes = bandSizes({ waist: inches(28), hip: inches(38), hipDepth: inches(7), width: inches(width) });
+    expect(sizes.bottom / MM_PER_INCH).toBeCloseTo(lower, 3);
+    const { radii } = drawn({ ...sizes, sections: 1 });
+    expect((radii?.top ?? 0) / MM_PER_INCH).toBeCloseTo(19.6, 9);
+    expect((radii?.bottom ?? 0) / MM_PER_INCH).toBeCloseTo(outer, 9);
+  });
+
+  it('puts the ends of a half band 2 in wide where the arcs put them', () => {
+    const sizes = bandSizes({ waist: inches(28), hip: inches(38), hipDepth: inches(7), width: inches(2) });
+    const { topEnd, bottomEnd, angle } = drawn({ ...sizes, sections: 1 });
+    expect(degrees(angle / 2)).toBeCloseTo(40.926, 3);
+    expect(printed(topEnd)[0]).toBeCloseTo(12.84, 3);
+    expect(printed(topEnd)[1]).toBeCloseTo(4.791, 3);
+    expect(printed(bottomEnd)[0]).toBeCloseTo(14.15, 3);
+    expect(printed(bottomEnd)[1]).toBeCloseTo(3.28, 3);
   });
 });
 

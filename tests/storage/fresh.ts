@@ -25,3 +25,8 @@ export function emptyBrowser(): Promise<Program> {
   Dexie.dependencies.indexedDB = new IDBFactory();
   return reload();
 }
+
+/** The browser's store itself, as another program would reach it. */
+export function theStore(): globalThis.IDBFactory {
+  return Dexie.dependencies.indexedDB as globalThis.IDBFactory;
+}

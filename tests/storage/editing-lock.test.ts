@@ -1,0 +1,92 @@
+import { afterEach, beforeEach, expect, it, vi } from 'vitest';
+import { linden } from '../garment/linden';
+import { emptyBrowser, type Program, reload } from './fresh';
+
+const ID = 'linden-petticoat';
+const state = (program: Program) => program.useGarment.getState();
+const rename = (program: Program, name: string) => state(program).edit('renamed', (garment) => ({ ...garment, name }));
+
+/** Exclusive locks as the Web Locks API describes them: a queue for each name, `signal` to leave it, `steal` to break it. */
+function lockManager() {
+  interface Wish {
+    readonly grant: () => void;
+    readonly broken: (fault: Error) => void;
+  }
+  const queues = new Map<string, Wish[]>();
+  return {
+    request(name: string, options: { signal?: AbortSignal; steal?: boolean }, work: () => Promise<void>) {
+      return new Promise<void>((resolve, reject) => {
+        const queue = queues.get(name) ?? [];
+        queues.set(name, queue);
+        const leave = () => {
+          const index = queue.indexOf(wish);
+          if (index >= 0) queue.splice(index, 1);
+          if (index === 0) queue[0]?.grant();
+        };
+        const wish: Wish = {
+          grant: () => void work().then(leave).then(resolve),
+          broken: reject,
+        };
+        options.signal?.addEventListener('abort', () => {
+          if (queue.indexOf(wish) <= 0) return;
+          leave();
+          reject(options.signal?.reason);
+        });
+        if (options.steal) queue.shift()?.broken(new DOMException('stolen', 'AbortError'));
+        if (options.steal) queue.unshift(wish);
+        else queue.push(wish);
+        if (queue[0] === wish) wish.grant();
+      });
+    },
+  };
+}
+
+let first: Program;
+beforeEach(async () => {
+  vi.stubGlobal('navigator', { locks: lockManager() });
+  first = await emptyBrowser();
+  await first.startGarment(linden());
+});
+afterEach(() => {
+  vi.unstubAllGlobals();
+});
+
+it('a second window can look at a garment and not change it, and says why', async () => {
+  const second = await reload();
+  await second.openFromShelf(ID);
+  expect(state(second)).toMatchObject({ editing: 'elsewhere', saving: 'failed' });
+  expect(state(second).failure).toMatch(/open in another window/);
+  rename(second, 'Birch');
+  rename(first, 'Ash');
+  await first.flushJournal();
+  expect(state(first)).toMatchObject({ editing: 'here', saving: 'saved' });
+  expect((await second.takeForSaving(ID))?.name).toBe('Ash');
+});
+
+it('editHere takes the garment over with everything done so far; the first window then only looks', async () => {
+  const second = await reload();
+  await second.openFromShelf(ID);
+  rename(first, 'Ash');
+  await first.flushJournal();
+  await second.editHere();
+  expect(state(second)).toMatchObject({ editing: 'here', saving: 'saved', garment: { name: 'Ash' } });
+  expect(state(first)).toMatchObject({ editing: 'elsewhere', saving: 'failed' });
+  rename(second, 'Birch');
+  rename(first, 'Cedar');
+  await second.flushJournal();
+  expect(await second.database.journal.count()).toBe(2);
+  expect((await first.takeForSaving(ID))?.name).toBe('Birch');
+});
+
+it('a window that takes another garment gives the first one back', async () => {
+  await first.startGarment({ ...linden(), id: 'apron' });
+  const second = await reload();
+  await second.openFromShelf(ID);
+  expect(state(second).editing).toBe('here');
+});
+
+it('opening a garment again in the window that has it keeps it there', async () => {
+  await first.openFromShelf(ID);
+  await first.openFromShelf(ID);
+  expect(state(first).editing).toBe('here');
+});
