@@ -62,6 +62,7 @@ function DiagramDesk({ garment, diagram }: DiagramDeskProps) {
   const list = <ListCard key="list" diagram={diagram} diagrams={garment.diagrams} pictures={pictures.pictures} />;
   return (
     <RoomLayout
+      tableFirst
       table={
         <>
           <DiagramCanvas diagram={diagram} pictures={pictures} />

@@ -105,8 +105,8 @@ function Measures({ known, map, shownIn, disagrees }: MeasuresProps) {
   const line = scale?.lines.find(({ id }) => id === known.id);
   if (!scale || !line) return null;
   const write = (length: number) => writeLength(length, { shownIn });
-  // As many lines as scales: each measures what it says, and that proves nothing.
-  if (scale.lines.length === (scale.split ? 2 : 1)) return <p>{words.byMaking(write(line.measures))}</p>;
+  // No other line runs its way: it measures what it says by the making, and that proves nothing.
+  if (line.byOthers === undefined) return <p>{words.byMaking(write(line.measures))}</p>;
   const off = line.measures - line.states;
   const near = write(line.measures) === write(line.states);
   const sentence = near

@@ -4,14 +4,17 @@ import styles from './draft.module.css';
 import { DraftBar } from './draft-bar';
 import { DraftCanvas } from './draft-canvas';
 import { Notebook } from './notebook';
+import { TraceUndo } from './trace-undo';
 
 /** The room where lines are traced over the picture and shaped into pieces. */
 export function DraftRoom() {
   return (
     <RoomLayout
+      tableFirst
       table={
         <div className={styles.table}>
           <h1 className="only-heard">{shellWords.rooms.draft}</h1>
+          <TraceUndo />
           <DraftBar />
           <div className={styles.canvas}>
             <DraftCanvas />

@@ -1,6 +1,7 @@
 import { create } from 'zustand';
 import type { TablePoint } from '../../core/geometry/point';
 import { useGarment } from '../state/garment-store';
+import { keepTrace, keptTrace } from './kept-trace';
 import type { Snapped } from './snap';
 import type { Trace, TracedPoint } from './trace';
 
@@ -29,12 +30,28 @@ const atFirst: DraftState = {
   stroke: undefined,
 };
 
-export const useDraft = create<DraftState>(() => atFirst);
+/** The room is fetched after the garment may have been opened already. */
+export const useDraft = create<DraftState>(() => {
+  const id = useGarment.getState().garment?.id;
+  return id === undefined ? atFirst : takenUp(id);
+});
 
 // Another garment is another job: nothing half done goes over to it.
 useGarment.subscribe((now, before) => {
-  if (now.garment?.id !== before.garment?.id) useDraft.setState(atFirst);
+  const id = now.garment?.id;
+  if (id !== before.garment?.id) useDraft.setState(id === undefined ? atFirst : takenUp(id));
 });
+
+useDraft.subscribe((now, before) => {
+  const id = useGarment.getState().garment?.id;
+  if (id !== undefined && now.trace !== before.trace) keepTrace(id, now.trace);
+});
+
+/** A garment as it is taken up: with the piece that was being traced when it was last put away, if there was one. */
+function takenUp(garmentId: string): DraftState {
+  const trace = keptTrace(garmentId);
+  return trace.length === 0 ? atFirst : { ...atFirst, mode: 'trace', trace };
+}
 
 /** Sets the pointer's place, without waking anybody when it has not moved. */
 export function setPointer(pointer: Snapped | undefined): void {

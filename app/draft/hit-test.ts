@@ -1,10 +1,9 @@
-import { pieceMiddle } from '../../core/drawing/piece-middle';
 import { outlineOf } from '../../core/garment/outline';
 import type { Piece } from '../../core/garment/piece';
-import { boxCentre, boxContains, growBox } from '../../core/geometry/bounds';
-import { flattenPath } from '../../core/geometry/flatten';
+import { boxContains, growBox } from '../../core/geometry/bounds';
 import { nearestOnPath, pathAtLength, pathBounds, pathLength } from '../../core/geometry/path';
 import { distance, type Point, type TablePoint } from '../../core/geometry/point';
+import { handlePlace } from '../table/name-place';
 
 /** What lies under the pointer on one piece. */
 export type Hit =
@@ -92,29 +91,8 @@ export function hitEdge(piece: Piece, place: Point, reach: number): Extract<Hit,
   return best;
 }
 
-/** Whether a place lies inside a piece, to a tenth of a millimetre. */
-export function insidePiece(piece: Piece, place: Point): boolean {
-  const { whole } = outlineOf(piece);
-  if (!boxContains(pathBounds(whole), place)) return false;
-  const ring = flattenPath(whole, 0.1);
-  let inside = false;
-  for (let i = 0, j = ring.length - 1; i < ring.length; j = i++) {
-    const a = ring[i] as Point;
-    const b = ring[j] as Point;
-    if (a.y > place.y === b.y > place.y) continue;
-    if (place.x < a.x + ((place.y - a.y) / (b.y - a.y)) * (b.x - a.x)) inside = !inside;
-  }
-  return inside;
-}
-
 /** Where a length along an edge falls; the middle of the piece for an edge it does not have. */
 export function placeOnEdge(piece: Piece, edgeId: string, along: number): TablePoint {
   const path = outlineOf(piece).edges[piece.edges.findIndex((edge) => edge.id === edgeId)];
   return path ? pathAtLength(path, along).point : handlePlace(piece);
-}
-
-/** Where the name of a piece stands, by which the whole of it is moved: its middle, or where a hollow piece has room. */
-export function handlePlace(piece: Piece): TablePoint {
-  const centre = boxCentre(pathBounds(outlineOf(piece).whole));
-  return insidePiece(piece, centre) ? centre : pieceMiddle(piece).at;
 }

@@ -5,12 +5,13 @@ import { distance, type TablePoint } from '../../core/geometry/point';
 import { inches } from '../../core/units/inch';
 import { useGarment } from '../state/garment-store';
 import { type Chosen, useTable } from '../state/table-store';
+import { insidePiece } from '../table/name-place';
 import type { Drag, PointerAt, Tool } from '../table/tool';
 import { say } from '../ui/say';
 import { draftWords as words } from '../words/draft';
 import { pieceInHand } from './adjust-tool';
 import { type MarkKind, setPointer, useDraft } from './draft-store';
-import { type Hit, hitEdge, insidePiece } from './hit-test';
+import { type Hit, hitEdge } from './hit-test';
 import { snapped } from './snap';
 import { snapHere } from './snap-here';
 

@@ -3,8 +3,9 @@ import type { Piece } from '../../core/garment/piece';
 import { pathBounds } from '../../core/geometry/path';
 import type { TablePoint } from '../../core/geometry/point';
 import { layPath, lettering } from '../table/ink';
+import { handlePlace } from '../table/name-place';
 import { canvasColours } from '../ui/canvas-colours';
-import { grips, handlePlace } from './hit-test';
+import { grips } from './hit-test';
 
 /** Which part of the piece is chosen, in the words of the hit test. */
 export interface ChosenPart {

@@ -6,9 +6,9 @@ import type { ShownIn } from '../../core/units/inch';
 import { writeLength } from '../../core/units/write-length';
 import { useGarment } from '../state/garment-store';
 import { type Chosen, useTable } from '../state/table-store';
+import { paintAlongEdge, paintName, paintPiece } from '../table/paint-piece';
 import { type Paint, Painted } from '../table/painted';
 import { type ChosenPart, paintGrips, paintHandle } from './paint-grips';
-import { paintAlongEdge, paintName, paintPiece } from './paint-piece';
 
 /** The piece of an id, or none; the same object for as long as the piece is the same. */
 export function usePiece(pieceId: string | undefined): Piece | undefined {

@@ -3,8 +3,9 @@ import { useGarment } from '../state/garment-store';
 import { useTable } from '../state/table-store';
 import { openFromShelf } from '../storage/bring-in';
 import type { ShelfRow } from '../storage/database';
+import { flushJournal } from '../storage/journal';
 import { saveProject } from '../storage/save-project';
-import { isReplayed, removeFromShelf, takeForSaving } from '../storage/shelf';
+import { copyOnShelf, isReplayed, removeFromShelf, takeForSaving } from '../storage/shelf';
 import { Button } from '../ui/button';
 import { Note } from '../ui/note';
 import { say } from '../ui/say';
@@ -41,6 +42,12 @@ export function ShelfList({ rows, onTableId, onChange, onTrouble }: ShelfListPro
     else onTrouble(words.damaged);
   }
 
+  async function copy(row: ShelfRow) {
+    await flushJournal();
+    await copyOnShelf(row.id, { newId: () => crypto.randomUUID(), name: words.copyName(row.name) });
+    onChange();
+  }
+
   async function remove(row: ShelfRow) {
     if (row.id === onTableId) useGarment.getState().close();
     await removeFromShelf(row.id);
@@ -62,6 +69,7 @@ export function ShelfList({ rows, onTableId, onChange, onTrouble }: ShelfListPro
               </span>
             </button>
             <Button icon="save" title={words.saveLabel(row.name)} onPress={() => void save(row)} />
+            <Button icon="copy" title={words.copyLabel(row.name)} onPress={() => void copy(row)} />
             <Button icon="bin" title={words.removeLabel(row.name)} onPress={() => setAsked(row.id)} />
             {asked === row.id && (
               <div className={styles.asked}>

@@ -1,3 +1,4 @@
+import { withMeasuresChanged } from '../../core/diagram/reseat-for-measures';
 import type { MeasureName, MeasureSet } from '../../core/garment/measure';
 import { guessMeasure } from '../../core/garment/measure-guess';
 import { setMeasure } from '../../core/garment/wearer-edits';
@@ -15,6 +16,10 @@ export function guessInto(name: MeasureName, set: MeasureSet, shownIn: ShownIn):
     say(words.noGuess);
     return;
   }
-  useGarment.getState().edit(words.labels.guess(measureNames[name]), (garment) => setMeasure(garment, name, guess));
+  useGarment
+    .getState()
+    .edit(words.labels.guess(measureNames[name]), (garment) =>
+      withMeasuresChanged(garment, (now) => setMeasure(now, name, guess)),
+    );
   say(words.guessMade(measureNames[name], writeLength(guess.length, { shownIn })));
 }

@@ -1,3 +1,4 @@
+import { withMeasuresChanged } from '../../core/diagram/reseat-for-measures';
 import type { MeasureName, MeasureSet } from '../../core/garment/measure';
 import { setMeasure } from '../../core/garment/wearer-edits';
 import type { ShownIn } from '../../core/units/inch';
@@ -32,7 +33,9 @@ export function MeasureList({ names, set, shownIn, doubts, onFocus }: MeasureLis
           shownIn={shownIn}
           doubts={doubts.get(name) ?? NO_DOUBTS}
           onChange={(measure) =>
-            edit(words.labels.measure(measureNames[name]), (garment) => setMeasure(garment, name, measure))
+            edit(words.labels.measure(measureNames[name]), (garment) =>
+              withMeasuresChanged(garment, (now) => setMeasure(now, name, measure)),
+            )
           }
           onGuess={() => guessInto(name, set, shownIn)}
           onFocus={() => onFocus(name)}

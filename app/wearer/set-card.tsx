@@ -1,3 +1,4 @@
+import { withMeasuresChanged } from '../../core/diagram/reseat-for-measures';
 import type { Garment } from '../../core/garment/garment';
 import type { MeasureSet } from '../../core/garment/measure';
 import { chooseSet, copySet, describeSet } from '../../core/garment/wearer-edits';
@@ -46,7 +47,9 @@ export function SetCard({ garment, set }: SetCardProps) {
           label={words.sets}
           value={set.id}
           options={wearer.sets.map((each) => ({ value: each.id, words: words.setName(each.date, each.wornOver) }))}
-          onChange={(id) => edit(words.labels.chooseSet, (now) => chooseSet(now, id))}
+          onChange={(id) =>
+            edit(words.labels.chooseSet, (now) => withMeasuresChanged(now, (before) => chooseSet(before, id)))
+          }
         />
       )}
       <TextField

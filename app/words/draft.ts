@@ -165,7 +165,6 @@ export const draftWords = {
   noMarks: 'No marks yet. Choose Mark above the table to put a notch, a dart, the grain line or words.',
   newLabel: 'words',
   bodyTotals: 'Against the body',
-  total: (length: string) => `${length} in all`,
   wanted: (length: string) => `body and ease ${length}`,
   over: (length: string) => `${length} over`,
   short: (length: string) => `${length} short`,

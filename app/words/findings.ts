@@ -1,9 +1,13 @@
 import type { Finding } from '../../core/check/before-you-cut';
+import { BODIES_MEASURED, WAIST_OVER_HIP } from '../../core/garment/body-figures';
 import type { Garment } from '../../core/garment/garment';
 import type { GirthName, MeasureName } from '../../core/garment/measure';
 import { writeLength } from '../../core/units/write-length';
 import { fitWords } from './fit';
 import { measureNames } from './measures';
+
+/** How many the survey of bodies measured. */
+const women = `${BODIES_MEASURED.toLocaleString('en-GB')} women`;
 
 /** A share as people say it: 2.3 %. */
 function percent(share: number): string {
@@ -15,6 +19,8 @@ export function findingSentence(finding: Finding, garment: Garment): string {
   const length = (mm: number) => writeLength(mm, { shownIn: garment.shownIn });
   const measure = (name: MeasureName) => measureNames[name].toLowerCase();
   const girth = (name: GirthName) => fitWords.girth[name].toLowerCase();
+  const finely = (mm: number) =>
+    writeLength(mm, { shownIn: garment.shownIn, step: garment.shownIn === 'in' ? 'thirtysecond' : 'tenth-millimetre' });
   const where = placeName(finding, garment);
   const bend = ({ rise, dip }: { readonly rise: number; readonly dip: number }) =>
     dip !== 0
@@ -26,9 +32,9 @@ export function findingSentence(finding: Finding, garment: Garment): string {
         : `falls ${length(-rise)} at the side`;
   switch (finding.kind) {
     case 'measure-unlikely':
-      return `${length(finding.value)} for ${measure(finding.measure)}: of 1,986 women measured, 98 in 100 lay between ${length(finding.low)} and ${length(finding.high)}. Is it right?`;
+      return `${length(finding.value)} for ${measure(finding.measure)}: of ${women} measured, 98 in 100 lay between ${length(finding.low)} and ${length(finding.high)}. Is it right?`;
     case 'waist-over-hip':
-      return `The waist, ${length(finding.waist)}, is larger than the hip, ${length(finding.hip)}. That was so for 17 of 1,986 women measured; if it is so here, go on.`;
+      return `The waist, ${length(finding.waist)}, is larger than the hip, ${length(finding.hip)}. That was so for ${WAIST_OVER_HIP} of ${women} measured; if it is so here, go on.`;
     case 'lengths-out-of-order':
       return `${measureNames[finding.lower]} should be longer than ${measure(finding.upper)}. One of them may be mistaken.`;
     case 'sides-differ':
@@ -59,8 +65,8 @@ export function findingSentence(finding: Finding, garment: Garment): string {
     case 'known-length-needs-measure':
       return `A known length is a share of the ${measure(finding.measure)}, which has not been measured yet.`;
     case 'known-length-disagrees':
-      return `The line said to be ${length(finding.states)} measures ${length(finding.measures)} here, ${percent(finding.share)} off. ${
-        finding.weight === 'stop'
+      return `The line said to be ${length(finding.states)} measures ${finely(finding.measures)} here, ${percent(finding.share)} off. ${
+        finding.hardlyToScale
           ? 'Is the diagram drawn to scale, and is each figure on the right line?'
           : 'Look whether its ends sit on the marks.'
       }`;

@@ -17,6 +17,8 @@ export const shelfWords = {
   open: (name: string) => `Open ${name}`,
   save: 'Save to a file',
   saveLabel: (name: string) => `Save ${name} to a file`,
+  copyLabel: (name: string) => `Copy ${name}`,
+  copyName: (name: string) => `${name}, copy`,
   remove: 'Take off the shelf',
   removeLabel: (name: string) => `Take ${name} off the shelf`,
   removeSure: (name: string) => `Take ${name} off the shelf for good? Without a saved file it cannot be brought back.`,

@@ -22,6 +22,8 @@ export const shellWords = {
   },
   notKept: (why: string) => `Your last changes are on the screen but not yet kept: ${why}`,
   saveToFile: 'Save to a file now',
+  elsewhere: 'This garment is open in another window, and only one window at a time can change it.',
+  editHere: 'Go on here instead',
   broken: (room: string) =>
     `Something in ${room} could not be shown. Your garment is safe; the other rooms still work.`,
   tryAgain: 'Try again',

@@ -22,6 +22,8 @@ export type DiagramFinding = FindingBase &
         readonly states: number;
         readonly measures: number;
         readonly share: number;
+        /** Off by more than a careful drawing is. */
+        readonly hardlyToScale: boolean;
       }
     /** Across and down need different scales: the picture is stretched, or not drawn to scale. */
     | { readonly kind: 'stretched'; readonly share: number; readonly over: number; readonly slip: number }
@@ -72,12 +74,15 @@ function scaleFindings(diagram: Diagram, map: DiagramMap): DiagramFinding[] {
   if (scale.lines.length === 1) found.push({ kind: 'one-known-length', weight: 'warn', place });
   else if (!scale.split)
     found.push({ kind: 'one-direction', weight: 'warn', place, direction: mainDirection(diagram, map) });
+  // Both ends are placed by eye, each within a slip of its mark.
+  const slip = 2 * SLIP_PX * Math.max(map.across, map.down);
   for (const line of scale.lines) {
     const share = disagreement(line);
-    if (share <= WORTH_A_LOOK) continue;
+    if (share <= WORTH_A_LOOK || Math.abs(line.measures - line.states) <= slip) continue;
     found.push({
       kind: 'known-length-disagrees',
-      weight: share > HARDLY_TO_SCALE ? 'stop' : 'warn',
+      weight: 'warn',
+      hardlyToScale: share > HARDLY_TO_SCALE,
       place: { ...place, knownLengthId: line.id },
       states: line.states,
       measures: line.measures,

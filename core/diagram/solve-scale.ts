@@ -51,7 +51,9 @@ export function solveScale(all: readonly ScaledLine[]): Scale | undefined {
     lines: lines.map((line) => {
       const others = lines.filter((other) => other !== line);
       const bySelf = measured(line, solved);
-      const alone = others.length > 0 ? solveFor(others) : undefined;
+      const byOthers = others.length > 0 ? solveFor(others) : undefined;
+      // Where this line alone runs its way, the others know nothing of that way.
+      const alone = byOthers && byOthers.split === solved.split ? byOthers : undefined;
       return {
         id: line.id,
         states: line.length,

@@ -24,9 +24,6 @@ export type PhotoPoint = Point & { readonly place?: 'photo' };
 /** A place on the drafting table, where pieces lie at full size, in millimetres. */
 export type TablePoint = Point & { readonly place?: 'table' };
 
-/** A place on a sheet of paper, millimetres from its top left corner. */
-export type PagePoint = Point & { readonly place?: 'page' };
-
 /** Two places nearer than this are one place: a ten-thousandth of a millimetre, far below any tool or printer. */
 export const SAME_POINT = 1e-4;
 

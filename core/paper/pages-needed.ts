@@ -1,5 +1,6 @@
 import type { Box } from '../geometry/bounds';
 import type { Point, TablePoint } from '../geometry/point';
+import { joinedCells } from './joined-cells';
 
 /** Sheets laid out in rows and columns. */
 export interface Grid {
@@ -25,7 +26,8 @@ const EDGE = 1;
 
 /**
  * Which sheets of a grid show any of the places, with the grid shifted over `box` as far as it reaches beyond it; of all
- * shifts tried the one with fewest sheets. A sheet whose every place is also shown on another one is left out.
+ * shifts tried the one with fewest sheets. A sheet whose every place is also shown on another one is left out, and a
+ * blank one is kept only where the others would not hang together without it.
  */
 export function pagesNeeded(places: readonly Point[], box: Box, grid: Grid): PagesNeeded {
   const { columns, rows, step, window } = grid;
@@ -39,7 +41,7 @@ export function pagesNeeded(places: readonly Point[], box: Box, grid: Grid): Pag
         x: box.minX - spareAcross * outwards(i),
         y: box.minY - spareDown * outwards(j),
       };
-      const cells = withoutDoubled(cellsTouched(places, origin, grid), origin, grid);
+      const cells = joinedCells(withoutDoubled(cellsTouched(places, origin, grid), origin, grid), grid);
       if (!best || cells.length < best.cells.length) best = { origin, cells };
     }
   }

@@ -17,8 +17,9 @@ import {
   startTangent,
   subPath,
 } from '../geometry/path';
-import { move, type Point } from '../geometry/point';
+import { move } from '../geometry/point';
 import { line, type Path } from '../geometry/segment';
+import { isInside } from './inside';
 
 /** The line round the body at some depth below the waist, as it runs over one piece. */
 export interface LevelLine {
@@ -116,14 +117,4 @@ function dartsAt(piece: Piece, depth: number): number {
     if (reach > depth) taken += dart.width * (1 - depth / reach);
   }
   return taken;
-}
-
-/** Whether a place lies inside a ring of corners, by the number of sides to its right. */
-function isInside(ring: readonly Point[], { x, y }: Point): boolean {
-  let inside = false;
-  for (let i = 0, j = ring.length - 1; i < ring.length; j = i++) {
-    const [a, b] = [ring[i] as Point, ring[j] as Point];
-    if (a.y > y !== b.y > y && x < ((b.x - a.x) * (y - a.y)) / (b.y - a.y) + a.x) inside = !inside;
-  }
-  return inside;
 }

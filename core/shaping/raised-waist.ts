@@ -1,10 +1,10 @@
+import { outlineOf } from '../garment/outline';
+import type { Piece } from '../garment/piece';
+import { edgeIndex, withCorner, withEdge } from '../garment/with-piece';
 import { pathAtLength, pathEnd, pathLength, pathStart, startTangent } from '../geometry/path';
 import { dot, move, type Point, scaleVector, type TablePoint, vectorBetween } from '../geometry/point';
 import type { Path } from '../geometry/segment';
 import { selfCrossings } from '../geometry/self-crossing';
-import { outlineOf } from '../garment/outline';
-import type { Piece } from '../garment/piece';
-import { edgeIndex, withCorner, withEdge } from '../garment/with-piece';
 import { carryMarks, scaleMarks } from './carry-marks';
 import { rootBetween } from './root';
 import { cornerIndexAt, sideDownwards, sideIndexAt, type WaistEnd } from './side-of-waist';
@@ -95,20 +95,25 @@ function withRaisedSide(piece: Piece, index: number, end: WaistEnd, height: Heig
   const found = cornerAtHeight(side, height);
   if (!found) return undefined;
   const moved = withCorner(piece, corner.id, (before) => ({ ...before, at: found.at }));
-  const shaped = edge.shape.kind === 'curve' ? { ...edge.shape, through: throughFrom(edge.shape.through, found) } : edge.shape;
-  const led = withEdge(moved, edge.id, (before) => ({ ...before, shape: shaped }));
+  const shape =
+    edge.shape.kind === 'straight' ? edge.shape : { ...edge.shape, through: throughFrom(edge.shape.through) };
+  const led = withEdge(moved, edge.id, (before) => ({ ...before, shape }));
   return end === 'after' ? carryMarks(led, edge.id, (along) => along - found.cut) : led;
 
   /** A curve runs straight on from its old corner, which it still passes; cut short, it loses what lies above. */
-  function throughFrom(through: readonly TablePoint[], { cut }: { readonly cut: number }): readonly TablePoint[] {
-    const kept = cut < 0 ? through : through.filter((point) => height.heightOf(point) < height.rise);
-    if (cut >= 0) return kept;
-    return end === 'after' ? [pathStart(side ?? []), ...kept] : [...kept, pathStart(side ?? [])];
+  function throughFrom(through: readonly TablePoint[]): readonly TablePoint[] {
+    const old = corner?.at;
+    if (!found || !old || found.cut === 0) return through;
+    if (found.cut > 0) return through.filter((point) => height.heightOf(point) < height.rise);
+    return end === 'after' ? [old, ...through] : [...through, old];
   }
 }
 
 /** Where a side, run on upwards, stands at a height, and how much of it that cuts off; less than 0 is added. */
-function cornerAtHeight(side: Path, { heightOf, rise }: Height): { readonly at: TablePoint; readonly cut: number } | undefined {
+function cornerAtHeight(
+  side: Path,
+  { heightOf, rise }: Height,
+): { readonly at: TablePoint; readonly cut: number } | undefined {
   const top = pathStart(side);
   const more = rise - heightOf(top);
   if (more >= 0) {

@@ -5,6 +5,7 @@ import { endTangent, nearestOnPath, pathAtLength, pathEnd, pathLength, pathStart
 import { dot, move, type Point, type TablePoint, vectorBetween } from '../geometry/point';
 import type { Path } from '../geometry/segment';
 import { carryMarks } from './carry-marks';
+import { heldFrom, NEAR, type PlaceAlong, placesOf } from './hold-course';
 
 /** Which neighbour of the waist edge: the one before it in the ring of edges, or the one after. */
 export type WaistEnd = 'before' | 'after';
@@ -26,12 +27,6 @@ export interface LedSide {
   readonly piece: Piece;
   readonly passesVia: boolean;
 }
-
-/** Points that pin the side to its old course, this far (mm) below where it joins: close first, so that it joins in line. */
-const PINS = [0, 15, 50, 150] as const;
-
-/** A point of the side nearer than this to its neighbours (mm) would make it wriggle: half an inch. */
-const NEAR = 12.7;
 
 /** A level line that ends within this of a side (mm) ends on it. */
 const ON_SIDE = 0.1;
@@ -72,19 +67,21 @@ export function leadSide(piece: Piece, waistIndex: number, end: WaistEnd, course
   const passesVia = course.hipAlong !== undefined && (upper < total - NEAR || liesAbove(course.via, old));
   const cornerMove = vectorBetween(corner.at, course.corner);
   const viaMove = passesVia ? vectorBetween(pathAtLength(old, upper).point, course.via) : { dx: 0, dy: 0 };
-  const carried = ({ point, along }: PlaceDown) => {
+  const carried = ({ point, along }: PlaceAlong) => {
     const share = along / upper;
     return move(move(point, cornerMove, 1 - share), viaMove, share);
   };
   const points = downwards(edge, end).map((point) => ({ point, along: nearestOnPath(old, point).along }));
   const above = points.filter(({ along }) => along > NEAR && along < upper - NEAR);
-  const shaped = above.length > 0 ? above : [1 / 3, 2 / 3].map((share) => placeDown(old, upper * share));
+  const shaped = above.length > 0 ? above : placesOf(old, [upper / 3, (upper * 2) / 3]);
   const joined = upper + course.blend;
-  const kept = points.filter(({ along }) => along > joined);
-  const pins = PINS.map((more) => placeDown(old, joined + more)).filter(
-    ({ along }) => along < total - NEAR && kept.every((other) => Math.abs(other.along - along) > NEAR),
-  );
-  const below = passesVia ? [...pins, ...kept].sort((a, b) => a.along - b.along) : [];
+  const below = passesVia
+    ? heldFrom(
+        old,
+        joined,
+        points.filter(({ along }) => along > joined),
+      )
+    : [];
   const through = [...shaped.map(carried), ...(passesVia ? [course.via] : []), ...below.map(({ point }) => point)];
   const led = withEdge(piece, edge.id, (before) => ({ ...before, shape: curve(before, end, through) }));
   return { piece: withCorner(led, corner.id, (before) => ({ ...before, at: course.corner })), passesVia };
@@ -115,15 +112,6 @@ export function carrySideMarks(
   return carryMarks(after, edgeId, (along) =>
     end === 'after' ? carried(along) : ledTotal - carried(oldTotal - along),
   );
-}
-
-interface PlaceDown {
-  readonly point: Point;
-  readonly along: number;
-}
-
-function placeDown(path: Path, along: number): PlaceDown {
-  return { point: pathAtLength(path, along).point, along };
 }
 
 function downwards(edge: Edge, end: WaistEnd): readonly Point[] {

@@ -25,7 +25,7 @@ describe('diagramFindings', () => {
   it.each([
     [0.006, []],
     [0.03, ['warn known-length-disagrees', 'warn known-length-disagrees']],
-    [0.1, ['stop known-length-disagrees', 'stop known-length-disagrees']],
+    [0.1, ['warn known-length-disagrees', 'warn known-length-disagrees']],
   ])('two lengths that disagree by %d of themselves', (share, expected) => {
     const down = known('b', { x: 100, y: 200 }, { x: 100, y: 2400 }, 1100);
     const second = known('c', { x: 150, y: 1000 }, { x: 1950, y: 1000 }, 900 * (1 + share));

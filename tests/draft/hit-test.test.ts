@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { hitEdge, hitPiece, insidePiece } from '../../app/draft/hit-test';
+import { hitEdge, hitPiece } from '../../app/draft/hit-test';
+import { insidePiece } from '../../app/table/name-place';
 import { panel as piece } from './panel';
 
 const plus = { leastStretch: 100 };

@@ -5,9 +5,9 @@ import { outlineOf } from '../../core/garment/outline';
 import type { EdgeRole, Piece } from '../../core/garment/piece';
 import { pathAtLength, pathLength } from '../../core/geometry/path';
 import { windingOf } from '../../core/seams/corner-angle';
-import { layPath, writeWords } from '../table/ink';
 import { canvasColours } from '../ui/canvas-colours';
-import { handlePlace } from './hit-test';
+import { layPath, writeWords } from './ink';
+import { handlePlace } from './name-place';
 
 /** A line a quarter of a millimetre wide on paper is one pixel wide on the screen, however near. */
 const PX_A_WIDTH = 4;

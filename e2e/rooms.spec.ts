@@ -1,0 +1,124 @@
+import AxeBuilder from '@axe-core/playwright';
+import { expect, type Locator, type Page, test } from '@playwright/test';
+import { openDemo } from './demo';
+import { goTo } from './room';
+import { listenForTrouble } from './trouble';
+
+/** The levels A and AA of WCAG 2.0, 2.1 and 2.2, as axe-core tags its rules. */
+const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+
+const SIZES = [
+  { width: 1440, height: 900 },
+  { width: 1024, height: 768 },
+  { width: 390, height: 844 },
+] as const;
+
+const button = (name: string | RegExp) => (page: Page) => page.getByRole('button', { name }).first();
+const radio = (name: string) => (page: Page) => page.getByRole('radio', { name, exact: true });
+
+interface Room {
+  readonly name: string;
+  readonly table?: readonly ((page: Page) => Locator)[];
+  readonly notebook?: readonly ((page: Page) => Locator)[];
+}
+
+/** Every room and what one comes to it for, in sight without any scrolling; on a phone the notebook may be folded away. */
+const ROOMS: readonly Room[] = [
+  { name: 'Wearer', notebook: [(page) => page.getByLabel('Name or nickname'), radio('inches')] },
+  {
+    name: 'Diagram',
+    table: [
+      (page) => page.getByRole('application'),
+      radio('As photographed'),
+      radio('Squared up'),
+      button('Show everything'),
+    ],
+    notebook: [radio('Four corners')],
+  },
+  {
+    name: 'Draft',
+    table: [
+      radio('Adjust'),
+      radio('Trace a piece'),
+      radio('Mark'),
+      button('Nearer'),
+      button('Farther'),
+      button('Show everything'),
+    ],
+    notebook: [button(/^Panel/)],
+  },
+  {
+    name: 'Fit',
+    table: [button('Show everything')],
+    notebook: [(page) => page.getByText(/short of the ease wanted at the waist/)],
+  },
+  {
+    name: 'Paper',
+    notebook: [button('Make the pages (PDF)'), (page) => page.getByRole('checkbox', { name: 'Panel' })],
+  },
+  {
+    name: 'Before you cut',
+    table: [(page) => page.getByRole('heading', { name: 'Before you cut' }), button(/^Mend it/)],
+  },
+];
+
+for (const size of SIZES) {
+  test.describe(`at ${size.width} × ${size.height}`, () => {
+    test.use({ viewport: size });
+
+    test('every room is whole, quiet and open to all', async ({ page }) => {
+      const trouble = listenForTrouble(page);
+      await page.goto('/');
+      const starts = [/Start from a picture/, /Try the demo garment/].map((name) => page.getByRole('button', { name }));
+      await inSight([...starts, page.getByText('Open a file')]);
+      await wholeAndOpen(page, 'the empty shelf');
+      await openDemo(page);
+      for (const { name, table = [], notebook = [] } of ROOMS) {
+        await test.step(name, async () => {
+          await goTo(page, name);
+          await expect(page.getByRole('navigation').getByRole('button', { name })).toBeInViewport();
+          await inSight(table.map((control) => control(page)));
+          const folded = page.getByRole('button', { name: 'Open the notebook' });
+          if (await folded.isVisible()) {
+            await wholeAndOpen(page, `${name}, with the notebook folded`);
+            await folded.click();
+          }
+          await inSight(notebook.map((control) => control(page)));
+          await wholeAndOpen(page, name);
+        });
+      }
+      await page.getByRole('banner').getByRole('button').first().click();
+      await inSight([page.getByRole('button', { name: /^Save .* to a file/ })]);
+      await wholeAndOpen(page, 'the shelf with a garment');
+      expect.soft(trouble, 'nothing on the console').toEqual([]);
+    });
+  });
+}
+
+/** In the window as it stands, and nothing lies over it. */
+async function inSight(controls: readonly Locator[]): Promise<void> {
+  for (const control of controls) {
+    await expect(control).toBeInViewport({ ratio: 0.5 });
+    const covered = await control.evaluate((element) => {
+      const label = element instanceof HTMLInputElement ? element.labels?.[0] : undefined;
+      const { left, top, width, height } = element.getBoundingClientRect();
+      const there = document.elementFromPoint(left + width / 2, top + height / 2);
+      return !(there && (element.contains(there) || there.contains(element) || label?.contains(there)));
+    });
+    expect.soft(covered, `${control} lies under something else`).toBe(false);
+  }
+}
+
+/** The page fits its window, only its parts scroll, and axe finds nothing. */
+async function wholeAndOpen(page: Page, where: string): Promise<void> {
+  const overhang = await page.evaluate(() => {
+    const { scrollWidth, scrollHeight, clientWidth, clientHeight } = document.documentElement;
+    return { across: scrollWidth - clientWidth, down: scrollHeight - clientHeight };
+  });
+  expect.soft(overhang, `the page does not scroll: ${where}`).toEqual({ across: 0, down: 0 });
+  const { violations } = await new AxeBuilder({ page }).withTags(RULES).analyze();
+  const found = violations.flatMap(({ id, nodes }) =>
+    nodes.map(({ target, failureSummary }) => `${id} at ${target.join(' ')}: ${failureSummary}`),
+  );
+  expect.soft(found, `axe: ${where}`).toEqual([]);
+}
