@@ -1,0 +1,163 @@
+import { readFile } from 'node:fs/promises';
+import { expect, type Page, test } from '@playwright/test';
+import { readProject } from '../app/storage/project-file';
+import { openDemo } from './demo';
+import { goTo, savedGarment } from './room';
+
+test('a change is kept the moment it is made, and can be undone after any closing', async ({ page, context }) => {
+  await openDemo(page);
+  await goTo(page, 'Wearer');
+  await setWaist(page, '29 1/4');
+  await page.close();
+
+  const second = await test.step('the tab was closed at once', async () => {
+    const opened = await openAgain(await context.newPage());
+    await goTo(opened, 'Wearer');
+    await expect(waist(opened)).toHaveValue('29 1/4 in');
+    await expect(opened.getByText('Kept on this device')).toBeVisible();
+    await opened.getByRole('button', { name: 'Undo: waist' }).click();
+    await expect(waist(opened)).toHaveValue('28 in');
+    await expect(opened.getByRole('button', { name: 'Nothing to undo' })).toBeDisabled();
+    return opened;
+  });
+
+  await test.step('what was undone can be done again after a reload', async () => {
+    await second.reload();
+    await goTo(second, 'Wearer');
+    await expect(waist(second)).toHaveValue('28 in');
+    await second.getByRole('button', { name: 'Do again: waist' }).click();
+    await expect(waist(second)).toHaveValue('29 1/4 in');
+    await second.reload();
+    await goTo(second, 'Wearer');
+    await expect(waist(second)).toHaveValue('29 1/4 in');
+    await expect(second.getByRole('button', { name: 'Nothing to do again' })).toBeDisabled();
+  });
+
+  await test.step('three more changes, of which one is taken back, in their order after a reload', async () => {
+    await setWaist(second, '30');
+    await goTo(second, 'Fit');
+    await second.getByRole('button', { name: 'Take the curved waist' }).click();
+    await expect(second.getByText(/already the one the body needs/)).toBeVisible();
+    await goTo(second, 'Paper');
+    await second.getByRole('radio', { name: 'Letter', exact: true }).check();
+    await second.getByRole('button', { name: /^Undo: paper/ }).click();
+    await second.reload();
+    await goTo(second, 'Paper');
+    await expect(second.getByRole('radio', { name: 'A4', exact: true })).toBeChecked();
+    await second.getByRole('button', { name: /^Do again: paper/ }).click();
+    await expect(second.getByRole('radio', { name: 'Letter', exact: true })).toBeChecked();
+    await second.getByRole('button', { name: /^Undo: paper/ }).click();
+    await second.getByRole('button', { name: 'Undo: curved waist' }).click();
+    await second.getByRole('button', { name: 'Undo: waist' }).click();
+    await second.getByRole('button', { name: 'Undo: waist' }).click();
+    await expect(second.getByRole('button', { name: 'Nothing to undo' })).toBeDisabled();
+    await goTo(second, 'Wearer');
+    await expect(waist(second)).toHaveValue('28 in');
+  });
+});
+
+test('a garment saved to a file comes back from it whole, with the very picture', async ({ page }) => {
+  await openDemo(page);
+  await goTo(page, 'Wearer');
+  await setWaist(page, '27 3/8');
+  const saved = await savedGarment(page);
+  const before = await projectAt(saved.path);
+  const picture = await readFile('public/demo/linden-plate.jpg');
+  expect(before.photos).toHaveLength(1);
+  expect(Buffer.from(before.photos[0]?.bytes ?? []).equals(picture)).toBe(true);
+
+  await page.getByRole('button', { name: 'Take Linden petticoat off the shelf' }).click();
+  await expect(page.getByText(/Without a saved file it cannot be brought back/)).toBeVisible();
+  await page.getByRole('button', { name: 'Keep it' }).click();
+  await expect(page.getByText('On the table now')).toBeVisible();
+  await page.getByRole('button', { name: 'Take Linden petticoat off the shelf' }).click();
+  await page.getByRole('button', { name: 'Take it off for good' }).click();
+  await expect(page.getByRole('heading', { name: 'On the shelf' })).toBeHidden();
+  await expect(page.getByRole('navigation')).toBeHidden();
+  await page.reload();
+  await expect(page.getByRole('button', { name: /Try the demo garment/ })).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'On the shelf' })).toBeHidden();
+
+  await page.getByLabel('Open a file').setInputFiles(saved.path);
+  await expect(page.getByRole('button', { name: /^Panel/ }).first()).toBeVisible();
+  await goTo(page, 'Wearer');
+  await expect(waist(page)).toHaveValue('27 3/8 in');
+  await goTo(page, 'Diagram');
+  await expect(page.getByText('Good enough to trace.')).toBeVisible();
+  await expect(page.getByText(/picture of this diagram is not on this device/)).toBeHidden();
+  const again = await savedGarment(page);
+  expect(again.garment).toEqual(saved.garment);
+  expect((await readFile(again.path)).equals(await readFile(saved.path))).toBe(true);
+
+  await test.step('opened once more, it comes in beside the one that is there', async () => {
+    await page.getByLabel('Open a file').setInputFiles(saved.path);
+    await expect(page.getByRole('radio', { name: 'Trace a piece' })).toBeVisible();
+    await page.getByRole('banner').getByRole('button').first().click();
+    await expect(page.getByRole('listitem').filter({ hasText: 'Linden petticoat' })).toHaveCount(2);
+  });
+});
+
+test('of two windows on one garment only one changes it, and nothing is overwritten', async ({ page, context }) => {
+  await openDemo(page);
+  await goTo(page, 'Wearer');
+  await setWaist(page, '29');
+  await expect(page.getByText('Kept on this device')).toBeVisible();
+
+  const other = await openAgain(await context.newPage());
+  await test.step('the second window says that it can only look', async () => {
+    await expect(other.getByText(/open in another window/)).toBeVisible();
+    await goTo(other, 'Wearer');
+    await expect(waist(other)).toHaveValue('29 in');
+    await setWaist(other, '33');
+    await expect(waist(other)).toHaveValue('29 in');
+    await goTo(other, 'Paper');
+    await other.getByText('Letter', { exact: true }).click();
+    await expect(other.getByRole('radio', { name: 'A4', exact: true })).toBeChecked();
+  });
+
+  await test.step('the first window goes on', async () => {
+    await setWaist(page, '30 1/2');
+    await expect(waist(page)).toHaveValue('30 1/2 in');
+    await expect(page.getByText('Kept on this device')).toBeVisible();
+    await expect(page.getByText(/another window/)).toBeHidden();
+    await page.reload();
+    await goTo(page, 'Wearer');
+    await expect(waist(page)).toHaveValue('30 1/2 in');
+    await expect(page.getByText(/another window/)).toBeHidden();
+  });
+
+  await test.step('when the first is closed, the second takes its place with all that was done', async () => {
+    await page.close();
+    await openAgain(other);
+    await expect(other.getByText(/another window/)).toBeHidden();
+    await goTo(other, 'Wearer');
+    await expect(waist(other)).toHaveValue('30 1/2 in');
+    await setWaist(other, '31');
+    await other.getByRole('button', { name: 'Undo: waist' }).click();
+    await expect(waist(other)).toHaveValue('30 1/2 in');
+    await other.getByRole('button', { name: 'Undo: waist' }).click();
+    await expect(waist(other)).toHaveValue('29 in');
+  });
+});
+
+function waist(page: Page) {
+  return page.getByLabel('Waist', { exact: true });
+}
+
+async function setWaist(page: Page, value: string): Promise<void> {
+  await waist(page).fill(value);
+  await waist(page).press('Enter');
+}
+
+/** Opens the workbench in a fresh page or anew; the garment that was on the table is there again. */
+async function openAgain(page: Page): Promise<Page> {
+  await page.goto('/');
+  await expect(page.getByRole('navigation')).toBeVisible();
+  return page;
+}
+
+async function projectAt(path: string) {
+  const reading = readProject(new Uint8Array(await readFile(path)));
+  if (reading.kind !== 'project') throw new Error(`the saved file reads as ${reading.kind}`);
+  return reading.project;
+}
