@@ -2,6 +2,7 @@ import { useRef, useState } from 'react';
 import { pieceDrawing } from '../../core/drawing/piece-drawing';
 import type { Garment } from '../../core/garment/garment';
 import type { Piece } from '../../core/garment/piece';
+import { versionMark } from '../../core/garment/version-mark';
 import { planPages } from '../../core/paper/page-plan';
 import type { PatternPdfOptions } from '../../core/paper/pattern-pdf';
 import { useFindings } from '../state/findings-store';
@@ -52,6 +53,7 @@ export function MakeCard({ garment, chosen, onToggle }: MakeCardProps) {
           );
         })}
       </div>
+      <p className={styles.small}>{words.version(versionMark(garment))}</p>
       {share === undefined ? (
         <>
           <p className={styles.small}>

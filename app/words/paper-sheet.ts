@@ -16,7 +16,7 @@ export function paperSheetWords(shownIn: ShownIn, step: WrittenStep): PaperWords
     unnamedGarment: 'Garment without a name',
     pageOf: (page, of) => `page ${page} of ${of}`,
     rowColumn: (row, column) => `row ${row}, column ${column}`,
-    garmentLine: (garment, date) => `${garment}, ${date}`,
+    garmentLine: (garment, date, version) => `${garment}, ${date}, version ${version}`,
     fullSize: 'full size: print at 100 %',
     testSquare: '4 in = 10.16 cm, both ways',
     thisWayUp: 'this way up',

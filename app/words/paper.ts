@@ -12,6 +12,8 @@ export const paperWords = {
   stop: 'Stop',
   made: (pages: number) => (pages === 1 ? 'Made: 1 page.' : `Made: ${pages} pages.`),
   failed: 'The pages could not be made. Try again; if it fails again, print fewer pieces at once.',
+  version: (mark: string) =>
+    `This is version ${mark}. The mark stands on every page; it changes as soon as a piece does, so that old pages can be told from new.`,
   nothing: {
     'no-piece': 'Tick at least one piece to print.',
     'no-room': 'These margins leave no room on this paper. Make them smaller, or choose larger paper.',
@@ -42,7 +44,9 @@ export const paperWords = {
   down: 'The square measures down',
   proofLabel: 'proof of scale',
   proved: (date: string) => `Proved on ${date}: the square is true.`,
-  noPieces: 'There is no piece yet. Trace one in the Draft room first.',
+  noPiecesTitle: 'Nothing to print yet',
+  noPieces: 'The pages of your pattern will lie here. Trace a piece in the Draft room first.',
+  noneChosenTitle: 'No piece is ticked',
   toDraft: 'Go to the Draft room',
   preview: (piece: string, pages: number) => `${piece} on ${pages} ${pages === 1 ? 'page' : 'pages'}`,
   unnamed: 'Piece without a name',

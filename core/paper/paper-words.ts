@@ -15,7 +15,7 @@ export interface PaperWords {
   readonly pageOf: (page: number, of: number) => string;
   readonly rowColumn: (row: string, column: number) => string;
   /** Which garment and which version. */
-  readonly garmentLine: (garment: string, date: string) => string;
+  readonly garmentLine: (garment: string, date: string, version: string) => string;
   /** In what scale a page is drawn, and how it is printed. */
   readonly fullSize: string;
   readonly testSquare: string;

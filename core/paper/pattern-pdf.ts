@@ -1,4 +1,5 @@
 import type { Garment } from '../garment/garment';
+import { versionMark } from '../garment/version-mark';
 import { addFirstPages, firstPagesCount } from './first-page';
 import type { PaperWords } from './paper-words';
 import { type PaperFonts, PdfDocument } from './pdf-document';
@@ -42,7 +43,7 @@ export async function patternPdf(options: PatternPdfOptions): Promise<PatternPdf
   const title = garment.name === '' ? words.unnamedGarment : garment.name;
   const document = await PdfDocument.begin({ fonts, title, made: new Date(`${today}T12:00:00Z`) });
   const short = title.length <= LONGEST_NAME ? title : `${title.slice(0, LONGEST_NAME - 1).trimEnd()}…`;
-  const garmentLine = words.garmentLine(short, words.date(today));
+  const garmentLine = words.garmentLine(short, words.date(today), versionMark(garment));
   const jobs: (() => void)[] = [];
   if (what !== 'squares') {
     const planned = plannedPieces(document, garment, chosen, words);
