@@ -34,6 +34,7 @@ export function App() {
       <Header />
       <UpdateNotice />
       <KeptNotice />
+      <SaidHere />
       <div className={styles.room}>
         <RoomGuard key={room} room={words.rooms[room]}>
           <Suspense fallback={<p className={styles.loading}>{words.loading}</p>}>
@@ -41,7 +42,6 @@ export function App() {
           </Suspense>
         </RoomGuard>
       </div>
-      <SaidHere />
     </div>
   );
 }

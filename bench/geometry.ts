@@ -6,6 +6,8 @@
  * medians of several rounds.
  */
 import { Bezier } from 'bezier-js';
+import { moveThrough } from '../core/garment/move-point';
+import { outlineOf } from '../core/garment/outline';
 import { scaling, transformSegment } from '../core/geometry/affine';
 import { parallelOf } from '../core/geometry/parallel';
 import { distance } from '../core/geometry/point';
@@ -13,11 +15,14 @@ import { type Cubic, cubic, line, type Path } from '../core/geometry/segment';
 import { segmentLength } from '../core/geometry/segment-length';
 import { cubicLoop } from '../core/geometry/self-crossing';
 import { closedSplineThrough, splineThrough } from '../core/geometry/spline';
+import { cutLine } from '../core/seams/cut-line';
 import { CLOSED, OPEN } from '../tests/geometry/metapost-curves';
 import { errorAlongNormals, errorOfMissing, trueParallel } from '../tests/geometry/parallel-error';
 import { REFERENCE_CURVES } from '../tests/geometry/reference-curves';
 import { cubicOf, seededRandom } from '../tests/geometry/shapes';
 import type { Figure } from './figure';
+import { sampleGarment } from './sample-garment';
+import { quantile, timesOf } from './timing';
 
 const ACCURACY = 0.01;
 /** 5/8 in, the commonest allowance. */
@@ -28,7 +33,7 @@ const ROUNDS = 7;
 export async function geometryFigures(): Promise<Figure[]> {
   const curves = [...garmentSized(), ...randomCubics(1000)];
   const gentle = curves.filter(isGentle);
-  return [...offsetFigures(curves, gentle), ...lengthFigures(curves, gentle), hobbyFigure()];
+  return [...offsetFigures(curves, gentle), ...lengthFigures(curves, gentle), hobbyFigure(), ...dragStepFigures()];
 }
 
 /** The reference curves with a longest chord or arm of at least 100 mm, without the one that crosses itself. */
@@ -162,6 +167,29 @@ function hobbyFigure(): Figure {
     });
   }
   return { name: 'hobby_error_max', value: worst, unit: 'mm' };
+}
+
+/**
+ * One step of a drag on a piece of 40 points with an allowance on every edge: one point moves, and outline and cut line
+ * are worked out anew. The goal is 1 ms for 95 steps in 100.
+ */
+function dragStepFigures(): Figure[] {
+  const piece = sampleGarment(1).pieces[0];
+  const edge = piece?.edges[1];
+  const at = edge?.shape.kind === 'curve' ? edge.shape.through[4] : undefined;
+  if (!piece || !edge || !at) throw new Error('the sample gore has a curved side');
+  const step = (index: number) => {
+    const to = { x: at.x + 6 * Math.sin(index / 7), y: at.y + 4 * Math.cos(index / 5) };
+    const moved = moveThrough(piece, edge.id, 4, to);
+    const cut = cutLine(moved);
+    if (cut.kind !== 'cut-line') throw new Error(cut.kind);
+    return [outlineOf(moved), cut];
+  };
+  const times = timesOf(step, { times: 2000, warm: 500 });
+  return [
+    { name: 'drag_step_ms_p50', value: quantile(times, 0.5), unit: 'ms' },
+    { name: 'drag_step_ms_p95', value: quantile(times, 0.95), unit: 'ms' },
+  ];
 }
 
 function asBezier({ p0, p1, p2, p3 }: Cubic): Bezier {

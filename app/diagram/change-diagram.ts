@@ -44,6 +44,7 @@ export function nudgeCorner(diagramId: string, index: 0 | 1 | 2 | 3, to: PhotoPo
   const label = words.labels.corner(words.square.corner[index]);
   edit(label, moveCorner(diagramId, index, to), { merge: `corner ${diagramId} ${index}` });
   sayWhoFollowed(garment);
+  sayHeldBack(diagramId, to);
 }
 
 /** One end of a known length put elsewhere. */
@@ -81,6 +82,15 @@ export function sayWhoFollowed(before: Garment | undefined): void {
   if (!before || !garment || before.pieces === garment.pieces) return;
   const moved = garment.pieces.filter((piece, index) => piece !== before.pieces[index]).length;
   if (moved > 0) say(words.followed(moved));
+}
+
+/** Says where a place came to lie that was asked for too far outside the picture. */
+export function sayHeldBack(diagramId: string, asked: PhotoPoint): void {
+  const { garment } = useGarment.getState();
+  const diagram = garment && diagramOf(garment, diagramId);
+  if (!diagram) return;
+  const { x, y } = within(diagram, asked);
+  if (x !== asked.x || y !== asked.y) say(words.heldBack(x, y));
 }
 
 /** One step on a diagram from the notebook; says who followed. */

@@ -1,5 +1,5 @@
 import { useCallback, useMemo } from 'react';
-import { diagramFindings } from '../../core/diagram/diagram-findings';
+import { type DiagramFinding, diagramFindings } from '../../core/diagram/diagram-findings';
 import type { Diagram } from '../../core/garment/diagram';
 import type { Garment } from '../../core/garment/garment';
 import { currentSet } from '../../core/garment/measure-value';
@@ -16,6 +16,7 @@ import { useDesk } from './desk-store';
 import { DiagramCanvas } from './diagram-canvas';
 import styles from './diagram-room.module.css';
 import { EmptyTable } from './empty-table';
+import { Findings } from './findings-list';
 import { KnownCard } from './known-card';
 import { ListCard } from './list-card';
 import { SourceCard } from './source-card';
@@ -66,7 +67,7 @@ function DiagramDesk({ garment, diagram }: DiagramDeskProps) {
       table={
         <>
           <DiagramCanvas diagram={diagram} pictures={pictures} />
-          <OverTable />
+          <OverTable findings={findings} />
         </>
       }
       notebook={
@@ -84,8 +85,9 @@ function DiagramDesk({ garment, diagram }: DiagramDeskProps) {
 }
 
 /** The same picture as the camera saw it, or laid flat; while a line is drawn, how to draw it. */
-function OverTable() {
+function OverTable({ findings }: { readonly findings: readonly DiagramFinding[] }) {
   const { showing, drawing, held } = useDesk();
+  const wrong = findings.filter(({ kind }) => kind === 'not-squared-up');
   if (held) return null;
   if (drawing) {
     return (
@@ -107,6 +109,12 @@ function OverTable() {
         ]}
         onChange={(next) => useDesk.setState({ showing: next })}
       />
+      {showing === 'squared' && wrong.length > 0 && (
+        <div className={styles.cannot}>
+          <p>{words.cannotSquare}</p>
+          <Findings findings={wrong} />
+        </div>
+      )}
     </div>
   );
 }

@@ -1,3 +1,4 @@
+import { EmptySheet } from '../ui/empty-sheet';
 import { Note } from '../ui/note';
 import { diagramWords as words } from '../words/diagram';
 import { bringIn, useBringingIn } from './bring-in';
@@ -8,15 +9,12 @@ import styles from './diagram-room.module.css';
 export function EmptyTable() {
   const { busy, refusal } = useBringingIn();
   return (
-    <div className={styles.empty}>
-      <div className={styles.sheet}>
-        <h2>{words.empty.title}</h2>
-        <p>{words.empty.ask}</p>
-        <ChoosePicture words={words.choose} tone="chalk" disabled={busy} onFile={(file) => void bringIn(file)} />
-        {busy && <p>{words.opening}</p>}
-        {refusal !== undefined && <Note tone="stop">{refusal}</Note>}
-        <p className={styles.hint}>{words.empty.tips}</p>
-      </div>
-    </div>
+    <EmptySheet title={words.empty.title}>
+      <p>{words.empty.ask}</p>
+      <ChoosePicture words={words.choose} tone="chalk" disabled={busy} onFile={(file) => void bringIn(file)} />
+      {busy && <p>{words.opening}</p>}
+      {refusal !== undefined && <Note tone="stop">{refusal}</Note>}
+      <p className={styles.hint}>{words.empty.tips}</p>
+    </EmptySheet>
   );
 }

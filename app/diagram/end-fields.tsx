@@ -2,7 +2,7 @@ import type { KnownLength } from '../../core/garment/diagram';
 import { move, type PhotoPoint } from '../../core/geometry/point';
 import { useGarment } from '../state/garment-store';
 import { diagramWords } from '../words/diagram';
-import { moveLengthEnd, sayWhoFollowed } from './change-diagram';
+import { moveLengthEnd, sayHeldBack, sayWhoFollowed } from './change-diagram';
 import styles from './diagram-room.module.css';
 import { PixelField } from './pixel-field';
 
@@ -21,6 +21,7 @@ export function EndFields({ diagramId, known }: EndFieldsProps) {
       merge: `length ${known.id} ${which}`,
     });
     sayWhoFollowed(garment);
+    sayHeldBack(diagramId, to);
   }
 
   return (

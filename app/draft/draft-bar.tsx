@@ -21,16 +21,21 @@ export function DraftBar() {
   const mode = useDraft((draft) => draft.mode);
   const [more, setMore] = useState(false);
   return (
-    <div className={styles.bar} data-more={more || undefined}>
-      <Choice
-        label={words.modes}
-        labelHidden
-        value={mode}
-        options={MODES.map((value) => ({ value, words: words.mode[value] }))}
-        onChange={changeMode}
-      />
+    <div className={styles.bar} data-more={more || undefined} data-mode={mode}>
+      <div className={styles.modes}>
+        <Choice
+          label={words.modes}
+          labelHidden
+          value={mode}
+          options={MODES.map((value) => ({ value, words: words.mode[value] }))}
+          onChange={(next) => {
+            setMore(false);
+            changeMode(next);
+          }}
+        />
+      </div>
       <div className={styles.moreButton}>
-        <Button icon="square" title={words.more} pressed={more} onPress={() => setMore(!more)} />
+        <Button icon="more" title={words.more} pressed={more} onPress={() => setMore(!more)} />
       </div>
       <div className={styles.settings}>
         <Snapping />
@@ -66,14 +71,16 @@ function TraceRow() {
         onChange={(next) => useDraft.setState({ nextPoint: next })}
       />
       <Button tone="chalk" icon="done" disabled={!canClose(trace)} onPress={finishTrace}>
-        {words.done}
+        <span className={styles.wideOnly}>{words.done}</span>
       </Button>
       <Button icon="undo" disabled={trace.length === 0} onPress={takeBackPoint}>
-        {words.takeBack}
+        <span className={styles.wideOnly}>{words.takeBack}</span>
       </Button>
-      <Button icon="close" onPress={giveUpTrace}>
-        {words.cancel}
-      </Button>
+      <div className={styles.cancel}>
+        <Button icon="close" onPress={giveUpTrace}>
+          {words.cancel}
+        </Button>
+      </div>
     </>
   );
 }

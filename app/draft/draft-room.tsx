@@ -3,6 +3,7 @@ import { shellWords } from '../words/shell';
 import styles from './draft.module.css';
 import { DraftBar } from './draft-bar';
 import { DraftCanvas } from './draft-canvas';
+import { EmptyTable } from './empty-table';
 import { Notebook } from './notebook';
 import { TraceUndo } from './trace-undo';
 
@@ -18,6 +19,7 @@ export function DraftRoom() {
           <DraftBar />
           <div className={styles.canvas}>
             <DraftCanvas />
+            <EmptyTable />
           </div>
         </div>
       }

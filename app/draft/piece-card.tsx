@@ -20,6 +20,7 @@ import { draftWords as words } from '../words/draft';
 import { CountField } from './count-field';
 import styles from './draft.module.css';
 import { editPiece, useShownIn } from './edit-piece';
+import { PieceFindings } from './piece-findings';
 
 const HOWS = ['single', 'pair', 'fold'] as const;
 const DRAWN = ['net', 'included', 'not-known'] as const;
@@ -33,6 +34,7 @@ export const PieceCard = memo(function PieceCard({ id, name, cut, drawnAs, remar
   const setDrawn = (next: DrawnAs) => editPiece(words.steps.drawnAs, id, (now) => ({ ...now, drawnAs: next }));
   return (
     <Card title={name || words.piece}>
+      <PieceFindings pieceId={id} />
       <TextField
         label={words.pieceName}
         value={name}

@@ -8,7 +8,7 @@ import { type Paint, Painted } from '../table/painted';
 import { canvasColours } from '../ui/canvas-colours';
 import { useDraft } from './draft-store';
 import type { Snapped } from './snap';
-import { canClose, pathsOf, type Trace } from './trace';
+import { canClose, ONE_TAP, pathsOf, type Trace } from './trace';
 
 /** What the tools show while they work: the trace so far, the line of a mark being put, where the pointer snaps. */
 export function ToolMarks({ shownIn }: { readonly shownIn: ShownIn }) {
@@ -64,6 +64,7 @@ function paintTrace(
   const last = paths.at(-1);
   if (!last || !pointer) return;
   const length = pathLength(last);
+  if (length < ONE_TAP) return;
   const { point, tangent } = pathAtLength(last, length / 2);
   // Beside the line and not on it, further off where the words lie across.
   writeLive(ink, length, shownIn, px, point, { x: tangent.dy * 46, y: -Math.abs(tangent.dx) * 18 });
@@ -102,6 +103,7 @@ function paintStroke(
   ink.stroke();
   ink.setLineDash([]);
   const length = Math.hypot(to.x - from.x, to.y - from.y);
+  if (length < ONE_TAP) return;
   const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
   writeLive(ink, length, shownIn, px, middle, { x: 46, y: -18 });
 }

@@ -72,10 +72,11 @@ export function pathsOf(trace: Trace, pointer: TablePoint | undefined): readonly
   return paths;
 }
 
-/** How long the edge is that is being drawn, up to the pointer; `undefined` before it has begun. */
+/** How long the edge is that is being drawn, up to the pointer; `undefined` before it has begun to be one. */
 export function lengthBeingDrawn(trace: Trace, pointer: TablePoint | undefined): number | undefined {
   const last = trace[trace.length - 1];
   if (!last || (last.kind === 'corner' && !pointer)) return undefined;
   const path = pathsOf(trace, pointer).at(-1);
-  return path && pathLength(path);
+  const length = path && pathLength(path);
+  return length === undefined || length < ONE_TAP ? undefined : length;
 }

@@ -9,6 +9,7 @@ import { useGarment } from '../state/garment-store';
 import { useTable } from '../state/table-store';
 import { Button } from '../ui/button';
 import { Card } from '../ui/card';
+import { EmptySheet } from '../ui/empty-sheet';
 import { Note } from '../ui/note';
 import { RoomLayout } from '../ui/room-layout';
 import { findingSentence } from '../words/findings';
@@ -29,12 +30,16 @@ function NoPieces() {
   const goTo = useTable((table) => table.goTo);
   return (
     <RoomLayout
-      table={null}
-      notebook={
-        <Note tone="plain" action={{ words: words.toDraft, onPress: () => goTo('draft') }}>
-          {words.noPieces}
-        </Note>
+      tableFirst
+      table={
+        <EmptySheet title={words.noPiecesTitle}>
+          <p>{words.noPieces}</p>
+          <Button tone="chalk" onPress={() => goTo('draft')}>
+            {words.toDraft}
+          </Button>
+        </EmptySheet>
       }
+      notebook={<Note tone="plain">{words.noPieces}</Note>}
     />
   );
 }

@@ -32,7 +32,7 @@ export function FitTable({ garment, ring, needs }: FitTableProps) {
   const view = useTable((table) => table.view.table);
   const setView = useTable((table) => table.setView);
   const squares = SQUARES[garment.shownIn];
-  const box = useMemo(() => growBox(boxOf(garment), 50), [garment]);
+  const box = useMemo(() => boxOf(garment), [garment]);
   const paintPieces = useCallback<Paint>(
     (ink, { px }) => {
       for (const piece of garment.pieces) {
@@ -107,7 +107,11 @@ export function FitTable({ garment, ring, needs }: FitTableProps) {
   );
 }
 
+/** Left clear below the hem, as a part of the height: the buttons of the table stand there. */
+const FOOT = 0.06;
+
 function boxOf(garment: Garment): Box {
   const boxes = garment.pieces.map((piece) => pathBounds(outlineOf(piece).whole));
-  return boxes.reduce(unionBox, boxes[0] ?? { minX: 0, minY: 0, maxX: 500, maxY: 500 });
+  const { maxY, ...box } = growBox(boxes.reduce(unionBox, boxes[0] ?? { minX: 0, minY: 0, maxX: 500, maxY: 500 }), 50);
+  return { ...box, maxY: maxY + FOOT * (maxY - box.minY) };
 }

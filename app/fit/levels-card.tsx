@@ -9,7 +9,7 @@ import { Card } from '../ui/card';
 import { LengthField } from '../ui/length-field';
 import { Note } from '../ui/note';
 import { fitWords as words } from '../words/fit';
-import { measureNames } from '../words/measures';
+import { fieldOf } from '../words/measures';
 import styles from './fit-room.module.css';
 
 interface LevelsCardProps {
@@ -45,7 +45,7 @@ function LevelRow({ girth, ring, shownIn }: LevelRowProps) {
   if (girth.kind !== 'measured') {
     return (
       <Note tone="warn" action={{ words: words.toWearer, onPress: () => goTo('wearer') }}>
-        {words.notMeasured(name, measureNames[girth.missing])}
+        {words.notMeasured(name, fieldOf(girth.missing))}
       </Note>
     );
   }

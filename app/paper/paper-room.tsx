@@ -2,6 +2,8 @@ import { useState } from 'react';
 import type { Garment } from '../../core/garment/garment';
 import { useGarment } from '../state/garment-store';
 import { useTable } from '../state/table-store';
+import { Button } from '../ui/button';
+import { EmptySheet } from '../ui/empty-sheet';
 import { Note } from '../ui/note';
 import { RoomLayout } from '../ui/room-layout';
 import { paperWords as words } from '../words/paper';
@@ -18,12 +20,16 @@ export function PaperRoom() {
   if (garment.pieces.length > 0) return <WithPieces garment={garment} />;
   return (
     <RoomLayout
-      table={null}
-      notebook={
-        <Note tone="plain" action={{ words: words.toDraft, onPress: () => goTo('draft') }}>
-          {words.noPieces}
-        </Note>
+      tableFirst
+      table={
+        <EmptySheet title={words.noPiecesTitle}>
+          <p>{words.noPieces}</p>
+          <Button tone="chalk" onPress={() => goTo('draft')}>
+            {words.toDraft}
+          </Button>
+        </EmptySheet>
       }
+      notebook={<Note tone="plain">{words.noPieces}</Note>}
     />
   );
 }

@@ -18,7 +18,7 @@ import { StartCard } from './start-card';
 
 /** Where garments are kept and begun. */
 export function ShelfRoom() {
-  const [rows, setRows] = useState<readonly ShelfRow[]>([]);
+  const [rows, setRows] = useState<readonly ShelfRow[]>();
   const [trouble, setTrouble] = useState<string>();
   const goTo = useTable((table) => table.goTo);
   const onTable = useGarment((state) => state.garment);
@@ -94,7 +94,10 @@ export function ShelfRoom() {
             hint={words.nameHint}
           />
         )}
-        {rows.length > 0 && <ShelfList rows={rows} onTableId={onTable?.id} onChange={refresh} onTrouble={setTrouble} />}
+        {rows && rows.length > 0 && (
+          <ShelfList rows={rows} onTableId={onTable?.id} onChange={refresh} onTrouble={setTrouble} />
+        )}
+        {rows?.length === 0 && <p>{words.nothingKept}</p>}
         <p className={styles.private}>{words.private}</p>
       </div>
     </main>

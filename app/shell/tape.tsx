@@ -1,3 +1,4 @@
+import { useEffect, useRef, useState } from 'react';
 import { useFindings } from '../state/findings-store';
 import { type Room, useTable } from '../state/table-store';
 import { shellWords as words } from '../words/shell';
@@ -11,9 +12,15 @@ export function Tape() {
   const room = useTable((table) => table.room);
   const goTo = useTable((table) => table.goTo);
   const counts = useFindings((findings) => findings.countByRoom);
+  const { strip, hidden } = useSlide(room);
   return (
-    <nav className={styles.tape} aria-label={words.roomsInOrder}>
-      <ol>
+    <nav
+      className={styles.tape}
+      aria-label={words.roomsInOrder}
+      data-before={hidden.before || undefined}
+      data-after={hidden.after || undefined}
+    >
+      <ol ref={strip}>
         {stations.map((station, index) => {
           const count = counts[station] ?? 0;
           return (
@@ -36,4 +43,37 @@ export function Tape() {
       </ol>
     </nav>
   );
+}
+
+/** Where the tape is longer than the window: slides the room one is in into the middle, and knows what lies beyond. */
+function useSlide(room: Room) {
+  const strip = useRef<HTMLOListElement>(null);
+  const [hidden, setHidden] = useState({ before: false, after: false });
+
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another room is what slides the tape
+  useEffect(() => {
+    const ol = strip.current;
+    const here = ol?.querySelector<HTMLElement>('[aria-current]');
+    if (ol && here) ol.scrollLeft = here.offsetLeft - (ol.clientWidth - here.offsetWidth) / 2;
+  }, [room]);
+
+  useEffect(() => {
+    const ol = strip.current;
+    if (!ol) return;
+    const look = () => {
+      const before = ol.scrollLeft > 1;
+      const after = ol.scrollLeft + ol.clientWidth < ol.scrollWidth - 1;
+      setHidden((now) => (now.before === before && now.after === after ? now : { before, after }));
+    };
+    const watch = new ResizeObserver(look);
+    watch.observe(ol);
+    ol.addEventListener('scroll', look, { passive: true });
+    look();
+    return () => {
+      watch.disconnect();
+      ol.removeEventListener('scroll', look);
+    };
+  }, []);
+
+  return { strip, hidden };
 }

@@ -9,13 +9,17 @@ interface ButtonProps {
   readonly disabled?: boolean;
   /** Spoken and shown on hover; needed when the button has only an icon. */
   readonly title?: string;
+  /** Its name for those who hear the page, where its words alone would not tell it from its neighbours. */
+  readonly label?: string;
   /** For a button that stays down. */
   readonly pressed?: boolean;
   readonly icon?: IconName;
 }
 
 /** A button. Blue is for the one thing this part of the screen is for. */
-export function Button({ children, onPress, tone = 'plain', disabled, title, pressed, icon }: ButtonProps) {
+export function Button(props: ButtonProps) {
+  const { children, onPress, tone = 'plain', disabled, title, label, pressed, icon } = props;
+  const named = label ?? (children === undefined ? title : undefined);
   return (
     <button
       type="button"
@@ -25,7 +29,7 @@ export function Button({ children, onPress, tone = 'plain', disabled, title, pre
       onClick={onPress}
       disabled={disabled}
       title={title}
-      aria-label={children === undefined ? title : undefined}
+      aria-label={named}
       aria-pressed={pressed}
     >
       {icon && <Icon name={icon} />}

@@ -92,12 +92,21 @@ export function MeasureRow({ name, measure, shownIn, doubts, onChange, onGuess, 
         ))}
         <div className={styles.actions}>
           {!measure && (
-            <Button tone="quiet" onPress={onGuess} title={words.guessOf(measureNames[name])}>
+            <Button
+              tone="quiet"
+              onPress={onGuess}
+              title={words.guessOf(measureNames[name])}
+              label={words.guessLabel(measureNames[name])}
+            >
               {words.guess}
             </Button>
           )}
           {measure && hasTwoSides(name) && (
-            <Button tone="quiet" onPress={() => (rightShown ? setRight(undefined) : setRightAsked(true))}>
+            <Button
+              tone="quiet"
+              label={words.sidesLabel(rightShown ? words.rightSame : words.rightDiffers, measureNames[name])}
+              onPress={() => (rightShown ? setRight(undefined) : setRightAsked(true))}
+            >
               {rightShown ? words.rightSame : words.rightDiffers}
             </Button>
           )}

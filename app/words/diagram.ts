@@ -174,6 +174,9 @@ export const diagramWords = {
     remarks: 'Remarks',
     remarksHint: 'What the text says of the garment, the printed scale, what puzzled you.',
   },
+  heldBack: (across: number, down: number) =>
+    `That is too far outside the picture, which reaches at most once its own size beyond its edges. The point lies at ${whole.format(across)} across and ${whole.format(down)} down now.`,
+  cannotSquare: 'It cannot be squared up yet, so this is the picture as photographed.',
   notANumber: 'That is not a number; nothing was changed.',
 
   labels: {

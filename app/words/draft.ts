@@ -37,7 +37,11 @@ export const draftWords = {
   onePixel: (length: string) => `1 pixel of the picture is ${length}`,
   onePixelLength: (length: number, shownIn: ShownIn) =>
     shownIn === 'in' ? `${(length / MM_PER_INCH).toFixed(3)} in` : `${length.toFixed(2)} mm`,
-  more: 'Snapping, picture',
+  more: 'More: what the pointer does, snapping, the picture',
+  goTo: (room: string) => `Go to the ${room} room`,
+  emptyTable: 'Nothing is drafted yet',
+  emptyOver: 'Trace the lines of the picture corner by corner, and they become a piece.',
+  emptyBare: 'Bring in a picture of your diagram to trace it, or type a rectangle in the notebook.',
   everyStep: (step: string) => `every ${step}`,
   lengthSoFar: (length: string) => `This edge so far: ${length}`,
   piece: 'Piece',

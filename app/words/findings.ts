@@ -4,7 +4,7 @@ import type { Garment } from '../../core/garment/garment';
 import type { GirthName, MeasureName } from '../../core/garment/measure';
 import { writeLength } from '../../core/units/write-length';
 import { fitWords } from './fit';
-import { measureNames } from './measures';
+import { fieldOf, measureNames } from './measures';
 
 /** How many the survey of bodies measured. */
 const women = `${BODIES_MEASURED.toLocaleString('en-GB')} women`;
@@ -42,7 +42,7 @@ export function findingSentence(finding: Finding, garment: Garment): string {
     case 'measure-guessed':
       return `${measureNames[finding.measure]} is a guess. Take the measure before you cut.`;
     case 'measure-needed':
-      return `${measureNames[finding.measure]} has not been measured yet.`;
+      return `${fieldOf(finding.measure)} has not been measured yet.`;
     case 'not-squared-up':
       return {
         coincident: 'Two of the four corners lie on one another. Drag each onto its own corner of the rectangle.',
@@ -81,7 +81,7 @@ export function findingSentence(finding: Finding, garment: Garment): string {
     case 'no-waist-edge':
       return `${where}: no edge is named as the waist, so it cannot be measured round the body.`;
     case 'girth-measure-missing':
-      return `${measureNames[finding.measure]} is missing, so the pieces cannot be checked there.`;
+      return `“${fieldOf(finding.measure)}” of the Wearer room is still empty, so the pieces cannot be checked there.`;
     case 'panel-missing':
       return `The pieces go ${length(finding.total)} round the ${girth(finding.girth)}, where ${length(finding.wanted)} is wanted: about ${
         { 2: 'half', 3: 'a third', 4: 'a quarter' }[finding.parts]
@@ -92,6 +92,8 @@ export function findingSentence(finding: Finding, garment: Garment): string {
         : `${length(finding.wanted - finding.total)} short of the ease wanted at the ${girth(finding.girth)}: the pieces go ${length(finding.total)} round, ${length(finding.wanted)} is wanted.`;
     case 'girth-too-large':
       return `${length(finding.total - finding.wanted)} over at the ${girth(finding.girth)}: the pieces go ${length(finding.total)} round, ${length(finding.wanted)} is wanted.`;
+    case 'level-below-piece':
+      return `${length(finding.depth)} down, at the ${girth(finding.girth)}, ${piecesEnd(finding.pieceIds, garment)} already ended, so the girth cannot be checked there.`;
     case 'straight-waist':
       return `${where}: the waist needs a curve that ${bend(finding)}. It is ${length(finding.straight)} as drawn and ${length(finding.curved)} as the body needs it.`;
     case 'outline-crosses':
@@ -104,6 +106,8 @@ export function findingSentence(finding: Finding, garment: Garment): string {
       return `The hem is ${length(finding.sweep)} round and the hip ${length(finding.hip)}. With less than 6 in more at the hem it is hard to walk; plan a slit or a pleat.`;
     case 'no-opening':
       return `The waist, ${length(finding.waist)}, cannot pass over the hip, ${length(finding.hip)}. Plan an opening at least ${length(finding.depth)} deep.`;
+    case 'opening-short':
+      return `${where}: the opening is ${length(finding.opening)} long, and the hips need ${length(finding.needed)} to pass. Make it longer.`;
     case 'drawn-as-not-known':
       return `${where}: does the drawing include seam allowances? Say so before it is cut.`;
     case 'allowance-not-said':
@@ -125,6 +129,12 @@ export function findingSentence(finding: Finding, garment: Garment): string {
         }[finding.cause]
       } Do not cut from these pages.`;
   }
+}
+
+/** Pieces by name as they have ended: "Front has", "Front, Back and Yoke have". */
+function piecesEnd(pieceIds: readonly string[], garment: Garment): string {
+  const names = pieceIds.map((id) => garment.pieces.find((piece) => piece.id === id)?.name || 'a piece');
+  return names.length === 1 ? `${names[0]} has` : `${names.slice(0, -1).join(', ')} and ${names.at(-1)} have`;
 }
 
 /** What a finding is about, by name: a piece, or an edge of one. */

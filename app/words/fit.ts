@@ -10,12 +10,14 @@ export const fitWords = {
   easeLabel: 'ease',
   unnamedPiece: 'Piece without a name',
   tableLabel: 'The pieces with the levels of the body drawn on them',
-  notMeasured: (level: string, measure: string) => `${level}: ${measure.toLowerCase()} has not been measured yet.`,
+  notMeasured: (level: string, field: string) => `${level}: the field “${field}” of the Wearer room is still empty.`,
   roundHelp:
     'Tick the pieces that together go once round the body, and say how many drawn widths of each that is. A piece on the fold counts twice.',
   times: 'Drawn widths',
   timesFor: (piece: string) => `Drawn widths of ${piece}`,
-  noPieces: 'There is no piece yet. Trace one in the Draft room first.',
+  noPiecesTitle: 'Nothing to fit yet',
+  noPieces:
+    'Here the pieces are held against the body, level by level. Trace one in the Draft room first, and measure the wearer.',
   toDraft: 'Go to the Draft room',
   levels: 'Level by level',
   girth: {

@@ -28,3 +28,13 @@ export const measureNames: Readonly<Record<MeasureName, string>> = {
   bustSpan: 'Bust span',
   armLength: 'Arm length',
 };
+
+/** The field for how far below the waist a girth was taken. */
+export function depthOf(girth: string): string {
+  return `How far below the waist: ${girth.toLowerCase()}`;
+}
+
+/** The field of the Wearer room to look for first when a measure is missing, as it is written there. */
+export function fieldOf(measure: MeasureName): string {
+  return measure === 'waistToHighHip' ? depthOf(measureNames.highHip) : measureNames[measure];
+}

@@ -10,6 +10,8 @@ export const shelfWords = {
   openFile: 'Open a file',
   openFileHelp: 'A garment you saved before.',
   unnamed: 'New garment',
+  nothingKept:
+    'Nothing is on the shelf yet. Start from a picture of your diagram, or try the demo garment to look round; what you make is kept here by itself.',
   onTheShelf: 'On the shelf',
   onTheTable: 'On the table now',
   changed: (when: string) => `changed ${when}`,

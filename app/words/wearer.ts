@@ -1,4 +1,5 @@
 import type { MeasureName } from '../../core/garment/measure';
+import { depthOf } from './measures';
 
 /** Words of the Wearer room. */
 export const wearerWords = {
@@ -40,12 +41,14 @@ export const wearerWords = {
     bodice: 'More, for a bodice',
   },
   filled: (count: number, of: number) => `${count} of ${of}`,
-  depthOf: (girth: string) => `How far below the waist: ${girth.toLowerCase()}`,
+  depthOf,
   right: (measure: string) => `${measure}, on her right`,
   left: (measure: string) => `${measure}, on her left`,
   rightDiffers: 'Her right side differs',
   rightSame: 'Both sides alike',
+  sidesLabel: (what: string, measure: string) => `${what}: ${measure.toLowerCase()}`,
   guess: 'Guess it',
+  guessLabel: (measure: string) => `Guess it: ${measure.toLowerCase()}`,
   guessOf: (measure: string) => `Guess ${measure.toLowerCase()} from the other measures`,
   guessed: 'A guess, not a tape. Type the real one over it as soon as you can.',
   guessMade: (measure: string, length: string) => `${measure} guessed at ${length}.`,

@@ -4,10 +4,12 @@ import type { GirthName, MeasureName } from '../garment/measure';
 import { currentSet, measureOf } from '../garment/measure-value';
 import { outlineOf } from '../garment/outline';
 import type { Piece } from '../garment/piece';
+import { pieceOf } from '../garment/with-piece';
 import { pathLength } from '../geometry/path';
 import type { Point } from '../geometry/point';
 import { selfCrossings } from '../geometry/self-crossing';
 import { inches } from '../units/inch';
+import { longestOpening, openingNeeded } from './opening';
 import { type GirthAtLevel, girthsOf, hemSweep } from './round-body';
 import { waistNeeds } from './waist-needs';
 
@@ -41,6 +43,13 @@ export type FitFinding = FindingBase &
         readonly total: number;
         readonly wanted: number;
       }
+    /** Pieces end above this level, so nothing can be said of the girth there. */
+    | {
+        readonly kind: 'level-below-piece';
+        readonly girth: GirthName;
+        readonly depth: number;
+        readonly pieceIds: readonly string[];
+      }
     | {
         readonly kind: 'straight-waist';
         readonly straight: number;
@@ -54,6 +63,8 @@ export type FitFinding = FindingBase &
     | { readonly kind: 'hem-narrow'; readonly sweep: number; readonly hip: number }
     /** The waist cannot pass the hips and no edge is named as an opening; with how deep one must reach. */
     | { readonly kind: 'no-opening'; readonly waist: number; readonly hip: number; readonly depth: number }
+    /** The longest opening, and how long it must be for the hips to pass. */
+    | { readonly kind: 'opening-short'; readonly opening: number; readonly needed: number }
   );
 
 /** Seams and girths within this are as good as equal: a sixteenth of an inch (Threads, 20 August 2020). */
@@ -106,11 +117,14 @@ function ringFindings(garment: Garment, ring: Ring): FitFinding[] {
     return { kind: 'no-waist-edge', weight: 'stop', place: { kind: 'piece', pieceId: piece?.id ?? '' } };
   });
   if (noWaist.length === members.length) return noWaist;
-  const girths = girthsOf(garment, ring);
+  const all = girthsOf(garment, ring);
+  const below = all.flatMap((girth) => levelBelowPiece(garment, ring, girth));
+  const girths = all.filter((girth) => !below.some(({ place }) => place.levelId === girth.level.id));
   const missing = missingPanel(girths, ring);
   return [
     ...noWaist,
-    ...measuresMissing(girths),
+    ...measuresMissing(all),
+    ...below,
     ...(missing ? [missing] : girths.flatMap((girth) => girthFindings(girth, ring))),
     ...(missing ? [] : straightWaists(garment, ring)),
     ...(missing ? [] : wearingFindings(garment, ring, girths)),
@@ -125,6 +139,19 @@ function measuresMissing(girths: readonly GirthAtLevel[]): FitFinding[] {
     place: { kind: 'measure', measure },
     measure,
   }));
+}
+
+/** Waist pieces that end above a level; what the others come to there is not the girth. */
+function levelBelowPiece(garment: Garment, ring: Ring, girth: GirthAtLevel) {
+  if (girth.kind === 'no-depth' || girth.depth === 0) return [];
+  const pieceIds = girth.pieces.flatMap(({ pieceId, line, times }) => {
+    const hasWaist = pieceOf(garment, pieceId)?.edges.some((edge) => edge.role === 'waist') ?? false;
+    return hasWaist && !line && times > 0 ? [pieceId] : [];
+  });
+  if (pieceIds.length === 0) return [];
+  const place = { kind: 'ring', ringId: ring.id, levelId: girth.level.id } as const;
+  const { level, depth } = girth;
+  return [{ kind: 'level-below-piece', weight: 'warn', place, girth: level.girth, depth, pieceIds } as const];
 }
 
 /** Half a garment is the likeliest slip of all, so it is said once and instead of everything that follows from it. */
@@ -188,38 +215,18 @@ function wearingFindings(garment: Garment, ring: Ring, girths: readonly GirthAtL
   if (hip === undefined) return [];
   const found: FitFinding[] = [];
   const sweep = hemSweep(garment, ring);
-  const opens = ring.members.some(({ pieceId }) =>
-    garment.pieces.find((piece) => piece.id === pieceId)?.edges.some((edge) => edge.role === 'opening'),
-  );
-  if (sweep > 0 && sweep < hip + WALKING_ROOM && !opens)
+  const opening = longestOpening(garment, ring);
+  if (sweep > 0 && sweep < hip + WALKING_ROOM && !opening)
     found.push({ kind: 'hem-narrow', weight: 'warn', place, sweep, hip });
   const waist = girths.find((girth) => girth.level.girth === 'waist');
-  if (!opens && waist?.kind === 'measured' && waist.total > 0 && waist.total < hip) {
-    found.push({
-      kind: 'no-opening',
-      weight: 'warn',
-      place,
-      waist: waist.total,
-      hip,
-      depth: openingDepth(girths, hip),
-    });
+  if (waist?.kind !== 'measured' || waist.total === 0 || waist.total >= hip) return found;
+  const needed = openingNeeded(girths, hip);
+  if (!opening) {
+    found.push({ kind: 'no-opening', weight: 'warn', place, waist: waist.total, hip, depth: needed });
+  } else if (opening.length < needed - SEWING_TOLERANCE) {
+    const { pieceId, edgeId, length } = opening;
+    const edge = { kind: 'edge', pieceId, edgeId } as const;
+    found.push({ kind: 'opening-short', weight: 'warn', place: edge, opening: length, needed });
   }
   return found;
-}
-
-/**
- * How far down an opening must reach before the pieces let the hips through (mm): between levels the girth is taken to
- * grow evenly.
- */
-function openingDepth(girths: readonly GirthAtLevel[], hip: number): number {
-  const known = girths
-    .flatMap((girth) => (girth.kind === 'no-depth' || girth.total === 0 ? [] : [girth]))
-    .sort((a, b) => a.depth - b.depth);
-  for (let i = 1; i < known.length; i++) {
-    const [above, below] = [known[i - 1], known[i]];
-    if (!above || !below || below.total < hip) continue;
-    const share = (hip - above.total) / (below.total - above.total);
-    return above.depth + Math.max(0, share) * (below.depth - above.depth);
-  }
-  return known.at(-1)?.depth ?? 0;
 }

@@ -12,6 +12,17 @@ export interface Outline {
 
 const remembered = new WeakMap<Piece, Outline>();
 
+/** What the path of an edge was last worked out from. An edge that a drag leaves as it was keeps its very path. */
+interface KnownEdge {
+  readonly start: TablePoint;
+  readonly end: TablePoint;
+  readonly leaving: Vector | undefined;
+  readonly arriving: Vector | undefined;
+  readonly path: Path;
+}
+
+const rememberedEdges = new WeakMap<Edge, KnownEdge>();
+
 /**
  * The stitch line of a piece. Remembered for as long as the piece itself is, so asking again costs nothing; a changed
  * piece is another piece and is worked out anew.
@@ -43,22 +54,45 @@ export function edgeEnds(piece: Piece, index: number): { readonly start: TablePo
 function edgePath(piece: Piece, index: number): Path {
   const edge = edgeAt(piece, index);
   const { start, end } = edgeEnds(piece, index);
-  if (edge.shape.kind === 'straight') return [line(start, end)];
-  const before = ownDirection(piece, neighbourIndex(piece, index, -1), 'end');
-  const after = ownDirection(piece, neighbourIndex(piece, index, 1), 'start');
-  const points = [start, ...edge.shape.through, end];
+  const { shape } = edge;
+  const isCurve = shape.kind === 'curve';
+  const leaving = isCurve ? ruledDirection(piece, index, shape.leaves, 'start') : undefined;
+  const arriving = isCurve ? ruledDirection(piece, index, shape.meets, 'end') : undefined;
+  const known = rememberedEdges.get(edge);
+  if (
+    known &&
+    isSame(known.start, start) &&
+    isSame(known.end, end) &&
+    isSameDirection(known.leaving, leaving) &&
+    isSameDirection(known.arriving, arriving)
+  ) {
+    return known.path;
+  }
+  const path = isCurve ? curvePath([start, ...shape.through, end], leaving, arriving) : [line(start, end)];
+  rememberedEdges.set(edge, { start, end, leaving, arriving, path });
+  return path;
+}
+
+function curvePath(points: readonly TablePoint[], leaving: Vector | undefined, arriving: Vector | undefined): Path {
   const directions: (Vector | undefined)[] = points.map(() => undefined);
-  const chord = vectorBetween(start, end);
-  directions[0] = ruledDirection(edge.shape.leaves, before, chord);
-  directions[points.length - 1] = ruledDirection(edge.shape.meets, after, chord);
+  directions[0] = leaving;
+  directions[points.length - 1] = arriving;
   return splineThrough(points, { directions });
+}
+
+function isSame(one: TablePoint, other: TablePoint): boolean {
+  return one.x === other.x && one.y === other.y;
+}
+
+function isSameDirection(one: Vector | undefined, other: Vector | undefined): boolean {
+  return one === other || (one?.dx === other?.dx && one?.dy === other?.dy);
 }
 
 /**
  * The direction in which an edge runs at one of its ends when nothing rules that end. A rule always asks for this own
  * direction of the neighbour, so two edges that rule each other cannot chase one another.
  */
-function ownDirection(piece: Piece, index: number, which: 'start' | 'end'): Vector | undefined {
+function ownDirection(piece: Piece, index: number, which: 'start' | 'end'): Vector {
   const edge = edgeAt(piece, index);
   const { start, end } = edgeEnds(piece, index);
   if (edge.shape.kind === 'straight') return vectorBetween(start, end);
@@ -66,10 +100,16 @@ function ownDirection(piece: Piece, index: number, which: 'start' | 'end'): Vect
   return which === 'start' ? startTangent(path) : endTangent(path);
 }
 
-/** The direction a rule asks for, on the side of the edge's own chord; `undefined` leaves the end free. */
-function ruledDirection(rule: EndRule, neighbour: Vector | undefined, chord: Vector): Vector | undefined {
-  if (rule === 'free' || !neighbour) return undefined;
+/** The direction a rule asks for at one end, on the side of the edge's own chord; `undefined` leaves the end free. */
+function ruledDirection(piece: Piece, index: number, rule: EndRule, which: 'start' | 'end'): Vector | undefined {
+  if (rule === 'free') return undefined;
+  const neighbour =
+    which === 'start'
+      ? ownDirection(piece, neighbourIndex(piece, index, -1), 'end')
+      : ownDirection(piece, neighbourIndex(piece, index, 1), 'start');
   if (rule === 'in-line') return neighbour;
+  const { start, end } = edgeEnds(piece, index);
+  const chord = vectorBetween(start, end);
   const square = quarterTurn(neighbour);
   return square.dx * chord.dx + square.dy * chord.dy < 0 ? scaleVector(square, -1) : square;
 }

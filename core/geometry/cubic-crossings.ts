@@ -45,6 +45,7 @@ export function cubicCrossings(first: Cubic, second: Cubic): ParameterPair[] {
   const a = arcOf(first, first.p0.x, first.p0.y);
   const b = arcOf(second, first.p0.x, first.p0.y);
   const size = Math.max(...a.map(Math.abs), ...b.map(Math.abs));
+  if (!(size < Infinity)) return [];
   const search: Search = { a, b, rounding: 1e-14 * size, found: [], pairs: 0 };
   seek(search, a, 0, 1, b, 0, 1);
   return withoutDoubles(search);

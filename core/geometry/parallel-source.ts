@@ -85,11 +85,27 @@ export function forwardSpans(segment: Segment, offset: number): Span[] {
 
 /** The inner parameters where a cubic stands still. */
 function standstills(curve: Cubic, size: number): number[] {
+  if (leastSpeed(curve) > STANDSTILL * size) return [];
   return polynomialRoots(slopeOfSpeedSq(curve)).filter((t) => {
     if (!(t > 1e-6 && t < 1 - 1e-6)) return false;
     const { dx, dy } = segmentDerivative(curve, t);
     return Math.hypot(dx, dy) < STANDSTILL * size;
   });
+}
+
+/**
+ * A speed the cubic is never below, 0 or less where nothing is sure: its velocity is a mean of three times its legs, so
+ * along its chord it advances at least as fast as the slowest of them. Most edges are sure, and need no roots.
+ */
+function leastSpeed({ p0, p1, p2, p3 }: Cubic): number {
+  const chordX = p3.x - p0.x;
+  const chordY = p3.y - p0.y;
+  const chord = Math.hypot(chordX, chordY);
+  if (!(chord > 0)) return 0;
+  const first = (p1.x - p0.x) * chordX + (p1.y - p0.y) * chordY;
+  const middle = (p2.x - p1.x) * chordX + (p2.y - p1.y) * chordY;
+  const last = (p3.x - p2.x) * chordX + (p3.y - p2.y) * chordY;
+  return (3 * Math.min(first, middle, last)) / chord;
 }
 
 /** The coefficients of B' · B'', a cubic in t: the speed is lowest and highest where it is zero. */
@@ -128,7 +144,8 @@ function speedOfParallel(curve: Cubic, offset: number): Speed | undefined {
   const bend = 2 * (start + end - 2 * middle);
   const vertex = bend !== 0 ? -slope / (2 * bend) : -1;
   const peak = vertex > 0 && vertex < 1 ? start + vertex * (slope + vertex * bend) : start;
-  if (Math.min(offset * start, offset * end, offset * peak) >= 0) return undefined;
+  const tightest = Math.min(offset * start, offset * end, offset * peak);
+  if (tightest >= 0 || Math.max(0, leastSpeed(curve)) ** 3 + tightest > 0) return undefined;
   const at = (t: number) => {
     const { dx, dy } = segmentDerivative(curve, t);
     return (dx * dx + dy * dy) ** 1.5 + offset * (start + t * (slope + t * bend));

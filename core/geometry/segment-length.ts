@@ -165,7 +165,11 @@ function summed(form: SpeedForm, from: number, to: number, accuracy: number, dep
   // The largest value on the ellipse is at most ρ² times that on the interval, which is at most `lead` times both reaches.
   const bound = ((64 / 15) * half * lead * reachZ * reachW) / (1 - 1 / radiusSq);
   if (bound <= accuracy * power12) return half * sum8(form, middle, half);
-  if (bound <= accuracy * power12 * power12 * power4 || depth >= DEEPEST) return half * sum16(form, middle, half);
+  // No bound, and no root inside to blame: the numbers are no numbers, or overflow. Splitting would go on for ever.
+  const boundless = !(bound < Infinity) && radiusSq !== 1;
+  if (bound <= accuracy * power12 * power12 * power4 || depth >= DEEPEST || boundless) {
+    return half * sum16(form, middle, half);
+  }
   const split = splitAt(from, to, radiusZ < radiusW ? zx : wx);
   return summed(form, from, split, accuracy / 2, depth + 1) + summed(form, split, to, accuracy / 2, depth + 1);
 }

@@ -76,11 +76,22 @@ function liveEdges(piece: Piece, outward: 1 | -1): LiveEdge[] {
     const stitch = outline.edges[index] as Path;
     if (!goesSomewhere(stitch)) return;
     const width = allowanceOf(edge) ?? 0;
-    const path = width > 0 ? parallelOf(stitch, outward * width, { accuracy: CUT_ACCURACY }) : stitch;
+    const path = width > 0 ? parallelKept(stitch, outward * width) : stitch;
     const open = path && (isClosed(stitch) || !isClosed(path)) ? path : undefined;
     live.push({ index, edge, stitch, width, strip: open && { path: open, width, isHem: edge.role === 'hem' } });
   });
   return live;
+}
+
+const remembered = new WeakMap<Path, { readonly offset: number; readonly path: Path | undefined }>();
+
+/** The parallel of a stitch line, remembered with it: while a point is dragged most edges keep their very lines. */
+function parallelKept(stitch: Path, offset: number): Path | undefined {
+  const known = remembered.get(stitch);
+  if (known?.offset === offset) return known.path;
+  const path = parallelOf(stitch, offset, { accuracy: CUT_ACCURACY });
+  remembered.set(stitch, { offset, path });
+  return path;
 }
 
 function joined(piece: Piece, before: LiveEdge, after: LiveEdge, outward: 1 | -1): Joint | undefined {

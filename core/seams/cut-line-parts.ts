@@ -68,5 +68,16 @@ export function isClear(piece: Piece, parts: readonly CutPart[], flatness: numbe
 }
 
 function stitchRuns(piece: Piece, flatness: number): Run[] {
-  return outlineOf(piece).edges.map((path, owner) => ({ points: flattenPath(path, flatness), owner }));
+  return outlineOf(piece).edges.map((path, owner) => ({ points: flattenedStitch(path, flatness), owner }));
+}
+
+const remembered = new WeakMap<Path, { readonly flatness: number; readonly points: readonly Point[] }>();
+
+/** A stitch line flattened, remembered with it: while a point is dragged most edges keep their very lines. */
+function flattenedStitch(path: Path, flatness: number): readonly Point[] {
+  const known = remembered.get(path);
+  if (known?.flatness === flatness) return known.points;
+  const points = flattenPath(path, flatness);
+  remembered.set(path, { flatness, points });
+  return points;
 }

@@ -18,8 +18,8 @@ import {
   subPath,
 } from '../geometry/path';
 import { move } from '../geometry/point';
+import { placeInRing } from '../geometry/polygon';
 import { line, type Path } from '../geometry/segment';
-import { isInside } from './inside';
 
 /** The line round the body at some depth below the waist, as it runs over one piece. */
 export interface LevelLine {
@@ -98,7 +98,7 @@ function runsBelow(waist: Path, outline: Path, offset: number, depth: number): P
     const [from, to] = [cuts[i - 1] as number, cuts[i] as number];
     if (to - from < 1e-6 || to <= own.from || from >= own.to) continue;
     const lies = meetings.some((each) => each.kind === 'overlap' && each.fromA <= from && each.toA >= to);
-    if (!lies && !isInside(polygon, pathAtLength(extended, (from + to) / 2).point)) continue;
+    if (!lies && placeInRing(polygon, pathAtLength(extended, (from + to) / 2).point) === 'outside') continue;
     const run = subPath(extended, from, to);
     if (run) runs.push(run);
   }

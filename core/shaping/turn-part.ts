@@ -5,9 +5,9 @@ import { rotationAbout, transformPoint } from '../geometry/affine';
 import { flattenPath } from '../geometry/flatten';
 import { nearestOnPath, pathAtLength, pathLength, reversePath, subPath } from '../geometry/path';
 import { between, isSamePoint, type Point, type TablePoint } from '../geometry/point';
+import { placeInRing } from '../geometry/polygon';
 import type { Path } from '../geometry/segment';
 import { heldFrom, NEAR, type PlaceAlong } from './hold-course';
-import { isInside } from './inside';
 
 /** A place on an edge, `along` from its start (mm). */
 export interface EdgePlace {
@@ -178,9 +178,10 @@ function withMarks(before: Piece, after: Piece, { turn, turned, corners }: Turni
     return { ...mark, along: nearestOnPath(led, isTurned(mark) ? turned(at) : at).along };
   };
   const region = regionOf(before, turn);
-  const placed = (point: Point) => (isInside(region, point) ? turned(point) : point);
+  const liesIn = (point: Point) => placeInRing(region, point) === 'inside';
+  const placed = (point: Point) => (liesIn(point) ? turned(point) : point);
   const { grain } = before;
-  const turnsGrain = grain !== undefined && isInside(region, between(grain.from, grain.to, 0.5));
+  const turnsGrain = grain !== undefined && liesIn(between(grain.from, grain.to, 0.5));
   return {
     ...after,
     darts: before.darts.map((dart) => ({ ...carried(dart), point: isTurned(dart) ? turned(dart.point) : dart.point })),
