@@ -132,17 +132,38 @@ test('of two windows on one garment only one changes it, and nothing is overwrit
     await expect(page.getByText(/another window/)).toBeHidden();
   });
 
-  await test.step('when the first is closed, the second takes its place with all that was done', async () => {
+  await test.step('the second takes over, with all that was done, and the first only looks', async () => {
+    await other.getByRole('button', { name: 'Go on here instead' }).click();
+    await expect(other.getByText(/open in another window/)).toBeHidden();
+    await goTo(other, 'Wearer');
+    await expect(waist(other)).toHaveValue('30 1/2 in');
+    await setWaist(other, '31');
+    await kept(other);
+    await expect(page.getByText(/open in another window/)).toBeVisible();
+    await setWaist(page, '35');
+    await expect(waist(page)).toHaveValue('30 1/2 in');
+    await expect(page.getByRole('button', { name: 'Go on here instead' })).toBeVisible();
+  });
+
+  await test.step('the first takes it back', async () => {
+    await page.getByRole('button', { name: 'Go on here instead' }).click();
+    await expect(waist(page)).toHaveValue('31 in');
+    await expect(other.getByText(/open in another window/)).toBeVisible();
+    await setWaist(page, '31 3/4');
+    await kept(page);
+  });
+
+  await test.step('when the first is closed, the second opens it as it was left', async () => {
     await page.close();
     await openAgain(other);
     await expect(other.getByText(/another window/)).toBeHidden();
     await goTo(other, 'Wearer');
-    await expect(waist(other)).toHaveValue('30 1/2 in');
-    await setWaist(other, '31');
-    await other.getByRole('button', { name: 'Undo: waist' }).click();
-    await expect(waist(other)).toHaveValue('30 1/2 in');
-    await other.getByRole('button', { name: 'Undo: waist' }).click();
-    await expect(waist(other)).toHaveValue('29 in');
+    await expect(waist(other)).toHaveValue('31 3/4 in');
+    for (const before of ['31 in', '30 1/2 in', '29 in', '28 in']) {
+      await other.getByRole('button', { name: 'Undo: waist' }).click();
+      await expect(waist(other)).toHaveValue(before);
+    }
+    await expect(other.getByRole('button', { name: 'Nothing to undo' })).toBeDisabled();
   });
 });
 

@@ -98,6 +98,7 @@ test('a piece is traced by typed numbers, and the keys of fields belong to the f
     await page.keyboard.press('Tab');
     await page.keyboard.type(down);
     await page.keyboard.press('Tab');
+    await expect(notebook.getByRole('button', { name: 'Put it down' })).toBeFocused();
     await page.keyboard.press('Enter');
   }
   await expect(notebook.getByText('3 points')).toBeVisible();
@@ -125,6 +126,15 @@ test('a piece is traced by typed numbers, and the keys of fields belong to the f
   await expect(page.getByRole('status')).toContainText('Corner 3, 37 across, 20 down');
   await page.keyboard.press('Control+z');
   await expect(page.getByRole('button', { name: 'Nothing to undo' })).toBeDisabled();
+
+  await notebook.getByLabel('Width', { exact: true }).focus();
+  await page.keyboard.type('14 3/4');
+  await page.keyboard.press('Tab');
+  await page.keyboard.type('2 1/2');
+  await page.keyboard.press('Tab');
+  await expect(notebook.getByRole('button', { name: 'Add it' })).toBeFocused();
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('button', { name: 'Undo: add a rectangle' })).toBeEnabled();
 });
 
 /** Presses Tab, forwards or backwards, until something of this role has the focus. */

@@ -95,6 +95,53 @@ for (const size of SIZES) {
   });
 }
 
+test('what opens inside the rooms is open to all as well', async ({ page }) => {
+  const trouble = listenForTrouble(page);
+  await openDemo(page);
+  const notebook = page.getByRole('complementary', { name: 'Notebook' });
+  await test.step('a piece, its edges, points and marks', async () => {
+    await notebook.getByRole('button', { name: 'Panel' }).click();
+    await notebook.getByRole('heading', { name: /^Points and edges/ }).click();
+    for (const chosen of ['side seam', 'Corner 2', 'curve point 1', 'Grain line'] as const) {
+      const line = notebook.getByRole('button', { name: chosen, exact: true }).first();
+      await line.click();
+      await expect(line).toHaveAttribute('aria-pressed', 'true');
+      await wholeAndOpen(page, chosen);
+    }
+    await page.getByRole('radio', { name: 'Mark' }).check();
+    await wholeAndOpen(page, 'marking');
+    await page.getByRole('radio', { name: 'Trace a piece' }).check();
+    await notebook.getByLabel('Across', { exact: true }).fill('no length');
+    await notebook.getByLabel('Across', { exact: true }).press('Enter');
+    await expect(notebook.getByText(/not a length I can read/)).toBeVisible();
+    await wholeAndOpen(page, 'tracing, with a sentence under a field');
+  });
+  await test.step('the diagram by numbers', async () => {
+    await goTo(page, 'Diagram');
+    await page.getByText('The corners as numbers').click();
+    for (const ends of await page.getByText('Its ends as numbers').all()) await ends.click();
+    await page.getByRole('button', { name: 'Draw a known length' }).click();
+    await wholeAndOpen(page, 'drawing a known length');
+    await page.getByRole('button', { name: 'Place it by numbers' }).click();
+    await page.getByRole('radio', { name: 'a share of a measure' }).first().check();
+    await wholeAndOpen(page, 'a new known length');
+  });
+  await test.step('every measure there is', async () => {
+    await goTo(page, 'Wearer');
+    for (const group of await page.getByRole('heading', { name: /^More, / }).all()) await group.click();
+    await page.getByLabel('Waist', { exact: true }).fill('60');
+    await page.getByLabel('Waist', { exact: true }).press('Enter');
+    await expect(page.getByText(/of 1,986 women measured/).first()).toBeVisible();
+    await wholeAndOpen(page, 'all measures');
+  });
+  await test.step('a question on the shelf', async () => {
+    await page.getByRole('banner').getByRole('button').first().click();
+    await page.getByRole('button', { name: /^Take .* off the shelf$/ }).click();
+    await wholeAndOpen(page, 'taking a garment off the shelf');
+  });
+  expect.soft(trouble, 'nothing on the console').toEqual([]);
+});
+
 /** In the window as it stands, and nothing lies over it. */
 async function inSight(controls: readonly Locator[]): Promise<void> {
   for (const control of controls) {

@@ -7,6 +7,8 @@ import { goTo } from './room';
 
 const WHOLE_PHOTO = { minX: 0, minY: 0, maxX: lindenPhotoSize.widthPx, maxY: lindenPhotoSize.heightPx };
 
+test.skip(({ hasTouch }) => !hasTouch, 'for screens that are touched');
+
 test('corners are dragged by a finger, and a second finger takes the drag back', async ({ page }) => {
   await openDemo(page);
   await goTo(page, 'Diagram');

@@ -9,6 +9,7 @@ import { type Chosen, useTable } from '../state/table-store';
 import { Button } from '../ui/button';
 import { Choice } from '../ui/choice';
 import { RoomLayout } from '../ui/room-layout';
+import { hushNow } from '../ui/say';
 import { diagramWords as words } from '../words/diagram';
 import { bringIn } from './bring-in';
 import { CheckCard } from './check-card';
@@ -107,7 +108,10 @@ function OverTable({ findings }: { readonly findings: readonly DiagramFinding[] 
           { value: 'photo', words: words.photoView },
           { value: 'squared', words: words.squaredView },
         ]}
-        onChange={(next) => useDesk.setState({ showing: next })}
+        onChange={(next) => {
+          hushNow();
+          useDesk.setState({ showing: next });
+        }}
       />
       {showing === 'squared' && wrong.length > 0 && (
         <div className={styles.cannot}>

@@ -42,7 +42,9 @@ export function KnownLengthEntry(props: KnownLengthEntryProps) {
   const number = index + 1;
   const entry = useRef<HTMLLIElement>(null);
   useEffect(() => {
-    if (isChosen) entry.current?.scrollIntoView({ block: 'nearest' });
+    // Chosen on the picture it comes into sight; chosen by a press on it, it must not move under that press.
+    if (isChosen && !entry.current?.contains(document.activeElement))
+      entry.current?.scrollIntoView({ block: 'nearest' });
   }, [isChosen]);
   const full = fullSizeLength(known.says, currentSet(garment));
 

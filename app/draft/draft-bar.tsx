@@ -133,7 +133,7 @@ function PictureSettings() {
   const id = useId();
   const { photoShown, setPhotoShown, photoStrength, setPhotoStrength } = useTable();
   return (
-    <>
+    <div className={styles.picture}>
       <Switch label={words.photo} on={photoShown} onChange={setPhotoShown} />
       <label htmlFor={id} className="only-heard">
         {words.photoStrength}
@@ -149,6 +149,6 @@ function PictureSettings() {
         disabled={!photoShown}
         onChange={(event) => setPhotoStrength(Number(event.target.value) / 100)}
       />
-    </>
+    </div>
   );
 }

@@ -119,10 +119,11 @@ function MoveForm({ pieceId }: { readonly pieceId: string }) {
       </div>
       <div>
         <Button
-          disabled={!moves}
-          onPress={() =>
-            editPiece(words.steps.movePiece, pieceId, (now) => movePiece(now, { dx: across ?? 0, dy: down ?? 0 }))
-          }
+          onPress={() => {
+            if (moves)
+              editPiece(words.steps.movePiece, pieceId, (now) => movePiece(now, { dx: across ?? 0, dy: down ?? 0 }));
+            else say(words.said.howFar);
+          }}
         >
           {words.moveIt}
         </Button>

@@ -11,6 +11,7 @@ import { Button } from '../ui/button';
 import { Card } from '../ui/card';
 import { LengthField } from '../ui/length-field';
 import { Note } from '../ui/note';
+import { say } from '../ui/say';
 import { draftWords as words } from '../words/draft';
 import styles from './draft.module.css';
 import { useDraft } from './draft-store';
@@ -74,7 +75,11 @@ function RectangleForm() {
 
   function add() {
     const { garment, edit } = useGarment.getState();
-    if (!garment || !ready) return;
+    if (!garment) return;
+    if (!ready) {
+      say(words.said.bothNumbers);
+      return;
+    }
     const piece = rectanglePiece(
       freePlace(),
       { across, down },
@@ -96,7 +101,7 @@ function RectangleForm() {
         <LengthField label={words.height} value={down} shownIn={shownIn} onCommit={setDown} allowEmpty min={1} />
       </div>
       <div>
-        <Button icon="plus" onPress={add} disabled={!ready}>
+        <Button icon="plus" onPress={add}>
           {words.addRectangle}
         </Button>
       </div>

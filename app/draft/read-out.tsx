@@ -15,10 +15,12 @@ export function ReadOut({ mmPerPx }: { readonly mmPerPx: number | undefined }) {
   );
   if (!at && mmPerPx === undefined) return null;
   return (
-    <p className={styles.readOut} aria-hidden="true">
+    <p className={styles.readOut} data-at={at !== undefined || undefined} aria-hidden="true">
       {at && <span>{words.squares(writeSquares(at.x, shownIn), writeSquares(at.y, shownIn))}</span>}
       {length !== undefined && <span>{words.lengthSoFar(writeLength(length, { shownIn }))}</span>}
-      {mmPerPx !== undefined && <span>{words.onePixel(words.onePixelLength(mmPerPx, shownIn))}</span>}
+      {mmPerPx !== undefined && (
+        <span className={styles.fine}>{words.onePixel(words.onePixelLength(mmPerPx, shownIn))}</span>
+      )}
     </p>
   );
 }

@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { Button } from '../ui/button';
 import { Card } from '../ui/card';
 import { LengthField } from '../ui/length-field';
+import { say } from '../ui/say';
 import { draftWords as words } from '../words/draft';
 import styles from './draft.module.css';
 import { useDraft } from './draft-store';
@@ -28,9 +29,12 @@ export function TraceCard() {
         <div>
           <Button
             icon="plus"
-            disabled={!ready}
             onPress={() => {
-              if (ready) typePoint(across, down);
+              if (!ready) {
+                say(words.said.bothNumbers);
+                return;
+              }
+              typePoint(across, down);
               setAcross(undefined);
               setDown(undefined);
             }}

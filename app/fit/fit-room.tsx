@@ -39,7 +39,11 @@ function NoPieces() {
           </Button>
         </EmptySheet>
       }
-      notebook={<Note tone="plain">{words.noPieces}</Note>}
+      notebook={
+        <Card title={words.roundTheBody}>
+          <p>{words.roundHelp}</p>
+        </Card>
+      }
     />
   );
 }

@@ -68,17 +68,14 @@ function PiecePages({ marks, plan, shownIn, name }: PiecePagesProps) {
       aria-label={words.preview(name || words.unnamed, plan.pages.length)}
     >
       {plan.pages.map(({ label, window: { minX, minY } }) => (
-        <g key={label}>
-          <rect className={styles.sheet} x={minX} y={minY} width={plan.window.width} height={plan.window.height} />
-          <text
-            className={styles.label}
-            fontSize={LABEL_PX * mmPerPx}
-            x={minX + 6 * mmPerPx}
-            y={minY + (LABEL_PX + 4) * mmPerPx}
-          >
-            {label}
-          </text>
-        </g>
+        <rect
+          key={label}
+          className={styles.sheet}
+          x={minX}
+          y={minY}
+          width={plan.window.width}
+          height={plan.window.height}
+        />
       ))}
       {marks.map((mark, index) =>
         mark.kind === 'stroke' ? (
@@ -106,6 +103,17 @@ function PiecePages({ marks, plan, shownIn, name }: PiecePagesProps) {
           )
         ),
       )}
+      {plan.pages.map(({ label, window: { minX, minY } }) => (
+        <text
+          key={label}
+          className={styles.label}
+          fontSize={LABEL_PX * mmPerPx}
+          x={minX + 6 * mmPerPx}
+          y={minY + (LABEL_PX + 4) * mmPerPx}
+        >
+          {label}
+        </text>
+      ))}
     </svg>
   );
 }

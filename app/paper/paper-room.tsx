@@ -4,7 +4,6 @@ import { useGarment } from '../state/garment-store';
 import { useTable } from '../state/table-store';
 import { Button } from '../ui/button';
 import { EmptySheet } from '../ui/empty-sheet';
-import { Note } from '../ui/note';
 import { RoomLayout } from '../ui/room-layout';
 import { paperWords as words } from '../words/paper';
 import { MakeCard } from './make-card';
@@ -29,7 +28,7 @@ export function PaperRoom() {
           </Button>
         </EmptySheet>
       }
-      notebook={<Note tone="plain">{words.noPieces}</Note>}
+      notebook={<PaperCard garment={garment} />}
     />
   );
 }

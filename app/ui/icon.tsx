@@ -37,7 +37,7 @@ const drawings = {
   down: 'M10 4v12M5 11l5 5 5-5',
   left: 'M16 10H4M9 5l-5 5 5 5',
   right: 'M4 10h12M11 5l5 5-5 5',
-  more: 'M4 10h.1M10 10h.1M16 10h.1M3 5h14M3 15h14',
+  more: 'M3 10a1 1 0 1 0 2 0 1 1 0 1 0-2 0M9 10a1 1 0 1 0 2 0 1 1 0 1 0-2 0M15 10a1 1 0 1 0 2 0 1 1 0 1 0-2 0',
   close: 'M5 5l10 10M15 5 5 15',
 } as const;
 

@@ -175,7 +175,7 @@ export const diagramWords = {
     remarksHint: 'What the text says of the garment, the printed scale, what puzzled you.',
   },
   heldBack: (across: number, down: number) =>
-    `That is too far outside the picture, which reaches at most once its own size beyond its edges. The point lies at ${whole.format(across)} across and ${whole.format(down)} down now.`,
+    `A point can lie at most one picture’s size outside the picture. This one is at ${whole.format(across)} across and ${whole.format(down)} down now.`,
   cannotSquare: 'It cannot be squared up yet, so this is the picture as photographed.',
   notANumber: 'That is not a number; nothing was changed.',
 

@@ -209,6 +209,8 @@ export const draftWords = {
     takenBack: 'The last point is taken back.',
     tracingOver: 'Tracing is given up; nothing was kept.',
     removed: (name: string) => `${name} is removed. Undo brings it back.`,
+    bothNumbers: 'Write both numbers first.',
+    howFar: 'Write how far first: to the right, downwards or both.',
     edgeFirst: 'Press nearer to an edge of a piece.',
     pieceFirst: 'Press inside a piece.',
   },

@@ -111,7 +111,7 @@ function pieceFindings(piece: Piece): FitFinding[] {
 function ringFindings(garment: Garment, ring: Ring): FitFinding[] {
   const place = { kind: 'ring', ringId: ring.id } as const;
   if (ring.members.length === 0) return [{ kind: 'no-ring', weight: 'stop', place }];
-  const members = ring.members.map((member) => garment.pieces.find((piece) => piece.id === member.pieceId));
+  const members = ring.members.map((member) => pieceOf(garment, member.pieceId));
   const unnamed = members.filter((piece) => piece && !piece.edges.some((edge) => edge.role === 'waist'));
   const noWaist = unnamed.map((piece): FitFinding => {
     return { kind: 'no-waist-edge', weight: 'stop', place: { kind: 'piece', pieceId: piece?.id ?? '' } };

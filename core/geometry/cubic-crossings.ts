@@ -31,6 +31,9 @@ const SMALLEST = 1e-7;
 /** Pairs of arcs looked at before giving up: some hundred times what an ordinary pair of curves needs. */
 const MOST_PAIRS = 40_000;
 
+/** Nothing is looked for on curves that reach further than this, in mm, or are no numbers: squares would overflow. */
+const TOO_FAR = 1e100;
+
 interface Search {
   readonly a: Arc;
   readonly b: Arc;
@@ -45,7 +48,7 @@ export function cubicCrossings(first: Cubic, second: Cubic): ParameterPair[] {
   const a = arcOf(first, first.p0.x, first.p0.y);
   const b = arcOf(second, first.p0.x, first.p0.y);
   const size = Math.max(...a.map(Math.abs), ...b.map(Math.abs));
-  if (!(size < Infinity)) return [];
+  if (!(size < TOO_FAR)) return [];
   const search: Search = { a, b, rounding: 1e-14 * size, found: [], pairs: 0 };
   seek(search, a, 0, 1, b, 0, 1);
   return withoutDoubles(search);

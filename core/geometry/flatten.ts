@@ -1,6 +1,5 @@
-import { splitSegment } from './cubic-curve';
 import type { Point } from './point';
-import type { Cubic, Path } from './segment';
+import type { Path } from './segment';
 
 /** Halvings of one curve at most: 2¹⁶ chords, so that an accuracy below rounding still ends. */
 const DEEPEST = 16;
@@ -18,29 +17,63 @@ export function flattenPath(path: Path, tolerance: number): Point[] {
   const points: Point[] = [first.p0];
   for (const segment of path) {
     if (segment.kind === 'line') points.push(segment.p1);
-    else flattenCubic(segment, Math.max(tolerance, 0) / 0.75, points, 0);
+    else {
+      const { p0, p1, p2, p3 } = segment;
+      flattenCubic(p0.x, p0.y, p1.x, p1.y, p2.x, p2.y, p3.x, p3.y, Math.max(tolerance, 0) / 0.75, points, 0);
+    }
   }
   return points;
 }
 
-function flattenCubic(curve: Cubic, reach: number, points: Point[], depth: number): void {
-  const { p0, p1, p2, p3 } = curve;
-  if (depth >= DEEPEST || (distanceToChord(p1, p0, p3) <= reach && distanceToChord(p2, p0, p3) <= reach)) {
-    points.push(p3);
+/** In bare numbers, for this is on the way of every drag: the ends of halves are made only where they are kept. */
+function flattenCubic(
+  x0: number,
+  y0: number,
+  x1: number,
+  y1: number,
+  x2: number,
+  y2: number,
+  x3: number,
+  y3: number,
+  reach: number,
+  points: Point[],
+  depth: number,
+): void {
+  // Asked so that what is no number ends here, too.
+  const bends = offChord(x1, y1, x0, y0, x3, y3) > reach || offChord(x2, y2, x0, y0, x3, y3) > reach;
+  if (depth >= DEEPEST || !bends) {
+    points.push({ x: x3, y: y3 });
     return;
   }
-  const [head, tail] = splitSegment(curve, 0.5) as readonly [Cubic, Cubic];
-  flattenCubic(head, reach, points, depth + 1);
-  flattenCubic(tail, reach, points, depth + 1);
+  const ax = (x0 + x1) / 2;
+  const ay = (y0 + y1) / 2;
+  const bx = (x1 + x2) / 2;
+  const by = (y1 + y2) / 2;
+  const cx = (x2 + x3) / 2;
+  const cy = (y2 + y3) / 2;
+  const abx = (ax + bx) / 2;
+  const aby = (ay + by) / 2;
+  const bcx = (bx + cx) / 2;
+  const bcy = (by + cy) / 2;
+  const x = (abx + bcx) / 2;
+  const y = (aby + bcy) / 2;
+  flattenCubic(x0, y0, ax, ay, abx, aby, x, y, reach, points, depth + 1);
+  flattenCubic(x, y, bcx, bcy, cx, cy, x3, y3, reach, points, depth + 1);
 }
 
 /** How far a point is from the straight stretch between `from` and `to`. */
 export function distanceToChord(point: Point, from: Point, to: Point): number {
-  const dx = to.x - from.x;
-  const dy = to.y - from.y;
-  const px = point.x - from.x;
-  const py = point.y - from.y;
+  return offChord(point.x, point.y, from.x, from.y, to.x, to.y);
+}
+
+function offChord(x: number, y: number, fromX: number, fromY: number, toX: number, toY: number): number {
+  const dx = toX - fromX;
+  const dy = toY - fromY;
+  const px = x - fromX;
+  const py = y - fromY;
   const lengthSq = dx * dx + dy * dy;
   const t = lengthSq > 0 ? Math.min(1, Math.max(0, (px * dx + py * dy) / lengthSq)) : 0;
-  return Math.hypot(px - dx * t, py - dy * t);
+  const offX = px - dx * t;
+  const offY = py - dy * t;
+  return Math.sqrt(offX * offX + offY * offY);
 }

@@ -4,7 +4,7 @@ import { segmentAt } from './cubic-curve';
 import { fittedPiece } from './parallel-fit';
 import { type ParallelPlace, parallelPlace, type Span } from './parallel-source';
 import { distance, type Point, turnBetween } from './point';
-import { type Cubic, cubic, line, type Segment } from './segment';
+import { cubic, line, type Segment } from './segment';
 
 /** The share of the accuracy that is given to the fit: between the places it measures the error is a little larger. */
 const FIT_SHARE = 0.8;
@@ -93,7 +93,7 @@ function endAt({ segment, offset, end }: Course, t: number): End {
 
 /** By how much to shorten a piece that missed: the error falls with the sixth power of the length. */
 function shrinkage(error: number | undefined, accuracy: number): number {
-  if (error === undefined) return 0.5;
+  if (error === undefined || !(error < Infinity)) return 0.5;
   return Math.min(0.9, Math.max(0.25, 0.9 * (accuracy / error) ** (1 / 6)));
 }
 
@@ -102,6 +102,7 @@ function pivot(about: Point, start: ParallelPlace, stop: ParallelPlace, accuracy
   const turn = turnBetween(start.tangent, stop.tangent);
   if (distance(start.point, stop.point) <= accuracy) return [line(start.point, stop.point)];
   const arc = arcOfCircle(about, start.point, turn, accuracy);
-  const last = arc[arc.length - 1] as Cubic;
+  const last = arc[arc.length - 1];
+  if (!last) return [line(start.point, stop.point)];
   return [...arc.slice(0, -1), cubic(last.p0, last.p1, last.p2, stop.point)];
 }

@@ -62,7 +62,8 @@ export function lineCrossings(runs: readonly Run[], { counts, touch, most }: Cro
       active[kept++] = j;
       if (Math.max(y0[j] as number, y1[j] as number) < low || Math.min(y0[j] as number, y1[j] as number) > high)
         continue;
-      const [one, other] = [owner[j] as number, owner[i] as number];
+      const one = owner[j] as number;
+      const other = owner[i] as number;
       const at = counts(one, other) ? crossingOf(lines, j, i, touch) : undefined;
       if (at) found.push({ one, other, at });
       if (found.length >= most) return found;
@@ -99,8 +100,14 @@ function linesOf(runs: readonly Run[]): Lines {
 }
 
 function crossingOf({ x0, y0, x1, y1 }: Lines, i: number, j: number, touch: number): Point | undefined {
-  const [ax, ay, bx, by] = [x0[i], y0[i], x1[i], y1[i]] as [number, number, number, number];
-  const [cx, cy, dx, dy] = [x0[j], y0[j], x1[j], y1[j]] as [number, number, number, number];
+  const ax = x0[i] as number;
+  const ay = y0[i] as number;
+  const bx = x1[i] as number;
+  const by = y1[i] as number;
+  const cx = x0[j] as number;
+  const cy = y0[j] as number;
+  const dx = x1[j] as number;
+  const dy = y1[j] as number;
   if ((ax === cx && ay === cy) || (ax === dx && ay === dy) || (bx === cx && by === cy) || (bx === dx && by === dy)) {
     return undefined;
   }

@@ -161,6 +161,46 @@ describe('fitFindings', () => {
     expect(kindsOf(findingsOf([tube(42)]))).not.toContain('no-opening');
   });
 
+  it('says when an opening is too short for the hips, and needs no more once it is long enough', () => {
+    // 24 in at the waist, 46 at 8 in down and 106.5 at 30, evenly: 38 in of hips pass (38 - 24)/(46 - 24) of 8 in down.
+    const skirt = (opening: number): Piece => {
+      const half = (girth: number) => inches(girth / 4);
+      const piece = traced('skirt', [
+        [[0, 0], 'waist'],
+        [[half(24), 0], 'seam'],
+        [[half(106.5), inches(30)], 'hem'],
+        [[0, inches(30)], 'seam'],
+        [[0, inches(opening)], 'opening'],
+      ]);
+      return { ...piece, cut: { how: 'pair', count: 4 } };
+    };
+    const short = only(findingsOf([skirt(4)]), 'opening-short');
+    expect(short).toMatchObject({ weight: 'warn', place: { kind: 'edge', pieceId: skirt(4).id } });
+    expect(short.opening / MM_PER_INCH).toBeCloseTo(4, 9);
+    expect(short.needed / MM_PER_INCH).toBeCloseTo((14 / 22) * 8, 6);
+    expect(kindsOf(findingsOf([skirt(5.5)]))).not.toContain('opening-short');
+    expect(kindsOf(findingsOf([skirt(4)]))).not.toContain('no-opening');
+  });
+
+  it('says which pieces end above a level instead of judging a girth without them', () => {
+    const short: Piece = {
+      ...traced('yoke', [
+        [[0, 0], 'waist'],
+        [[inches(10), 0], 'seam'],
+        [[inches(10), inches(6)], 'hem'],
+        [[0, inches(6)], 'fold'],
+      ]),
+      cut: { how: 'fold', count: 1 },
+    };
+    const found = findingsOf([tube(40, { how: 'fold', count: 1 }), short]);
+    const below = only(found, 'level-below-piece');
+    expect(below).toMatchObject({ weight: 'warn', girth: 'hip', pieceIds: [short.id] });
+    expect(below.place).toMatchObject({ kind: 'ring' });
+    expect(below.depth / MM_PER_INCH).toBeCloseTo(8, 9);
+    expect(kindsOf(found)).not.toContain('panel-missing');
+    expect(found.filter(({ kind }) => kind === 'girth-too-small')).toEqual([]);
+  });
+
   it('names missing measures and pieces without a waist', () => {
     expect(
       only(findingsOf([tube(42)], { waist: 40 }).filter(isMissing('waistToHip')), 'girth-measure-missing').weight,

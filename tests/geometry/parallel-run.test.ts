@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { type Course, followsOn, pivotBetween, runOfParts } from '../../core/geometry/parallel-run';
 import { allParts, type Kept, keptParts, sourcesOf } from '../../core/geometry/parallel-trim';
 import { line, type Path } from '../../core/geometry/segment';
-import { closedPolygon } from './shapes';
+import { ROOMS } from './shapes';
 
 const courseOf = (path: Path, offset: number, turns: readonly number[], closed: boolean): Course => ({
   sources: sourcesOf(path, offset),
@@ -42,24 +42,10 @@ describe('pivotBetween', () => {
 
 describe('runOfParts', () => {
   it('passes over an island and keeps the larger ring', () => {
-    const rooms = closedPolygon(
-      [0, 0],
-      [60, 0],
-      [60, 25],
-      [90, 25],
-      [90, 10],
-      [130, 10],
-      [130, 50],
-      [90, 50],
-      [90, 35],
-      [60, 35],
-      [60, 60],
-      [0, 60],
-    );
     const quarter = Math.PI / 2;
     const turns = [1, 1, -1, -1, 1, 1, 1, 1, -1, -1, 1, 1].map((each) => each * quarter);
     const around = [...turns.slice(1), turns[0] as number];
-    const course = courseOf(rooms, -6, around, true);
+    const course = courseOf(ROOMS, -6, around, true);
     const run = runOfParts(course, keptParts(course.sources, -6));
     expect(run.map(({ index }) => index).sort((a, b) => a - b)).toEqual([0, 1, 9, 10, 11]);
   });

@@ -19,7 +19,7 @@ import { line, type Path, type Segment } from '../../core/geometry/segment';
 import { cubicLoop, selfCrossings } from '../../core/geometry/self-crossing';
 import { closedSplineThrough, splineThrough } from '../../core/geometry/spline';
 import { errorAlongNormals, errorOfMissing, trueParallel } from './parallel-error';
-import { arcPath, closedPolygon, cubicOf, points, seededRandom } from './shapes';
+import { arcPath, closedPolygon, cubicOf, points, ROOMS, seededRandom } from './shapes';
 
 const ARCH = cubicOf([0, 0], [0, 100], [100, 100], [100, 0]);
 const ARMHOLE = cubicOf([0, 0], [0, 70], [40, 110], [120, 115]);
@@ -251,22 +251,8 @@ describe('parallelOf a path with corners', () => {
   });
 
   it('keeps the larger ring where a neck is too narrow', () => {
-    // Two rooms of 60 and 40 joined by a passage 10 wide; 6 in from the walls the passage is shut.
-    const rooms = closedPolygon(
-      [0, 0],
-      [60, 0],
-      [60, 25],
-      [90, 25],
-      [90, 10],
-      [130, 10],
-      [130, 50],
-      [90, 50],
-      [90, 35],
-      [60, 35],
-      [60, 60],
-      [0, 60],
-    );
-    expect(signedArea(parallel(rooms, -6))).toBeCloseTo(48 * 48, 2);
+    // 6 in from the walls the passage is shut.
+    expect(signedArea(parallel(ROOMS, -6))).toBeCloseTo(48 * 48, 2);
   });
 });
 

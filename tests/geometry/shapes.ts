@@ -21,6 +21,22 @@ export function closedPolygon(...pairs: readonly Pair[]): Path {
   return corners.map((corner, i) => line(corner, corners[(i + 1) % corners.length] as Point));
 }
 
+/** The outline of two rooms, 60 and 40 wide, joined by a passage 10 wide. */
+export const ROOMS: Path = closedPolygon(
+  [0, 0],
+  [60, 0],
+  [60, 25],
+  [90, 25],
+  [90, 10],
+  [130, 10],
+  [130, 50],
+  [90, 50],
+  [90, 35],
+  [60, 35],
+  [60, 60],
+  [0, 60],
+);
+
 /** Part of a circle in cubics of at most 15 degrees, whose radius is true to 6e-9 of itself. */
 export function arcPath(centre: Point, radius: number, from: number, sweep: number): Path {
   const count = Math.max(1, Math.ceil(Math.abs(sweep) / (Math.PI / 12)));
