@@ -28,7 +28,11 @@ export default defineConfig({
     timeout: 60_000,
   },
   projects: [
-    { name: 'laptop', use: { ...devices['Desktop Chrome'], viewport: { width: 1440, height: 900 } } },
+    {
+      name: 'laptop',
+      testIgnore: /touch\.spec\.ts/,
+      use: { ...devices['Desktop Chrome'], viewport: { width: 1440, height: 900 } },
+    },
     {
       name: 'tablet',
       testMatch: /touch\.spec\.ts/,

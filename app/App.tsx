@@ -4,6 +4,7 @@ import { ShelfRoom } from './shelf/shelf-room';
 import { Header } from './shell/header';
 import { KeptNotice } from './shell/kept-notice';
 import { RoomGuard } from './shell/room-guard';
+import { SayRefused } from './shell/say-refused';
 import { UndoKeys } from './shell/undo-keys';
 import { UpdateNotice } from './shell/update-notice';
 import { useGarment } from './state/garment-store';
@@ -31,6 +32,7 @@ export function App() {
   return (
     <div className={styles.app}>
       <UndoKeys />
+      <SayRefused />
       <Header />
       <UpdateNotice />
       <KeptNotice />

@@ -31,6 +31,8 @@ export interface GarmentState extends History {
   readonly saving: 'saved' | 'waiting' | 'failed';
   /** Why the last write failed, in words. */
   readonly failure: string | undefined;
+  /** The last step that was not taken because the garment could not have been read again; a new object each time. */
+  readonly refused: { readonly label: string } | undefined;
   open(garment: Garment, history?: History): void;
   close(): void;
   /**
@@ -68,6 +70,7 @@ export const useGarment = create<GarmentState>((set, get) => ({
   future: [],
   saving: 'saved',
   failure: undefined,
+  refused: undefined,
   open(garment, history = { past: [], future: [] }) {
     dragging = undefined;
     const { past, future } = history;
@@ -141,7 +144,8 @@ function stepTaken(
   merge?: string,
 ): Partial<GarmentState> {
   if (after === before) return { garment: after };
-  if (garmentChange(before, after).length === 0 || breaks(before, after)) return { garment: before };
+  if (garmentChange(before, after).length === 0) return { garment: before };
+  if (breaks(before, after)) return { garment: before, refused: { label } };
   const time = Date.now();
   const last = past.at(-1);
   const step = { before, after, label, time, ...(merge === undefined ? {} : { merge }) };

@@ -22,6 +22,8 @@ export const shellWords = {
   },
   notKept: (why: string) => `Your last changes are on the screen but not yet kept: ${why}`,
   saveToFile: 'Save to a file now',
+  refused: (what: string) =>
+    `That was not done (${what}): it would put a piece more than a kilometre away, or leave a mark without its edge.`,
   elsewhere: 'This garment is open in another window, and only one window at a time can change it.',
   editHere: 'Go on here instead',
   broken: (room: string) =>

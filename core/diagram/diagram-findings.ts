@@ -41,6 +41,9 @@ const SLIP_PX = 1.5;
 /** A slip that grows beyond a quarter inch over the whole diagram is worth saying. */
 const GROWN_TOO_FAR = 6.35;
 
+/** No page or copier stretches so far, and old plates drawn out of scale reach about a third: beyond it a figure is misread. */
+const BEYOND_STRETCH = 0.5;
+
 /** A stretch below this cannot be told from the slip of placing the corners. */
 const NO_STRETCH = 0.01;
 
@@ -114,7 +117,7 @@ function stretchFinding(diagram: Diagram, map: DiagramMap, scale: Scale): Diagra
   const over = Math.max(map.plane.across * map.across, map.plane.down * map.down);
   return {
     kind: 'stretched',
-    weight: 'warn',
+    weight: share > BEYOND_STRETCH ? 'stop' : 'warn',
     place: { kind: 'diagram', diagramId: diagram.id },
     share,
     over,

@@ -33,6 +33,9 @@ export interface Scale {
  */
 const DIRECTIONS_APART = 0.05;
 
+/** A line shorter than this, about a pixel of the picture, has no length that could be read off. */
+const SHORTEST_RUN = 1;
+
 /** Steps of the least squares; each brings several figures, and the start is already close. */
 const STEPS = 12;
 
@@ -42,7 +45,7 @@ const STEPS = 12;
  * both ways. `undefined` without a usable line. A line drawn without length, or stated as nothing, is left out.
  */
 export function solveScale(all: readonly ScaledLine[]): Scale | undefined {
-  const lines = all.filter(({ run, length }) => length > 0 && Math.hypot(run.dx, run.dy) > 1e-9);
+  const lines = all.filter(({ run, length }) => length > 0 && Math.hypot(run.dx, run.dy) >= SHORTEST_RUN);
   if (lines.length === 0) return undefined;
   const solved = solveFor(lines);
   return {

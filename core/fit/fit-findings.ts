@@ -7,7 +7,7 @@ import type { Piece } from '../garment/piece';
 import { pieceOf } from '../garment/with-piece';
 import { pathLength } from '../geometry/path';
 import type { Point } from '../geometry/point';
-import { selfCrossings } from '../geometry/self-crossing';
+import { type SelfCrossing, selfCrossings } from '../geometry/self-crossing';
 import { inches } from '../units/inch';
 import { longestOpening, openingNeeded } from './opening';
 import { type GirthAtLevel, girthsOf, hemSweep } from './round-body';
@@ -89,9 +89,21 @@ export function fitFindings(garment: Garment): FitFinding[] {
   return [...pieces, ...garment.rings.flatMap((ring) => ringFindings(garment, ring))];
 }
 
+const crossings = new WeakMap<Piece, SelfCrossing | 'none'>();
+
+/** Where the outline of a piece first crosses itself. Remembered per piece. */
+function crossingOf(piece: Piece): SelfCrossing | undefined {
+  let known = crossings.get(piece);
+  if (known === undefined) {
+    known = selfCrossings(outlineOf(piece).whole)[0] ?? 'none';
+    crossings.set(piece, known);
+  }
+  return known === 'none' ? undefined : known;
+}
+
 function pieceFindings(piece: Piece): FitFinding[] {
-  const { edges, whole } = outlineOf(piece);
-  const [crossing] = selfCrossings(whole);
+  const { edges } = outlineOf(piece);
+  const crossing = crossingOf(piece);
   const found: FitFinding[] = crossing
     ? [{ kind: 'outline-crosses', weight: 'stop', place: { kind: 'piece', pieceId: piece.id }, at: crossing.point }]
     : [];
@@ -117,6 +129,8 @@ function ringFindings(garment: Garment, ring: Ring): FitFinding[] {
     return { kind: 'no-waist-edge', weight: 'stop', place: { kind: 'piece', pieceId: piece?.id ?? '' } };
   });
   if (noWaist.length === members.length) return noWaist;
+  // A crossed outline has no inside to be measured across; that is said of the piece itself.
+  if (members.some((piece) => piece && crossingOf(piece))) return noWaist;
   const all = girthsOf(garment, ring);
   const below = all.flatMap((girth) => levelBelowPiece(garment, ring, girth));
   const girths = all.filter((girth) => !below.some(({ place }) => place.levelId === girth.level.id));

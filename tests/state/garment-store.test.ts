@@ -47,6 +47,7 @@ it.each([Number.NaN, Number.POSITIVE_INFINITY, 1e7])('edit and drag refuse to ta
   now().endDrag();
   expect(now().garment).toBe(start);
   expect(now().past).toEqual([]);
+  expect(now().refused).toEqual({ label: 'moved a point' });
 });
 
 it('a new step forgets what was taken back', () => {
