@@ -36,7 +36,7 @@ function dragStep(garment: Garment, step: number): unknown {
 export async function dragFigures(): Promise<Figure[]> {
   const twelve = sampleGarment(12);
   const one = sampleGarment(6);
-  const whole = timesOf((index) => dragStep(twelve, index), { times: 400, warm: 60 });
+  const whole = timesOf((index) => dragStep(twelve, index), { times: 1000, warm: 400 });
   const piece = timesOf(
     (index) => {
       const edge = one.pieces[5]?.edges[1];

@@ -1,9 +1,10 @@
 import { outlineOf } from '../garment/outline';
 import type { Piece } from '../garment/piece';
 import { edgeIndex, withCorner, withEdge } from '../garment/with-piece';
+import { flattenPath } from '../geometry/flatten';
 import { pathLength } from '../geometry/path';
 import { distance, move, type TablePoint } from '../geometry/point';
-import { selfCrossings } from '../geometry/self-crossing';
+import { ringCrossing } from '../geometry/polygon';
 import { scaleMarks } from './carry-marks';
 import { type Cone, coneOf, farEdgeAt } from './cone';
 import { type LevelLine, levelLine } from './level-line';
@@ -50,6 +51,9 @@ export interface CurvedWaistWish {
   /** How far the waist is lowered at the centre line (mm, below the hip depth); 0 unless said. */
   readonly centreDip?: number;
 }
+
+/** How closely the outline is flattened to see whether it crosses itself (mm): a hair, at every step of a drag. */
+const CROSSING_FLATNESS = 0.05;
 
 /** Lengths come out right to this many mm: a hundredth is far below any pencil. */
 const LENGTH_RIGHT = 0.005;
@@ -117,7 +121,7 @@ function workOut(piece: Piece, wish: CurvedWaistWish): CurvedWaist | NoCurvedWai
     const offWaist = wish.length - pathLength(line);
     const offHip = made.passesHip ? hip.length - level.length : 0;
     if (Math.abs(offWaist) < LENGTH_RIGHT && Math.abs(offHip) < LENGTH_RIGHT) {
-      if (selfCrossings(outlineOf(made.piece).whole).length > 0) return refuse('crosses');
+      if (ringCrossing(flattenPath(outlineOf(made.piece).whole, CROSSING_FLATNESS))) return refuse('crosses');
       return {
         kind: 'curved-waist',
         piece: withMarks(piece, made.piece, making, cone),
