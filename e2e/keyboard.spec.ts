@@ -105,6 +105,22 @@ test('a piece is traced by typed numbers, and the keys of fields belong to the f
   await tabTo(page, 'application');
   await page.keyboard.press('Backspace');
   await expect(notebook.getByText('2 points')).toBeVisible();
+  // While a piece is in the making, undo takes back its points, by the keys and by the button, and a reload keeps it.
+  await page.keyboard.press('Control+z');
+  await expect(notebook.getByText('1 point', { exact: true })).toBeVisible();
+  await page.getByRole('button', { name: 'Undo: add a point' }).click();
+  await expect(page.getByRole('button', { name: 'Nothing to undo' })).toBeDisabled();
+  for (const [across, down] of [
+    ['30', '2 1/2'],
+    ['41 3/4', '3'],
+  ] as const) {
+    await notebook.getByLabel('Across', { exact: true }).fill(across);
+    await notebook.getByLabel('Down', { exact: true }).fill(down);
+    await page.keyboard.press('Tab');
+    await page.keyboard.press('Enter');
+  }
+  await page.reload();
+  await expect(notebook.getByText('2 points')).toBeVisible();
   await notebook.getByLabel('Across', { exact: true }).focus();
   await page.keyboard.type('37');
   await page.keyboard.press('Control+z');

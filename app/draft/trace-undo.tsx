@@ -1,22 +1,16 @@
 import { useEffect } from 'react';
+import { useTable } from '../state/table-store';
+import { draftWords as words } from '../words/draft';
 import { useDraft } from './draft-store';
 import { takeBackPoint } from './trace-tool';
 
-/** While a piece is being traced, the undo keys take back its last point and nothing else. */
+/** While a piece is being traced, undo takes back its last point and leaves the garment alone. */
 export function TraceUndo() {
+  const tracing = useDraft((draft) => draft.mode === 'trace' && draft.trace.length > 0);
   useEffect(() => {
-    function press(event: KeyboardEvent) {
-      if (!(event.ctrlKey || event.metaKey) || event.altKey || event.shiftKey || event.key.toLowerCase() !== 'z')
-        return;
-      if (event.target instanceof HTMLElement && event.target.closest('input, textarea, select')) return;
-      const { mode, trace } = useDraft.getState();
-      if (mode !== 'trace' || trace.length === 0) return;
-      event.preventDefault();
-      takeBackPoint();
-    }
-    // Before the keys reach the garment's own undo.
-    window.addEventListener('keydown', press, { capture: true });
-    return () => window.removeEventListener('keydown', press, { capture: true });
-  }, []);
+    if (!tracing) return;
+    useTable.setState({ undoFirst: { label: words.steps.addPoint, undo: takeBackPoint } });
+    return () => useTable.setState({ undoFirst: undefined });
+  }, [tracing]);
   return null;
 }

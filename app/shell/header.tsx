@@ -29,11 +29,13 @@ function History() {
   const undoable = useGarment((state) => state.past.at(-1)?.label);
   const redoable = useGarment((state) => state.future.at(-1)?.label);
   const saving = useGarment((state) => state.saving);
+  const first = useTable((table) => table.undoFirst);
   const undo = useGarment((state) => state.undo);
+  const what = first?.label ?? undoable;
   const redo = useGarment((state) => state.redo);
   return (
     <div className={styles.history}>
-      <Button icon="undo" title={words.undo(undoable)} disabled={undoable === undefined} onPress={undo} />
+      <Button icon="undo" title={words.undo(what)} disabled={what === undefined} onPress={first?.undo ?? undo} />
       <Button icon="redo" title={words.redo(redoable)} disabled={redoable === undefined} onPress={redo} />
       <span className={styles.saving} data-saving={saving}>
         {words.saving[saving]}

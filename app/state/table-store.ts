@@ -34,6 +34,8 @@ export interface TableState {
   readonly photoShown: boolean;
   /** 0 to 1 */
   readonly photoStrength: number;
+  /** Something half done, such as a piece being traced, that undo takes back before it touches the garment. */
+  readonly undoFirst: { readonly label: string; readonly undo: () => void } | undefined;
   goTo(room: Room, chosen?: Chosen): void;
   choose(chosen: Chosen): void;
   setView(which: 'photo' | 'table', view: View | undefined): void;
@@ -54,6 +56,7 @@ export const useTable = create<TableState>((set) => ({
   snapStep: inches(1 / 8),
   photoShown: true,
   photoStrength: 0.8,
+  undoFirst: undefined,
   goTo: (room, chosen) => set((table) => ({ room, chosen: chosen ?? table.chosen })),
   choose: (chosen) => set({ chosen }),
   setView: (which, view) => set((table) => ({ view: { ...table.view, [which]: view } })),
