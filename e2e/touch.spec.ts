@@ -121,8 +121,8 @@ test('a pinch keeps the place between the fingers, and a tap puts down one point
     expect(Math.abs((asBefore.y - first.y) / 3 - (second.y - first.y))).toBeLessThan(0.1);
   });
 
-  await test.step('nothing of it is a step to undo before the piece is closed', async () => {
-    await expect(page.getByRole('button', { name: 'Nothing to undo' })).toBeDisabled();
+  await test.step('undo means its points until it is given up, and then there is nothing', async () => {
+    await expect(page.getByRole('button', { name: 'Undo: add a point' })).toBeEnabled();
     await page.getByRole('button', { name: 'Cancel' }).tap();
     await expect(page.getByRole('button', { name: 'Nothing to undo' })).toBeDisabled();
   });
