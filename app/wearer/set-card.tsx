@@ -3,6 +3,7 @@ import type { Garment } from '../../core/garment/garment';
 import type { MeasureSet } from '../../core/garment/measure';
 import { chooseSet, copySet, describeSet } from '../../core/garment/wearer-edits';
 import { useGarment } from '../state/garment-store';
+import { today } from '../state/today';
 import { Button } from '../ui/button';
 import { Card } from '../ui/card';
 import { Choice } from '../ui/choice';
@@ -71,11 +72,4 @@ export function SetCard({ garment, set }: SetCardProps) {
       </Button>
     </Card>
   );
-}
-
-/** Today where she is, YYYY-MM-DD. */
-function today(): string {
-  const now = new Date();
-  const two = (n: number) => String(n).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
