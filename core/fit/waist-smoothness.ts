@@ -1,8 +1,9 @@
 import { neighbourIndex } from '../garment/outline';
 import type { Piece } from '../garment/piece';
+import type { EdgeRef } from '../garment/seam';
 import { edgeIndex } from '../garment/with-piece';
 import { cornerAngle } from '../seams/corner-angle';
-import type { EdgeRef, SeamPair } from '../seams/seam-pairs';
+import type { SeamPair } from '../seams/seam-pairs';
 
 /** A corner of a piece where the waist ends. */
 export interface WaistCorner {

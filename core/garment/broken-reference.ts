@@ -1,5 +1,6 @@
 import type { Garment } from './garment';
 import type { Piece } from './piece';
+import type { EdgeRef } from './seam';
 
 /** More points on one outline than this are a fault, not a drawing. */
 const MOST_POINTS = 2000;
@@ -15,7 +16,7 @@ type Trouble = BrokenReference | undefined;
  * The first place of a garment where one part speaks of another that is not there, where two things have one id, or
  * where corners and edges do not make a ring; `undefined` when it all holds together.
  */
-export function brokenReference({ wearer, diagrams, pieces, rings }: Garment): Trouble {
+export function brokenReference({ wearer, diagrams, pieces, rings, seams = [] }: Garment): Trouble {
   const diagramIds = new Set(diagrams.map(({ id }) => id));
   const pieceIds = new Set(pieces.map(({ id }) => id));
   return (
@@ -36,12 +37,18 @@ export function brokenReference({ wearer, diagrams, pieces, rings }: Garment): T
           members.map(({ pieceId }) => ({ id: pieceId })),
         )
       );
-    })
+    }) ??
+    sameId('seams', seams) ??
+    first('seams', seams, ({ one, other }) => loose('one', ![...one, ...other].every((ref) => isThere(ref, pieces))))
   );
 }
 
+function isThere({ pieceId, edgeId }: EdgeRef, pieces: readonly Piece[]): boolean {
+  return pieces.find(({ id }) => id === pieceId)?.edges.some(({ id }) => id === edgeId) ?? false;
+}
+
 function brokenPiece(piece: Piece, diagramIds: ReadonlySet<string>): Trouble {
-  const { corners, edges, darts, notches, labels, diagramId } = piece;
+  const { corners, edges, darts, notches, labels, fullness = [], diagramId } = piece;
   const straight = edges.every(({ shape }) => shape.kind === 'straight');
   const edgeIds = new Set(edges.map(({ id }) => id));
   const points = edges.reduce(
@@ -53,9 +60,10 @@ function brokenPiece(piece: Piece, diagramIds: ReadonlySet<string>): Trouble {
     wrong('corners', (corners.length === 2 && straight) || points > MOST_POINTS) ??
     sameId('corners', corners) ??
     sameId('edges', edges) ??
-    sameId('marks', [...darts, ...notches, ...labels]) ??
+    sameId('marks', [...darts, ...notches, ...labels, ...fullness]) ??
     loose('darts', !darts.every(({ edgeId }) => edgeIds.has(edgeId))) ??
     loose('notches', !notches.every(({ edgeId }) => edgeIds.has(edgeId))) ??
+    loose('fullness', !fullness.every(({ edgeId }) => edgeIds.has(edgeId))) ??
     loose('diagramId', diagramId !== undefined && !diagramIds.has(diagramId))
   );
 }

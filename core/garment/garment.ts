@@ -1,9 +1,10 @@
 import type { Diagram } from './diagram';
 import type { GirthName, LengthName, Wearer } from './measure';
 import type { Piece } from './piece';
+import type { Seam } from './seam';
 
 /** The number of the present shape of a stored garment. Every change of shape adds one and a migration. */
-export const SCHEMA = 1;
+export const SCHEMA = 2;
 
 /** Where a diagram came from. Every field may be empty. */
 export interface Source {
@@ -17,8 +18,12 @@ export interface Source {
 /** A level round the body at which pieces are measured against it. */
 export interface Level {
   readonly id: string;
+  /** What she calls it; the girth's own name unless said. */
+  readonly name?: string;
   /** The girth it is compared with. */
   readonly girth: GirthName;
+  /** The body at this very level, where she has put the tape round it; it goes before the measure of that girth. */
+  readonly body?: number;
   /** How far below the waist edge: a measure of the wearer, or a length. The waist itself is at length 0. */
   readonly depth:
     | { readonly kind: 'measure'; readonly measure: LengthName }
@@ -56,6 +61,14 @@ export interface PaperChoice {
   readonly step: 'sixteenth' | 'eighth' | 'millimetre';
 }
 
+/** The garment worn over this one: how long it is from the waist, and by how much this one must stay above its hem. */
+export interface OuterGarment {
+  readonly front?: number;
+  readonly side?: number;
+  readonly back?: number;
+  readonly shorterBy: number;
+}
+
 /** A proof of printed scale: what the test square measured on paper. */
 export interface ScaleProof {
   /** YYYY-MM-DD */
@@ -79,6 +92,10 @@ export interface Garment {
   readonly diagrams: readonly Diagram[];
   readonly pieces: readonly Piece[];
   readonly rings: readonly Ring[];
+  /** Which edges are sewn to which. */
+  readonly seams?: readonly Seam[];
+  /** The garment that is worn over this one. */
+  readonly outer?: OuterGarment;
   readonly paper: PaperChoice;
   readonly scaleProof?: ScaleProof;
 }

@@ -5,13 +5,15 @@ export type StoredReading = GarmentReading | { readonly kind: 'newer'; readonly 
 
 /**
  * A garment from storage or a file, whatever age it has: brought up step by step to the present shape and checked. One
- * from a newer program is named as such and not touched. There is one shape so far, and so no step yet.
+ * from a newer program is named as such and not touched.
  */
 export function readStoredGarment(value: unknown): StoredReading {
-  const schema = typeof value === 'object' && value !== null && 'schema' in value ? value.schema : undefined;
+  if (typeof value !== 'object' || value === null) return { kind: 'not-a-garment', where: 'schema', why: 'value' };
+  const schema: unknown = 'schema' in value ? value.schema : undefined;
   if (typeof schema !== 'number' || !Number.isInteger(schema) || schema < 1) {
     return { kind: 'not-a-garment', where: 'schema', why: 'value' };
   }
   if (schema > SCHEMA) return { kind: 'newer', schema };
-  return readGarment(value);
+  // Shape 2 added only fields that may be missing, so a garment of shape 1 lacks nothing but the number.
+  return readGarment({ ...value, schema: SCHEMA });
 }

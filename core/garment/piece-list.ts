@@ -1,6 +1,7 @@
 import type { Garment } from './garment';
 import { movePiece } from './move-piece';
 import type { Piece } from './piece';
+import { withoutLooseSeams } from './seam-edits';
 import { pieceOf, withoutOne } from './with-piece';
 
 /** The garment with one more piece. */
@@ -8,7 +9,7 @@ export function addPiece(garment: Garment, piece: Piece): Garment {
   return { ...garment, pieces: [...garment.pieces, piece] };
 }
 
-/** The garment without a piece, which also leaves the rings it was in. */
+/** The garment without a piece, which also leaves the rings and the seams it was in. */
 export function removePiece(garment: Garment, pieceId: string): Garment {
   const pieces = withoutOne(garment.pieces, pieceId);
   if (pieces === garment.pieces) return garment;
@@ -16,7 +17,7 @@ export function removePiece(garment: Garment, pieceId: string): Garment {
     const members = ring.members.filter((member) => member.pieceId !== pieceId);
     return members.length === ring.members.length ? ring : { ...ring, members };
   });
-  return { ...garment, pieces, rings };
+  return withoutLooseSeams({ ...garment, pieces, rings });
 }
 
 /** The garment with a copy of a piece laid beside it under a new name, all its parts with fresh ids. */
@@ -42,5 +43,8 @@ function withFreshIds(piece: Piece, { newId, name }: { readonly newId: () => str
     darts: piece.darts.map((dart) => ({ ...dart, id: newId(), edgeId: fresh(dart.edgeId) })),
     notches: piece.notches.map((notch) => ({ ...notch, id: newId(), edgeId: fresh(notch.edgeId) })),
     labels: piece.labels.map((label) => ({ ...label, id: newId() })),
+    ...(piece.fullness && {
+      fullness: piece.fullness.map((one) => ({ ...one, id: newId(), edgeId: fresh(one.edgeId) })),
+    }),
   };
 }

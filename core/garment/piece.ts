@@ -1,4 +1,5 @@
 import type { TablePoint } from '../geometry/point';
+import type { Fullness } from './fullness';
 
 /** What an edge is for. It decides how it is drawn, checked and finished. */
 export const EDGE_ROLES = ['seam', 'fold', 'waist', 'hem', 'opening', 'finished'] as const;
@@ -100,6 +101,12 @@ export interface Piece {
   readonly notches: readonly Notch[];
   readonly labels: readonly Label[];
   readonly grain?: Grain;
+  /** Gathers and pleats. */
+  readonly fullness?: readonly Fullness[];
+  /** Whose side it is for, where the two sides of a body are drafted apart. */
+  readonly side?: 'left' | 'right';
+  /** `guide`: a base pattern to lay a draft over and to measure against; it is neither cut nor printed nor counted. */
+  readonly use?: 'guide';
   /** The diagram it was traced from, so that it can follow when the diagram's scale is mended. */
   readonly diagramId?: string;
   readonly remarks: string;

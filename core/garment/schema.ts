@@ -73,6 +73,17 @@ const edge = z.strictObject({
   allowance: z.exactOptional(notNegative),
 });
 const corner = z.strictObject({ id, at: point, finish: z.exactOptional(z.enum(CORNER_FINISHES)) });
+const fullness = z.discriminatedUnion('kind', [
+  z.strictObject({ id, edgeId: id, kind: z.literal('gathers'), from: length, to: length, into: notNegative }),
+  z.strictObject({
+    id,
+    edgeId: id,
+    kind: z.literal('pleat'),
+    from: length,
+    takes: notNegative,
+    laid: z.enum(['to-start', 'to-end', 'inverted', 'box']),
+  }),
+]);
 const piece = z.strictObject({
   id,
   name: words,
@@ -87,13 +98,18 @@ const piece = z.strictObject({
   ),
   labels: list(z.strictObject({ id, at: point, text: words }), 500),
   grain: z.exactOptional(z.strictObject({ from: point, to: point })),
+  fullness: z.exactOptional(list(fullness, 500)),
+  side: z.exactOptional(z.enum(['left', 'right'])),
+  use: z.exactOptional(z.literal('guide')),
   diagramId: z.exactOptional(id),
   remarks: words,
 });
 
 const level = z.strictObject({
   id,
+  name: z.exactOptional(words),
   girth: z.enum(GIRTHS),
+  body: z.exactOptional(positive),
   depth: z.discriminatedUnion('kind', [
     z.strictObject({ kind: z.literal('measure'), measure: z.enum(LENGTHS) }),
     z.strictObject({ kind: z.literal('length'), length: notNegative }),
@@ -105,6 +121,16 @@ const ring = z.strictObject({
   name: words,
   members: list(z.strictObject({ pieceId: id, times: z.exactOptional(notNegative) }), 500),
   levels: list(level, 100),
+});
+
+const seamEdges = list(z.strictObject({ pieceId: id, edgeId: id, times: z.exactOptional(notNegative) }), 100);
+const seam = z.strictObject({
+  id,
+  name: words,
+  one: seamEdges.check(z.minLength(1)),
+  other: seamEdges.check(z.minLength(1)),
+  ease: length,
+  way: z.enum(['opposite', 'same']),
 });
 
 const shape = z.strictObject({
@@ -119,6 +145,15 @@ const shape = z.strictObject({
   diagrams: list(diagram, 100),
   pieces: list(piece, 500),
   rings: list(ring, 50),
+  seams: z.exactOptional(list(seam, 500)),
+  outer: z.exactOptional(
+    z.strictObject({
+      front: z.exactOptional(positive),
+      side: z.exactOptional(positive),
+      back: z.exactOptional(positive),
+      shorterBy: length,
+    }),
+  ),
   paper: z.strictObject({
     size: z.enum(PAPER_SIZES),
     turned: z.enum(['upright', 'sideways']),

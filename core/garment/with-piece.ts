@@ -1,10 +1,11 @@
 import type { Garment } from './garment';
 import type { Corner, Edge, Piece } from './piece';
+import { seamsFollow } from './seam-edits';
 
 /** The garment with one piece changed. Whatever did not change stays the same object, the garment itself included. */
 export function withPiece(garment: Garment, pieceId: string, change: (piece: Piece) => Piece): Garment {
   const pieces = withOne(garment.pieces, pieceId, change);
-  return pieces === garment.pieces ? garment : { ...garment, pieces };
+  return pieces === garment.pieces ? garment : seamsFollow(garment, { ...garment, pieces });
 }
 
 /** The piece with one edge changed. */

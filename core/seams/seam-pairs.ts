@@ -1,12 +1,7 @@
 import type { Piece } from '../garment/piece';
+import type { EdgeRef } from '../garment/seam';
 import { netEdgeLength } from './edge-length';
 import { SEAM_MATCH } from './walk';
-
-/** An edge of a piece. */
-export interface EdgeRef {
-  readonly pieceId: string;
-  readonly edgeId: string;
-}
 
 /** Two edges that are probably sewn together. `difference` is the sewn length of the first less that of the second. */
 export interface SeamPair {
@@ -16,7 +11,7 @@ export interface SeamPair {
   readonly by: 'name' | 'length';
 }
 
-interface SeamEdge extends EdgeRef {
+interface NamedEdge extends EdgeRef {
   readonly name: string;
   readonly length: number;
 }
@@ -47,7 +42,7 @@ export function proposeSeamPairs(pieces: readonly Piece[]): readonly SeamPair[] 
   });
 }
 
-function seamsOf(piece: Piece): SeamEdge[] {
+function seamsOf(piece: Piece): NamedEdge[] {
   return piece.edges
     .filter(({ role }) => role === 'seam')
     .map(({ id, name }) => ({

@@ -1,9 +1,9 @@
 import type { Garment } from '../../core/garment/garment';
 import { readStoredGarment } from '../../core/garment/migrate';
 import type { Piece } from '../../core/garment/piece';
-import sample from './samples/schema-1.json';
+import sample from './samples/schema-2.json';
 
-/** The frozen sample of the first stored shape: a petticoat of our own, with every field in use. */
+/** The frozen sample of the present stored shape: a petticoat of our own, with every field in use. */
 export const lindenSample: unknown = sample;
 
 /** The same, read. */

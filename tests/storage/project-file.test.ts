@@ -6,6 +6,7 @@ import { strToU8, zipSync } from 'fflate';
 import { expect, it } from 'vitest';
 import type { PhotoRow } from '../../app/storage/database';
 import { readProject, writeProject } from '../../app/storage/project-file';
+import { SCHEMA } from '../../core/garment/garment';
 import { linden } from '../garment/linden';
 import { seeded } from './random-edits';
 
@@ -92,7 +93,7 @@ it.each([
   ['a zip of something else', zipSync({ 'holiday.jpg': new Uint8Array(9) }), { kind: 'not-a-project' }],
   ['an empty zip', zipSync({}), { kind: 'not-a-project' }],
   ['words that are no JSON', zip('{"schema": 1,'), { kind: 'not-a-garment', where: 'schema', why: 'value' }],
-  ['a newer shape', zip('{"schema": 2}'), { kind: 'newer' }],
+  ['a newer shape', zip(`{"schema": ${SCHEMA + 1}}`), { kind: 'newer' }],
   ['a shape that never was', zip('{"schema": -3}'), { kind: 'not-a-garment', where: 'schema', why: 'value' }],
   ['a garment without pieces', zip('{"schema": 1}'), { kind: 'not-a-garment', where: 'id', why: 'value' }],
 ])('readProject refuses %s', (_, bytes, refusal) => {
