@@ -15,7 +15,7 @@ const floors = [
   'check',
 ];
 
-const rooms = ['shelf', 'wearer', 'diagram', 'draft', 'fit', 'paper', 'check'];
+const rooms = ['shelf', 'wearer', 'diagram', 'draft', 'reshape', 'fit', 'paper', 'check'];
 
 const upward = floors.slice(0, -1).map((floor, index) => ({
   name: `core-${floor}-looks-up`,

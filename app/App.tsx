@@ -18,6 +18,7 @@ const rooms: Readonly<Record<Room, React.ComponentType>> = {
   wearer: lazy(async () => ({ default: (await import('./wearer/wearer-room')).WearerRoom })),
   diagram: lazy(async () => ({ default: (await import('./diagram/diagram-room')).DiagramRoom })),
   draft: lazy(async () => ({ default: (await import('./draft/draft-room')).DraftRoom })),
+  reshape: lazy(async () => ({ default: (await import('./reshape/reshape-room')).ReshapeRoom })),
   fit: lazy(async () => ({ default: (await import('./fit/fit-room')).FitRoom })),
   paper: lazy(async () => ({ default: (await import('./paper/paper-room')).PaperRoom })),
   check: lazy(async () => ({ default: (await import('./check/check-room')).CheckRoom })),

@@ -1,11 +1,11 @@
 import type { Piece } from '../../core/garment/piece';
 import { pieceOf } from '../../core/garment/with-piece';
 import { useGarment } from '../state/garment-store';
-import { type Chosen, useTable } from '../state/table-store';
-import { insidePiece } from '../table/name-place';
+import { useTable } from '../state/table-store';
+import { pressedOn } from '../table/hit-edge';
 import type { PointerAt, Tool } from '../table/tool';
 import { setPointer } from './draft-store';
-import { type Hit, hitEdge, hitPiece } from './hit-test';
+import { type Hit, hitPiece } from './hit-test';
 import { LEAST_PLUS_PX } from './paint-grips';
 import { dragOf } from './piece-drag';
 import { pointKey } from './point-keys';
@@ -28,7 +28,8 @@ export function adjustTool(): Tool {
       setPointer(at && { at: at.world, to: 'nothing' });
     },
     tap(at) {
-      useTable.getState().choose(tapped(at));
+      const pieces = useGarment.getState().garment?.pieces ?? [];
+      useTable.getState().choose(pressedOn(pieces, pieceInHand(), at.world, at.reach));
     },
     key: pointKey,
   };
@@ -44,15 +45,4 @@ export function pieceInHand(): Piece | undefined {
 function hitInHand(at: PointerAt): Hit | undefined {
   const piece = pieceInHand();
   return piece && hitPiece(piece, at.world, at.reach, { leastStretch: LEAST_PLUS_PX * pixelAt(at) });
-}
-
-/** What a press that moved nothing chooses: an edge of the piece in hand, else a piece, the smaller where they overlap. */
-function tapped(at: PointerAt): Chosen {
-  const inHand = pieceInHand();
-  const edge = inHand && hitEdge(inHand, at.world, at.reach);
-  if (inHand && edge) return { kind: 'edge', pieceId: inHand.id, edgeId: edge.edgeId };
-  const pieces = useGarment.getState().garment?.pieces ?? [];
-  const near = pieces.find((piece) => hitEdge(piece, at.world, at.reach));
-  const inside = near ?? pieces.findLast((piece) => insidePiece(piece, at.world));
-  return inside ? { kind: 'piece', pieceId: inside.id } : { kind: 'nothing' };
 }

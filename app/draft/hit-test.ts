@@ -1,8 +1,8 @@
 import { outlineOf } from '../../core/garment/outline';
 import type { Piece } from '../../core/garment/piece';
-import { boxContains, growBox } from '../../core/geometry/bounds';
-import { nearestOnPath, pathAtLength, pathBounds, pathLength } from '../../core/geometry/path';
+import { pathAtLength, pathLength } from '../../core/geometry/path';
 import { distance, type Point, type TablePoint } from '../../core/geometry/point';
+import { type EdgeHit, hitEdge } from '../table/hit-edge';
 import { handlePlace } from '../table/name-place';
 
 /** What lies under the pointer on one piece. */
@@ -17,7 +17,7 @@ export type Hit =
   | { readonly kind: 'label'; readonly id: string; readonly at: TablePoint }
   | { readonly kind: 'grain-end'; readonly end: 'from' | 'to'; readonly at: TablePoint }
   | { readonly kind: 'handle'; readonly at: TablePoint }
-  | { readonly kind: 'edge'; readonly edgeId: string; readonly along: number; readonly at: TablePoint };
+  | EdgeHit;
 
 /** The mark for a new point is shown only on stretches at least this long, in millimetres. */
 interface PlusRule {
@@ -73,21 +73,6 @@ export function nearestGrip(all: readonly Hit[], place: Point, reach: number): H
       off = here;
     }
   }
-  return best;
-}
-
-/** The nearest edge of a piece within reach. */
-export function hitEdge(piece: Piece, place: Point, reach: number): Extract<Hit, { kind: 'edge' }> | undefined {
-  let best: Extract<Hit, { kind: 'edge' }> | undefined;
-  let off = reach;
-  outlineOf(piece).edges.forEach((path, index) => {
-    const edge = piece.edges[index];
-    if (!edge || !boxContains(growBox(pathBounds(path), off), place)) return;
-    const near = nearestOnPath(path, place);
-    if (near.distance > off) return;
-    best = { kind: 'edge', edgeId: edge.id, along: near.along, at: near.point };
-    off = near.distance;
-  });
   return best;
 }
 

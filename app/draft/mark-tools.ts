@@ -5,13 +5,14 @@ import { distance, type TablePoint } from '../../core/geometry/point';
 import { inches } from '../../core/units/inch';
 import { useGarment } from '../state/garment-store';
 import { type Chosen, useTable } from '../state/table-store';
+import { hitEdge } from '../table/hit-edge';
 import { insidePiece } from '../table/name-place';
 import type { Drag, PointerAt, Tool } from '../table/tool';
 import { say } from '../ui/say';
 import { draftWords as words } from '../words/draft';
 import { pieceInHand } from './adjust-tool';
 import { type MarkKind, setPointer, useDraft } from './draft-store';
-import { type Hit, hitEdge } from './hit-test';
+import type { Hit } from './hit-test';
 import { snapped } from './snap';
 import { snapHere } from './snap-here';
 

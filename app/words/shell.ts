@@ -6,6 +6,7 @@ export const shellWords = {
     wearer: 'Wearer',
     diagram: 'Diagram',
     draft: 'Draft',
+    reshape: 'Reshape',
     fit: 'Fit',
     paper: 'Paper',
     check: 'Before you cut',

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { hitEdge, hitPiece } from '../../app/draft/hit-test';
+import { hitPiece } from '../../app/draft/hit-test';
+import { hitEdge } from '../../app/table/hit-edge';
 import { insidePiece } from '../../app/table/name-place';
 import { panel as piece } from './panel';
 

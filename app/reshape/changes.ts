@@ -1,0 +1,8 @@
+import type { Change } from './change';
+import { takeInChange } from './changes/take-in';
+
+/** Every change, in the groups in which it is offered. */
+export const GROUPS = [{ group: 'width', changes: [takeInChange] }] as const satisfies readonly {
+  readonly group: 'length' | 'width' | 'darts' | 'waist' | 'pieces';
+  readonly changes: readonly Change[];
+}[];

@@ -1,0 +1,75 @@
+import { useCallback, useMemo } from 'react';
+import { Layer } from 'react-konva/lib/ReactKonvaCore';
+import type { Garment } from '../../core/garment/garment';
+import { outlineOf } from '../../core/garment/outline';
+import { pieceOf } from '../../core/garment/with-piece';
+import { type Box, growBox, unionBox } from '../../core/geometry/bounds';
+import { pathBounds } from '../../core/geometry/path';
+import { useTable } from '../state/table-store';
+import { Grid, RulerNumbers } from '../table/grid';
+import { type Paint, Painted } from '../table/painted';
+import { SQUARES } from '../table/squares';
+import { Viewport } from '../table/viewport';
+import { reshapeWords as words } from '../words/reshape';
+import { paintChosen, paintPieces, paintTrial, paintTried } from './paint-trial';
+import { useReshape } from './reshape-store';
+import { trialTool } from './trial-tool';
+import { triedOn } from './tried';
+
+/** The pieces, and over them the change being tried. */
+export function ReshapeTable({ garment }: { readonly garment: Garment }) {
+  const view = useTable((table) => table.view.table);
+  const setView = useTable((table) => table.setView);
+  const chosen = useTable((table) => table.chosen);
+  const trying = useReshape((state) => state.trying);
+  const tried = trying && triedOn(garment, trying);
+  const after = tried?.kind === 'tried' ? tried.garment : undefined;
+  const fit = useFit(garment);
+  const tool = useMemo(trialTool, []);
+  const squares = SQUARES[garment.shownIn];
+  const inHand = 'pieceId' in chosen ? pieceOf(garment, chosen.pieceId) : undefined;
+  const edgeId = chosen.kind === 'edge' ? chosen.edgeId : undefined;
+  const quiet = useCallback<Paint>((ink, { px }) => paintPieces(ink, garment, after, px), [garment, after]);
+  const live = useCallback<Paint>(
+    (ink, { px }) => {
+      if (inHand && !(after && !after.pieces.includes(inHand))) paintChosen(ink, inHand, edgeId, px);
+      if (after) paintTried(ink, garment, after, px);
+      if (trying) paintTrial(ink, trying.lines?.(garment) ?? [], trying.grips?.(garment) ?? [], px);
+    },
+    [garment, after, trying, inHand, edgeId],
+  );
+  return (
+    <Viewport
+      view={view}
+      onView={(next) => setView('table', next)}
+      fit={fit}
+      tool={tool}
+      label={words.tableLabel}
+      maxScale={60}
+      minScale={0.02}
+    >
+      {() => (
+        <>
+          <Layer listening={false}>
+            <Grid squares={squares} />
+            <Painted paint={quiet} />
+          </Layer>
+          <Layer listening={false}>
+            <Painted paint={live} />
+            <RulerNumbers squares={squares} />
+          </Layer>
+        </>
+      )}
+    </Viewport>
+  );
+}
+
+/** Everything on the table, as it was when a piece last came or went. */
+function useFit({ pieces }: Garment): Box {
+  const ids = pieces.map(({ id }) => id).join(' ');
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the view must not jump while a piece changes its shape
+  return useMemo(() => {
+    const boxes = pieces.map((piece) => pathBounds(outlineOf(piece).whole));
+    return growBox(boxes.reduce(unionBox, boxes[0] ?? { minX: 0, minY: 0, maxX: 500, maxY: 500 }), 60);
+  }, [ids]);
+}
