@@ -1,8 +1,12 @@
 import type { Change } from './change';
+import { moveDartChange } from './changes/move-dart';
 import { takeInChange } from './changes/take-in';
 
 /** Every change, in the groups in which it is offered. */
-export const GROUPS = [{ group: 'width', changes: [takeInChange] }] as const satisfies readonly {
+export const GROUPS = [
+  { group: 'width', changes: [takeInChange] },
+  { group: 'darts', changes: [moveDartChange] },
+] as const satisfies readonly {
   readonly group: 'length' | 'width' | 'darts' | 'waist' | 'pieces';
   readonly changes: readonly Change[];
 }[];

@@ -1,7 +1,9 @@
 import type { Garment } from '../../core/garment/garment';
+import { outlineOf } from '../../core/garment/outline';
 import type { Edge, Piece } from '../../core/garment/piece';
 import type { EdgeRef } from '../../core/garment/seam';
 import { pieceOf } from '../../core/garment/with-piece';
+import type { Path } from '../../core/geometry/segment';
 import { edgeLength } from '../../core/seams/edge-length';
 import type { Chosen } from '../state/table-store';
 import { Pick } from '../ui/pick';
@@ -78,4 +80,9 @@ export function notFold(_: Piece, { role }: Edge): boolean {
 /** The stitch length of an edge; 0 when the piece has none of that id. */
 export function lengthOf(piece: Piece, edgeId: string): number {
   return edgeLength(piece, edgeId) ?? 0;
+}
+
+/** The run of an edge; `undefined` when the piece has none of that id. */
+export function edgePathOf(piece: Piece, edgeId: string): Path | undefined {
+  return outlineOf(piece).edges[piece.edges.findIndex(({ id }) => id === edgeId)];
 }

@@ -1,6 +1,7 @@
 import Dexie, { type EntityTable, type Table } from 'dexie';
 import type { Change } from '../../core/garment/change';
 import type { Garment } from '../../core/garment/garment';
+import type { StoredVersion } from '../../core/garment/version';
 
 /** A garment on the shelf, without its contents. */
 export interface ShelfRow {
@@ -59,6 +60,7 @@ class InchsquareDatabase extends Dexie {
   readonly snapshots!: Table<SnapshotRow, [string, number]>;
   readonly journal!: Table<JournalRow, [string, number]>;
   readonly photos!: EntityTable<PhotoRow, 'id'>;
+  readonly versions!: Table<StoredVersion, [string, number]>;
 
   constructor() {
     super('inchsquare');
@@ -68,6 +70,7 @@ class InchsquareDatabase extends Dexie {
       journal: '[garmentId+seq], garmentId',
       photos: 'id',
     });
+    this.version(2).stores({ versions: '[garmentId+number], garmentId' });
   }
 }
 

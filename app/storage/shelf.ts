@@ -45,15 +45,16 @@ export async function copyOnShelf(
 /** Takes a garment off the shelf for good, with its journal and the pictures that no other garment on the shelf speaks of. */
 export async function removeFromShelf(id: string): Promise<void> {
   stopFollowing(id);
-  const { shelf, snapshots, journal, photos } = database;
+  const { shelf, snapshots, journal, photos, versions } = database;
   await connected(() =>
-    database.transaction('rw', [shelf, snapshots, journal, photos], async () => {
+    database.transaction('rw', [shelf, snapshots, journal, photos, versions], async () => {
       const mine = await mentions(await photos.toCollection().primaryKeys(), (garmentId) => garmentId === id);
       const others = await mentions(mine, (garmentId) => garmentId !== id);
       await photos.bulkDelete(mine.filter((photoId) => !others.includes(photoId)));
       await shelf.delete(id);
       await snapshots.where('garmentId').equals(id).delete();
       await journal.where('garmentId').equals(id).delete();
+      await versions.where('garmentId').equals(id).delete();
     }),
   );
 }
@@ -68,5 +69,6 @@ async function mentions(photoIds: readonly string[], isMeant: (garmentId: string
   };
   await database.snapshots.each(look);
   await database.journal.each(look);
+  await database.versions.each(look);
   return [...found];
 }

@@ -83,8 +83,23 @@ export const reshapeWords = {
   pieceFirst: 'Press a piece on the table first.',
   edgeFirst: 'Press a piece on the table, then the edge that is to change.',
   cornerNumber: (number: number) => `corner ${number}`,
+  noDart: 'There is no dart yet. Add one first.',
+  dart: 'Dart',
+  dartOn: (edge: string, number: number) => (number === 1 ? edge : `${edge}, dart ${number}`),
   edge: 'Edge',
   piece: 'Piece',
+  moveDart: {
+    to: 'To the edge',
+    along: 'Along that edge',
+    width: 'Width at its mouth',
+    label: 'move a dart',
+    refused: {
+      'no-dart': 'That dart is no longer there.',
+      'no-such-place': 'That place is not on the edge.',
+      'in-its-mouth': 'That place lies in the mouth of the dart itself. Choose one beside it.',
+      crosses: 'There the outline would cross itself. Choose another place.',
+    },
+  },
   takeIn: {
     way: 'Which way',
     ways: { in: 'take in', out: 'let out' },

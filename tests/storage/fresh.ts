@@ -6,16 +6,17 @@ import { vi } from 'vitest';
 /** The program as it stands after the page was loaded anew: nothing in memory, only what the browser kept. */
 export async function reload() {
   vi.resetModules();
-  const [database, journal, openGarment, shelf, photos, bringIn, store] = await Promise.all([
+  const [database, journal, openGarment, shelf, photos, bringIn, versions, store] = await Promise.all([
     import('../../app/storage/database'),
     import('../../app/storage/journal'),
     import('../../app/storage/open-garment'),
     import('../../app/storage/shelf'),
     import('../../app/storage/photos'),
     import('../../app/storage/bring-in'),
+    import('../../app/storage/versions'),
     import('../../app/state/garment-store'),
   ]);
-  return { ...database, ...journal, ...openGarment, ...shelf, ...photos, ...bringIn, ...store };
+  return { ...database, ...journal, ...openGarment, ...shelf, ...photos, ...bringIn, ...versions, ...store };
 }
 
 export type Program = Awaited<ReturnType<typeof reload>>;

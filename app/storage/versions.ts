@@ -1,0 +1,49 @@
+import type { Garment } from '../../core/garment/garment';
+import { garmentOfVersion, nextVersion, type StoredVersion, type VersionHead } from '../../core/garment/version';
+import { connected } from './connection';
+import { database } from './database';
+
+/** Every version of a garment, the oldest first. */
+export async function versionsOf(garmentId: string): Promise<StoredVersion[]> {
+  return connected(() => database.versions.where('garmentId').equals(garmentId).sortBy('number'));
+}
+
+/**
+ * Keeps the garment as its next version. Two windows that keep one at the same moment get two numbers; a version is
+ * never written over.
+ */
+export async function keepVersion(
+  garment: Garment,
+  head: Pick<VersionHead, 'name' | 'made' | 'note'>,
+): Promise<StoredVersion> {
+  return connected(() =>
+    database.transaction('rw', database.versions, async () => {
+      const there = await database.versions.where('garmentId').equals(garment.id).sortBy('number');
+      const number = there.at(-1)?.number;
+      const before = number === undefined ? undefined : garmentOfVersion(there, number);
+      // Where the last one cannot be read the next is kept whole, and counts on.
+      const version = nextVersion(garment, head, before && number !== undefined ? { number, garment: before } : undefined);
+      const counted = { ...version, number: (number ?? 0) + 1 };
+      await database.versions.add(plain(counted));
+      return counted;
+    }),
+  );
+}
+
+/** Gives a version another name or note. What it holds stays as it is. */
+export async function renameVersion(
+  { garmentId, number }: VersionHead,
+  head: Pick<VersionHead, 'name' | 'note'>,
+): Promise<void> {
+  await connected(() => database.versions.update([garmentId, number], { ...head }));
+}
+
+/** Puts versions that came with a file beside a garment that is new here. */
+export async function keepVersions(versions: readonly StoredVersion[]): Promise<void> {
+  await connected(() => database.versions.bulkPut(versions.map(plain)));
+}
+
+/** As JSON: a key that stands for nothing would be kept by the browser and refused when read. */
+function plain(version: StoredVersion): StoredVersion {
+  return JSON.parse(JSON.stringify(version));
+}
