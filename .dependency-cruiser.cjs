@@ -8,6 +8,7 @@ const floors = [
   'blocks',
   'seams',
   'fit',
+  'compare',
   'mockup',
   'cloth',
   'drawing',
