@@ -8,6 +8,7 @@ import { flushJournal, keepNew } from './journal';
 import { isReplayed, lookAtGarment, type Opened, takeFromShelf } from './open-garment';
 import { getPhoto, hasSameBytes, keepOrHoldPhoto } from './photos';
 import { type Project, type ProjectReading, readProject } from './project-file';
+import { keepVersions } from './versions';
 
 const newId = () => crypto.randomUUID();
 
@@ -50,7 +51,7 @@ export async function openProjectFile(file: File): Promise<ProjectReading> {
 }
 
 /** The garment of a file with its pictures kept, under ids that nothing else on this device has. */
-async function garmentBesideOthers({ garment, photos }: Project): Promise<Garment> {
+async function garmentBesideOthers({ garment, versions, photos }: Project): Promise<Garment> {
   const renamed = new Map<string, string>();
   for (const photo of photos) {
     const other = await getPhoto(photo.id).catch(() => undefined);
@@ -59,11 +60,18 @@ async function garmentBesideOthers({ garment, photos }: Project): Promise<Garmen
     renamed.set(photo.id, id);
     await keepOrHoldPhoto({ ...photo, id });
   }
-  const diagrams = garment.diagrams.map((diagram) => ({
-    ...diagram,
-    photoId: renamed.get(diagram.photoId) ?? diagram.photoId,
-  }));
-  return { ...garment, id: (await isHere(garment.id)) ? newId() : garment.id, diagrams };
+  const id = (await isHere(garment.id)) ? newId() : garment.id;
+  const fresh = <Part>(part: Part): Part => withFreshIds(part, renamed, garment.id, id);
+  await keepVersions(versions.map(fresh)).catch(() => undefined);
+  return { ...fresh(garment), id };
+}
+
+/** The same with pictures, and the garment itself, under the ids they have here. */
+function withFreshIds<Part>(part: Part, photos: ReadonlyMap<string, string>, garmentId: string, id: string): Part {
+  const names = new Map([...photos, [garmentId, id]]);
+  if ([...names].every(([old, now]) => old === now)) return part;
+  const keys = new Set(['photoId', 'coverPhotoId', 'garmentId']);
+  return JSON.parse(JSON.stringify(part), (key, value) => (keys.has(key) ? (names.get(value) ?? value) : value));
 }
 
 async function isHere(id: string): Promise<boolean> {

@@ -38,3 +38,8 @@ export function hasSameBytes(one: PhotoRow, other: PhotoRow): boolean {
   const [a, b] = [new Uint8Array(one.bytes), new Uint8Array(other.bytes)];
   return a.every((byte, index) => byte === b[index]);
 }
+
+/** The ids of every picture on this device. */
+export async function photoIds(): Promise<string[]> {
+  return connected(() => database.photos.toCollection().primaryKeys());
+}

@@ -1,6 +1,8 @@
 import { strFromU8, strToU8, type UnzipFileInfo, unzipSync, zipSync } from 'fflate';
 import type { Garment } from '../../core/garment/garment';
 import { readStoredGarment } from '../../core/garment/migrate';
+import { photoIdsOf } from '../../core/garment/photo-ids';
+import { garmentOfVersion, readVersions, type StoredVersion } from '../../core/garment/version';
 import { projectFileWords as words } from '../words/project-file';
 import type { PhotoRow } from './database';
 import { crc32, zipSums } from './zip-check';
@@ -15,9 +17,10 @@ const MOST_ENTRIES = 400;
 /** A date for every entry, so that the same garment always makes the same file. Zip knows no time before 1980. */
 const NO_DATE = new Date(1980, 0, 1, 12);
 
-/** One garment and its pictures. */
+/** One garment, its versions and its pictures. */
 export interface Project {
   readonly garment: Garment;
+  readonly versions: readonly StoredVersion[];
   readonly photos: readonly PhotoRow[];
 }
 
@@ -30,16 +33,18 @@ export type ProjectReading =
   | { readonly kind: 'not-a-garment'; readonly where: string };
 
 /**
- * One file with all of a garment: `garment.json` (the document as core/garment describes it), `photos.json` (name, type
- * and size of each picture), `photos/<id>.<ending>` (its bytes, untouched) and a page of plain words on what is inside.
+ * One file with all of a garment: `garment.json` (the document as core/garment describes it), `versions.json` (what was
+ * kept of it on the way), `photos.json` (name, type and size of each picture), `photos/<id>.<ending>` (its bytes,
+ * untouched) and a page of plain words on what is inside.
  */
-export function writeProject({ garment, photos }: Project): Uint8Array {
+export function writeProject({ garment, versions, photos }: Project): Uint8Array {
   const stored = { level: 0, mtime: NO_DATE } as const;
   const packed = { level: 6, mtime: NO_DATE } as const;
   const about = photos.map(({ bytes: _, ...rest }) => rest);
   return zipSync({
     'read-me.txt': [strToU8(words.readMe), packed],
     'garment.json': [strToU8(JSON.stringify(garment, undefined, 1)), packed],
+    ...(versions.length > 0 && { 'versions.json': [strToU8(JSON.stringify(versions)), packed] }),
     'photos.json': [strToU8(JSON.stringify(about, undefined, 1)), packed],
     ...Object.fromEntries(photos.map((photo) => [photoPath(photo), [new Uint8Array(photo.bytes), stored]])),
   });
@@ -63,14 +68,18 @@ export function readProject(file: Uint8Array): ProjectReading {
   const read = readStoredGarment(parsed(document));
   if (read.kind === 'newer') return { kind: 'newer' };
   if (read.kind === 'not-a-garment') return read;
-  const wanted = new Set(read.garment.diagrams.map((diagram) => diagram.photoId));
-  const photos = photosIn(entries).filter((photo) => wanted.has(photo.id));
-  return { kind: 'project', project: { garment: read.garment, photos }, missingPhotos: wanted.size - photos.length };
+  const { garment } = read;
+  const versions = versionsIn(entries, garment.id);
+  const earlier = JSON.stringify(versions);
+  const wanted = new Set(photoIdsOf(garment));
+  const photos = photosIn(entries).filter(({ id }) => wanted.has(id) || earlier.includes(JSON.stringify(id)));
+  const missingPhotos = [...wanted].filter((id) => !photos.some((photo) => photo.id === id)).length;
+  return { kind: 'project', project: { garment, versions, photos }, missingPhotos };
 }
 
 /** Lets only our own entries through, and none once they would come to too much. */
 function isOurs(entry: UnzipFileInfo, size: { bytes: number; entries: number }): boolean {
-  if (!/^(garment\.json|photos\.json|photos\/[\w-]{1,64}\.[a-z]{1,8})$/.test(entry.name)) return false;
+  if (!/^(garment\.json|versions\.json|photos\.json|photos\/[\w-]{1,64}\.[a-z]{1,8})$/.test(entry.name)) return false;
   size.entries += 1;
   size.bytes += entry.originalSize;
   return size.bytes <= MOST_BYTES && size.entries <= MOST_ENTRIES;
@@ -86,6 +95,12 @@ function isWhole(file: Uint8Array, entries: Record<string, Uint8Array>): boolean
 function photoPath({ id, type }: Pick<PhotoRow, 'id' | 'type'>): string {
   const ending = /^image\/([a-z]{1,8})/.exec(type)?.[1] ?? 'bin';
   return `photos/${id}.${ending === 'jpeg' ? 'jpg' : ending}`;
+}
+
+/** The versions that can be opened; a damaged row takes only those with it that were built on it. */
+function versionsIn(entries: Record<string, Uint8Array>, garmentId: string): readonly StoredVersion[] {
+  const rows = readVersions(entries['versions.json'] ? parsed(entries['versions.json']) : [], garmentId);
+  return rows.filter(({ number }) => garmentOfVersion(rows, number) !== undefined);
 }
 
 function photosIn(entries: Record<string, Uint8Array>): PhotoRow[] {

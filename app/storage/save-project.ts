@@ -1,12 +1,17 @@
 import type { Garment } from '../../core/garment/garment';
+import { photoIdsOf } from '../../core/garment/photo-ids';
 import { download, fileName } from './download';
-import { getPhoto } from './photos';
+import { getPhoto, photoIds } from './photos';
 import { PROJECT_ENDING, writeProject } from './project-file';
+import { versionsOf } from './versions';
 
-/** Saves a garment with its pictures as one file. Pictures that are not on this device are left out. */
+/** Saves a garment with its versions and pictures as one file. Pictures that are not on this device are left out. */
 export async function saveProject(garment: Garment): Promise<void> {
-  const ids = [...new Set(garment.diagrams.map((diagram) => diagram.photoId))];
+  const versions = await versionsOf(garment.id);
+  const earlier = JSON.stringify(versions);
+  const spoken = (await photoIds()).filter((id) => earlier.includes(JSON.stringify(id)));
+  const ids = [...new Set([...photoIdsOf(garment), ...spoken])];
   const photos = (await Promise.all(ids.map(getPhoto))).filter((photo) => photo !== undefined);
-  const bytes = writeProject({ garment, photos });
+  const bytes = writeProject({ garment, versions, photos });
   download(bytes.slice(), `${fileName(garment.name)}${PROJECT_ENDING}`, 'application/zip');
 }

@@ -22,7 +22,11 @@ export async function keepVersion(
       const number = there.at(-1)?.number;
       const before = number === undefined ? undefined : garmentOfVersion(there, number);
       // Where the last one cannot be read the next is kept whole, and counts on.
-      const version = nextVersion(garment, head, before && number !== undefined ? { number, garment: before } : undefined);
+      const version = nextVersion(
+        garment,
+        head,
+        before && number !== undefined ? { number, garment: before } : undefined,
+      );
       const counted = { ...version, number: (number ?? 0) + 1 };
       await database.versions.add(plain(counted));
       return counted;

@@ -16,7 +16,16 @@ type Trouble = BrokenReference | undefined;
  * The first place of a garment where one part speaks of another that is not there, where two things have one id, or
  * where corners and edges do not make a ring; `undefined` when it all holds together.
  */
-export function brokenReference({ wearer, diagrams, pieces, rings, seams = [] }: Garment): Trouble {
+export function brokenReference({
+  wearer,
+  diagrams,
+  pieces,
+  rings,
+  seams = [],
+  traced = [],
+  mockups = [],
+  printings = [],
+}: Garment): Trouble {
   const diagramIds = new Set(diagrams.map(({ id }) => id));
   const pieceIds = new Set(pieces.map(({ id }) => id));
   return (
@@ -39,6 +48,12 @@ export function brokenReference({ wearer, diagrams, pieces, rings, seams = [] }:
       );
     }) ??
     sameId('seams', seams) ??
+    sameId('traced', traced) ??
+    // A piece as it was first drawn may speak of a picture that has been taken away since.
+    first('traced', traced, (one) => brokenPiece(one, undefined)) ??
+    sameId('mockups', mockups) ??
+    first('mockups', mockups, ({ pinned }) => sameId('pinned', pinned)) ??
+    sameId('printings', printings) ??
     first('seams', seams, ({ one, other }) => loose('one', ![...one, ...other].every((ref) => isThere(ref, pieces))))
   );
 }
@@ -47,7 +62,7 @@ function isThere({ pieceId, edgeId }: EdgeRef, pieces: readonly Piece[]): boolea
   return pieces.find(({ id }) => id === pieceId)?.edges.some(({ id }) => id === edgeId) ?? false;
 }
 
-function brokenPiece(piece: Piece, diagramIds: ReadonlySet<string>): Trouble {
+function brokenPiece(piece: Piece, diagramIds: ReadonlySet<string> | undefined): Trouble {
   const { corners, edges, darts, notches, labels, fullness = [], diagramId } = piece;
   const straight = edges.every(({ shape }) => shape.kind === 'straight');
   const edgeIds = new Set(edges.map(({ id }) => id));
@@ -64,7 +79,7 @@ function brokenPiece(piece: Piece, diagramIds: ReadonlySet<string>): Trouble {
     loose('darts', !darts.every(({ edgeId }) => edgeIds.has(edgeId))) ??
     loose('notches', !notches.every(({ edgeId }) => edgeIds.has(edgeId))) ??
     loose('fullness', !fullness.every(({ edgeId }) => edgeIds.has(edgeId))) ??
-    loose('diagramId', diagramId !== undefined && !diagramIds.has(diagramId))
+    loose('diagramId', diagramId !== undefined && diagramIds?.has(diagramId) === false)
   );
 }
 

@@ -1,6 +1,8 @@
 import type { Diagram } from './diagram';
 import type { GirthName, LengthName, Wearer } from './measure';
+import type { Mockup } from './mockup';
 import type { Piece } from './piece';
+import type { Printing } from './printed';
 import type { Seam } from './seam';
 
 /** The number of the present shape of a stored garment. Every change of shape adds one and a migration. */
@@ -61,6 +63,14 @@ export interface PaperChoice {
   readonly step: 'sixteenth' | 'eighth' | 'millimetre';
 }
 
+/** A finding that she has seen and leaves as it is, such as a straight waist: its kind and place, and why. */
+export interface LeftKnowingly {
+  readonly finding: string;
+  /** YYYY-MM-DD */
+  readonly date: string;
+  readonly why: string;
+}
+
 /** The garment worn over this one: how long it is from the waist, and by how much this one must stay above its hem. */
 export interface OuterGarment {
   readonly front?: number;
@@ -96,6 +106,19 @@ export interface Garment {
   readonly seams?: readonly Seam[];
   /** The garment that is worn over this one. */
   readonly outer?: OuterGarment;
+  /** Each piece as it was when it was first drawn; never changed afterwards. */
+  readonly traced?: readonly Piece[];
+  /** Mock-ups, the oldest first. */
+  readonly mockups?: readonly Mockup[];
+  /** What was printed, the oldest first. */
+  readonly printings?: readonly Printing[];
+  /** What she knows of and leaves as it is. */
+  readonly knowingly?: readonly LeftKnowingly[];
+  /** Cloth and notions used, in her words. */
+  readonly cloth?: string;
+  readonly notions?: string;
+  /** The picture the shelf shows. */
+  readonly coverPhotoId?: string;
   readonly paper: PaperChoice;
   readonly scaleProof?: ScaleProof;
 }

@@ -133,6 +133,61 @@ const seam = z.strictObject({
   way: z.enum(['opposite', 'same']),
 });
 
+const edgeRef = z.strictObject({ pieceId: id, edgeId: id });
+const pinnedWhat = z.discriminatedUnion('kind', [
+  z.strictObject({
+    kind: z.literal('edge'),
+    edge: edgeRef,
+    pins: list(z.strictObject({ along: length, by: length }), 100),
+    from: z.exactOptional(length),
+    to: z.exactOptional(length),
+    share: z.number().check(z.minimum(0), z.maximum(1)),
+  }),
+  z.strictObject({
+    kind: z.literal('length'),
+    pieceIds: list(id, 500),
+    at: z.discriminatedUnion('kind', [
+      z.strictObject({ kind: z.literal('hem') }),
+      z.strictObject({ kind: z.literal('depth'), depth: length }),
+    ]),
+    by: length,
+  }),
+  z.strictObject({
+    kind: z.literal('point'),
+    pieceId: id,
+    cornerId: id,
+    by: z.strictObject({ dx: length, dy: length }),
+  }),
+]);
+const pinnedChange = z.strictObject({
+  id,
+  what: pinnedWhat,
+  side: z.enum(['both', 'left', 'right']),
+  note: words,
+  photoId: z.exactOptional(id),
+  state: z.discriminatedUnion('kind', [
+    z.strictObject({ kind: z.literal('noted') }),
+    z.strictObject({ kind: z.literal('carried'), date }),
+    z.strictObject({ kind: z.literal('declined'), date, reason: words }),
+  ]),
+});
+const mockup = z.strictObject({
+  id,
+  name: words,
+  made: date,
+  version: z.int().check(z.minimum(1)),
+  mark: words,
+  note: words,
+  pinned: list(pinnedChange, 500),
+});
+const printing = z.strictObject({
+  id,
+  date,
+  version: z.exactOptional(z.int().check(z.minimum(1))),
+  mark: words,
+  pages: list(z.strictObject({ name: words, pieceIds: list(id, 500), mark: words }), 2000),
+});
+
 const shape = z.strictObject({
   schema: z.literal(SCHEMA),
   id,
@@ -154,6 +209,13 @@ const shape = z.strictObject({
       shorterBy: length,
     }),
   ),
+  traced: z.exactOptional(list(piece, 500)),
+  mockups: z.exactOptional(list(mockup, 200)),
+  printings: z.exactOptional(list(printing, 500)),
+  knowingly: z.exactOptional(list(z.strictObject({ finding: words, date, why: words }), 500)),
+  cloth: z.exactOptional(words),
+  notions: z.exactOptional(words),
+  coverPhotoId: z.exactOptional(id),
   paper: z.strictObject({
     size: z.enum(PAPER_SIZES),
     turned: z.enum(['upright', 'sideways']),

@@ -1,3 +1,4 @@
+import * as z from 'zod/mini';
 import type { Change } from './change';
 import type { Garment } from './garment';
 import { changedGarment, garmentChange } from './garment-change';
@@ -73,4 +74,31 @@ export function garmentOfVersion(versions: readonly StoredVersion[], number: num
 export function versionNow<Head extends VersionHead>(versions: readonly Head[], garment: Garment): Head | undefined {
   const mark = versionMark(garment);
   return versions.findLast((version) => version.mark === mark);
+}
+
+const change = z.array(
+  z.looseObject({ kind: z.enum(['value', 'run']), at: z.array(z.union([z.string(), z.number()])) }),
+);
+const stored = z.strictObject({
+  garmentId: z.string(),
+  number: z.int().check(z.minimum(1)),
+  name: z.string().check(z.maxLength(10_000)),
+  made: z.iso.date(),
+  note: z.string().check(z.maxLength(10_000)),
+  mark: z.string(),
+  kept: z.discriminatedUnion('kind', [
+    z.strictObject({ kind: z.literal('whole'), garment: z.unknown() }),
+    z.strictObject({ kind: z.literal('change'), change }),
+  ]),
+});
+
+/** The versions of a garment from outside: rows that are not versions, or not of this garment, are left out. */
+export function readVersions(value: unknown, garmentId: string): StoredVersion[] {
+  if (!Array.isArray(value)) return [];
+  const rows = value.flatMap((row) => {
+    const read = stored.safeParse(row);
+    // What a change says of values is checked where it is applied: what comes of it must be a garment.
+    return read.success && read.data.garmentId === garmentId ? [read.data as StoredVersion] : [];
+  });
+  return rows.filter((row, index) => rows.findIndex(({ number }) => number === row.number) === index);
 }

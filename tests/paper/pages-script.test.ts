@@ -15,7 +15,7 @@ beforeAll(() => {
   writeFileSync(inFolder('bare.json'), JSON.stringify(garment));
   writeFileSync(inFolder('empty.json'), JSON.stringify(garmentOf([])));
   writeFileSync(inFolder('other.json'), '{"schema": 1}');
-  writeFileSync(inFolder('project.zip'), writeProject({ garment, photos: [] }));
+  writeFileSync(inFolder('project.zip'), writeProject({ garment, versions: [], photos: [] }));
 });
 afterAll(() => rmSync(folder, { recursive: true }));
 afterEach(() => vi.restoreAllMocks());

@@ -14,7 +14,7 @@ const photo = (id: string, ...bytes: number[]) => ({
   heightPx: 40,
 });
 const file = (garment: Garment, ...photos: ReturnType<typeof photo>[]) =>
-  new File([writeProject({ garment, photos }).slice()], 'linden.inchsquare.zip');
+  new File([writeProject({ garment, versions: [], photos }).slice()], 'linden.inchsquare.zip');
 
 let program: Program;
 beforeEach(async () => {
@@ -24,7 +24,7 @@ const onTable = () => program.useGarment.getState().garment as Garment;
 
 it('openProjectFile brings a garment and its pictures onto an empty shelf as they were', async () => {
   const reading = await program.openProjectFile(file(linden(), photo('photo-14', 7, 8), photo('photo-15', 9)));
-  expect(reading).toMatchObject({ kind: 'project', missingPhotos: 0 });
+  expect(reading).toMatchObject({ kind: 'project', missingPhotos: 2 });
   expect(onTable()).toEqual(linden());
   expect(new Uint8Array((await program.getPhoto('photo-14'))?.bytes ?? new ArrayBuffer(0))).toEqual(
     new Uint8Array([7, 8]),
@@ -60,4 +60,16 @@ it('a file that is refused changes neither the table nor the shelf', async () =>
   expect(await program.openProjectFile(new File(['holiday'], 'holiday.zip'))).toEqual({ kind: 'not-a-project' });
   expect(onTable()).toEqual(linden());
   expect(await program.listShelf()).toHaveLength(1);
+});
+
+it('openProjectFile brings the versions along, under the id the garment has here', async () => {
+  const { nextVersion } = await import('../../core/garment/version');
+  const head = { name: 'as drafted', made: '2026-10-18', note: '' };
+  const versions = [nextVersion(linden(), head, undefined)];
+  await program.startGarment({ ...linden(), name: 'Mine' });
+  await program.openProjectFile(
+    new File([writeProject({ garment: linden(), versions, photos: [] }).slice()], 'linden.inchsquare.zip'),
+  );
+  expect(await program.versionsOf(ID)).toEqual([]);
+  expect(await program.versionsOf(onTable().id)).toMatchObject([{ number: 1, name: 'as drafted' }]);
 });

@@ -7,6 +7,7 @@ import { expect, it } from 'vitest';
 import type { PhotoRow } from '../../app/storage/database';
 import { readProject, writeProject } from '../../app/storage/project-file';
 import { SCHEMA } from '../../core/garment/garment';
+import { nextVersion } from '../../core/garment/version';
 import { linden } from '../garment/linden';
 import { seeded } from './random-edits';
 
@@ -20,10 +21,21 @@ const photo = (id: string, type: string, size: number): PhotoRow => ({
   heightPx: 3200,
 });
 const photos = [photo('photo-14', 'image/jpeg', 20_011), photo('photo-15', 'image/png', 3_007)];
-const file = writeProject({ garment: linden(), photos });
+const first = nextVersion(linden(), { name: 'as drafted', made: '2026-10-18', note: '' }, undefined);
+const second = nextVersion(
+  { ...linden(), name: 'Linden petticoat, let out' },
+  { name: 'after the fitting', made: '2026-10-21', note: 'hip' },
+  { number: 1, garment: linden() },
+);
+const versions = [first, second];
+const file = writeProject({ garment: linden(), versions, photos });
 
 it('readProject gives back what writeProject put in, pictures byte for byte', () => {
-  expect(readProject(file)).toEqual({ kind: 'project', project: { garment: linden(), photos }, missingPhotos: 0 });
+  expect(readProject(file)).toEqual({
+    kind: 'project',
+    project: { garment: linden(), versions, photos },
+    missingPhotos: 2,
+  });
 });
 
 it('a project read and written again is the same file, byte for byte', () => {
@@ -42,7 +54,9 @@ it.skipIf(!hasPython)(
     writeFileSync(path, file);
     const python = (code: string) => execFileSync('python3', ['-c', code, path, folder], { encoding: 'utf8' });
     const names = python('import sys, zipfile; z = zipfile.ZipFile(sys.argv[1]); print(z.testzip(), *z.namelist())');
-    expect(names.trim()).toBe('None read-me.txt garment.json photos.json photos/photo-14.jpg photos/photo-15.png');
+    expect(names.trim()).toBe(
+      'None read-me.txt garment.json versions.json photos.json photos/photo-14.jpg photos/photo-15.png',
+    );
     python('import sys, zipfile; zipfile.ZipFile(sys.argv[1]).extractall(sys.argv[2])');
     expect(readFileSync(join(folder, 'photos/photo-14.jpg')).equals(Buffer.from((photos[0] as PhotoRow).bytes))).toBe(
       true,
@@ -52,11 +66,11 @@ it.skipIf(!hasPython)(
 );
 
 it('readProject opens a garment whose pictures are missing, and says how many', () => {
-  const without = writeProject({ garment: linden(), photos: photos.slice(1) });
+  const without = writeProject({ garment: linden(), versions: [], photos: photos.slice(1) });
   expect(readProject(without)).toMatchObject({
     kind: 'project',
     project: { photos: [{ id: 'photo-15' }] },
-    missingPhotos: 1,
+    missingPhotos: 3,
   });
 });
 
@@ -110,7 +124,7 @@ it('readProject refuses more entries than a garment can have, and never unpacks 
     'photos.json': strToU8(JSON.stringify([{ ...photos[0], id: '../photo-14', bytes: undefined }])),
     'photos/../photo-14.jpg': new Uint8Array(5),
   });
-  expect(readProject(sly)).toMatchObject({ kind: 'project', project: { photos: [] }, missingPhotos: 2 });
+  expect(readProject(sly)).toMatchObject({ kind: 'project', project: { photos: [] }, missingPhotos: 4 });
 });
 
 it('readProject does not unpack what says it comes to more than 300 MB', () => {
@@ -121,4 +135,14 @@ it('readProject does not unpack what says it comes to more than 300 MB', () => {
     if (view.getUint32(at, true) === 0x02014b50) view.setUint32(at + 24, 200 * 1024 * 1024, true);
   }
   expect(readProject(bomb).kind).toBe('too-large');
+});
+
+it('a version that is damaged does not hold the garment back', () => {
+  const spoilt = {
+    ...second,
+    kept: { kind: 'change', change: [{ kind: 'value', at: ['name'], before: 'x', after: 5 }] },
+  };
+  const read = readProject(writeProject({ garment: linden(), versions: [first, spoilt as never], photos: [] }));
+  expect(read).toMatchObject({ kind: 'project', project: { versions: [{ number: 1 }] } });
+  if (read.kind === 'project') expect(read.project.versions).toHaveLength(1);
 });
