@@ -54,7 +54,6 @@ export const CHANGES = [
   'split-dart',
   'waist',
   'hang',
-  'seam',
   'sides-apart',
   'base',
   'band',
