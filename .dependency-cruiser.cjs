@@ -13,10 +13,11 @@ const floors = [
   'cloth',
   'drawing',
   'paper',
+  'files',
   'check',
 ];
 
-const rooms = ['shelf', 'wearer', 'diagram', 'draft', 'reshape', 'fit', 'paper', 'check'];
+const rooms = ['shelf', 'wearer', 'diagram', 'draft', 'reshape', 'seams', 'fit', 'paper', 'check'];
 
 const upward = floors.slice(0, -1).map((floor, index) => ({
   name: `core-${floor}-looks-up`,

@@ -19,6 +19,7 @@ const rooms: Readonly<Record<Room, React.ComponentType>> = {
   diagram: lazy(async () => ({ default: (await import('./diagram/diagram-room')).DiagramRoom })),
   draft: lazy(async () => ({ default: (await import('./draft/draft-room')).DraftRoom })),
   reshape: lazy(async () => ({ default: (await import('./reshape/reshape-room')).ReshapeRoom })),
+  seams: lazy(async () => ({ default: (await import('./seams/seams-room')).SeamsRoom })),
   fit: lazy(async () => ({ default: (await import('./fit/fit-room')).FitRoom })),
   paper: lazy(async () => ({ default: (await import('./paper/paper-room')).PaperRoom })),
   check: lazy(async () => ({ default: (await import('./check/check-room')).CheckRoom })),

@@ -216,7 +216,8 @@ test('files that hold no garment are refused in plain words, and the shelf stays
   const whole = await readFile(path);
   const flipped = Buffer.from(whole);
   flipped.writeUInt8(flipped.readUInt8(40_000) ^ 1, 40_000);
-  const file = (content: object) => Buffer.from(writeProject({ garment: content as Garment, versions: [], photos: [] }));
+  const file = (content: object) =>
+    Buffer.from(writeProject({ garment: content as Garment, versions: [], photos: [] }));
   const bad = [
     ['letter.txt', Buffer.from('Dear aunt, here is the pattern.'), /not an Inchsquare garment/],
     ['empty.zip', Buffer.alloc(0), /not an Inchsquare garment/],

@@ -48,6 +48,11 @@ const ROOMS: readonly Room[] = [
     notebook: [button(/^Panel/)],
   },
   {
+    name: 'Seams',
+    table: [(page) => page.getByRole('application'), button('Show everything')],
+    notebook: [(page) => page.getByText('No seam is paired yet.')],
+  },
+  {
     name: 'Fit',
     table: [button('Show everything')],
     notebook: [(page) => page.getByText(/short of the ease wanted at the waist/)],

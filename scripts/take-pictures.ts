@@ -8,6 +8,7 @@ const rooms = {
   wearer: 'Wearer',
   diagram: 'Diagram',
   draft: 'Draft',
+  seams: 'Seams',
   fit: 'Fit',
   paper: 'Paper',
   check: 'Before you cut',

@@ -24,7 +24,9 @@ export function ReshapeTable({ garment }: { readonly garment: Garment }) {
   const trying = useReshape((state) => state.trying);
   const tried = trying && triedOn(garment, trying);
   const after = tried?.kind === 'tried' ? tried.garment : undefined;
-  const fit = useFit(garment);
+  const fit = useFit(after ?? garment);
+  // New pieces are laid where there is room, which may be out of sight.
+  const added = Math.max(0, (after?.pieces.length ?? 0) - garment.pieces.length);
   const tool = useMemo(trialTool, []);
   const squares = SQUARES[garment.shownIn];
   const inHand = 'pieceId' in chosen ? pieceOf(garment, chosen.pieceId) : undefined;
@@ -43,6 +45,7 @@ export function ReshapeTable({ garment }: { readonly garment: Garment }) {
       view={view}
       onView={(next) => setView('table', next)}
       fit={fit}
+      fitAgain={added}
       tool={tool}
       label={words.tableLabel}
       maxScale={60}
@@ -66,7 +69,7 @@ export function ReshapeTable({ garment }: { readonly garment: Garment }) {
 
 /** Everything on the table, as it was when a piece last came or went. */
 function useFit({ pieces }: Garment): Box {
-  const ids = pieces.map(({ id }) => id).join(' ');
+  const ids = pieces.length;
   // biome-ignore lint/correctness/useExhaustiveDependencies: the view must not jump while a piece changes its shape
   return useMemo(() => {
     const boxes = pieces.map((piece) => pathBounds(outlineOf(piece).whole));

@@ -68,6 +68,8 @@ function Findings({ before, after }: { readonly before: Garment; readonly after:
   const had = useMemo(() => beforeYouCut(before), [before]);
   const found = useMemo(() => newlyFound(had, beforeYouCut(after)), [had, after]);
   if (before === after) return null;
+  // With a panel missing little else can be looked at; what is no longer said then is not settled.
+  const settled = found.appears.some(({ kind }) => kind === 'panel-missing') ? [] : found.settled;
   return (
     <section aria-label={words.checks} className={styles.findings}>
       {found.appears.length === 0 && <Note tone="good">{words.nothingNew}</Note>}
@@ -76,7 +78,7 @@ function Findings({ before, after }: { readonly before: Garment; readonly after:
           {words.wouldBe(findingSentence(finding, after))}
         </Note>
       ))}
-      {found.settled.map((finding) => (
+      {settled.map((finding) => (
         <Note key={`${finding.kind} ${JSON.stringify(finding.place)}`} tone="good">
           {words.wouldSettle(findingSentence(finding, before))}
         </Note>

@@ -5,7 +5,16 @@ import { shellWords as words } from '../words/shell';
 import styles from './tape.module.css';
 
 /** The rooms of the job in their order. The shelf stands before them and is reached by the name of the garment. */
-const stations = ['wearer', 'diagram', 'draft', 'reshape', 'fit', 'paper', 'check'] as const satisfies readonly Room[];
+const stations = [
+  'wearer',
+  'diagram',
+  'draft',
+  'reshape',
+  'seams',
+  'fit',
+  'paper',
+  'check',
+] as const satisfies readonly Room[];
 
 /** The tape along the top: each inch of it is a room, marked while something in that room is unsettled. */
 export function Tape() {

@@ -34,9 +34,23 @@ function lookOver(): void {
   useFindings.setState({ findings, countByRoom });
 }
 
-/** The room in which a finding can be mended: where its place is, but a waist is curved in the Fit room. */
-export function roomOf({ kind, place }: Finding): Room {
-  if (kind === 'straight-waist') return 'fit';
+/**
+ * The room in which a finding can be mended: where its place is, but seams in the Seams room, and with them a waist that
+ * peaks where two pieces are joined; a waist is curved in the Fit room.
+ */
+export function roomOf(finding: Finding): Room {
+  const { place } = finding;
+  switch (finding.kind) {
+    case 'seam-off':
+    case 'seam-notches-off':
+    case 'edge-unpaired':
+      return 'seams';
+    case 'waist-peak':
+      // On its own mirror image, as at a fold, no second edge is to be trued: the waist itself is.
+      return place.kind === 'edge' && place.pieceId === finding.otherPieceId ? 'draft' : 'seams';
+    case 'straight-waist':
+      return 'fit';
+  }
   switch (place.kind) {
     case 'measure':
       return 'wearer';

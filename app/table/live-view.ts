@@ -23,11 +23,13 @@ interface LiveViewOptions {
   readonly fit: Box;
   readonly size: Size | undefined;
   readonly limits: ScaleLimits;
+  /** Another value than before shows everything again, whatever the view is. */
+  readonly fitAgain: number;
 }
 
 /** The moving view of a canvas. It fits the picture until it is first moved, and tells the room once it comes to rest. */
-export function useLiveView({ view, onView, fit, size, limits }: LiveViewOptions): LiveView {
-  const [memory] = useState(() => newMemory(view));
+export function useLiveView({ view, onView, fit, size, limits, fitAgain }: LiveViewOptions): LiveView {
+  const [memory] = useState(() => newMemory(view, fitAgain));
 
   useLayoutEffect(() => {
     if (view === undefined || view === memory.told) return;
@@ -40,11 +42,14 @@ export function useLiveView({ view, onView, fit, size, limits }: LiveViewOptions
     const before = memory.size;
     const now = memory.get();
     memory.size = size;
-    if (!memory.own || !now) memory.show(fittedView(fit, size, limits));
+    if (fitAgain !== memory.fitAgain) {
+      memory.fitAgain = fitAgain;
+      memory.show(fittedView(fit, size, limits));
+    } else if (!memory.own || !now) memory.show(fittedView(fit, size, limits));
     else if (before && before !== size) {
       memory.show(panned(now, (size.width - before.width) / 2, (size.height - before.height) / 2));
     }
-  }, [size, fit, limits, memory]);
+  }, [size, fit, limits, fitAgain, memory]);
 
   useEffect(() => {
     let timer: ReturnType<typeof setTimeout> | undefined;
@@ -74,13 +79,14 @@ export function useMovingView(live: LiveView): View | undefined {
   return useSyncExternalStore(live.subscribe, live.get);
 }
 
-function newMemory(first: View | undefined) {
+function newMemory(first: View | undefined, fitAgain: number) {
   const listeners = new Set<() => void>();
   let view = first;
   const memory = {
     /** The view the room was last told of or told us. */
     told: first,
     own: first !== undefined,
+    fitAgain,
     size: undefined as Size | undefined,
     get: () => view,
     show(next: View) {

@@ -28,6 +28,10 @@ const IN_HAND_DASHES: Readonly<Record<EdgeRole, readonly number[]>> = {
 export function paintPiece(ink: CanvasRenderingContext2D, piece: Piece, px: number, look: 'in-hand' | 'quiet'): void {
   const outline = outlineOf(piece);
   const inHand = look === 'in-hand';
+  if (piece.use === 'guide' && !inHand) {
+    paintGuide(ink, piece, px);
+    return;
+  }
   ink.beginPath();
   layPath(ink, outline.whole);
   ink.globalAlpha = inHand ? 0.12 : 0.22;
@@ -60,6 +64,17 @@ export function paintPiece(ink: CanvasRenderingContext2D, piece: Piece, px: numb
     // In hand the words stand below their place, which has a point to take hold of.
     if (text.trim() !== '') writeWords(ink, text, { at, px, weight: 400, offset: { x: 0, y: inHand ? 16 : 0 } });
   }
+}
+
+/** A base pattern to lay under a draft: long dashes with two dots, as drawings show another place of a part (ISO 128-2). */
+function paintGuide(ink: CanvasRenderingContext2D, piece: Piece, px: number): void {
+  ink.strokeStyle = canvasColours.inkSoft;
+  ink.lineWidth = 1.5 * px;
+  ink.setLineDash([16, 4, 2, 4, 2, 4].map((dash) => dash * px));
+  ink.beginPath();
+  layPath(ink, outlineOf(piece).whole);
+  ink.stroke();
+  ink.setLineDash([]);
 }
 
 /** What the piece in hand draws for itself. */

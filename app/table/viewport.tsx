@@ -30,6 +30,8 @@ interface ViewportProps {
   readonly onView: (view: View) => void;
   /** What is shown at first and by "show everything", in world units. Keep the object while it stays the same. */
   readonly fit: Box;
+  /** Another number than before shows everything again. */
+  readonly fitAgain?: number;
   readonly tool: Tool;
   /** What the canvas is, for those who hear the page. */
   readonly label: string;
@@ -46,13 +48,25 @@ interface ViewportProps {
 
 /** A canvas to work on with mouse, pen, fingers and keys. It owns moving and zooming; the tool owns the rest. */
 export function Viewport(props: ViewportProps) {
-  const { view, onView, fit, tool, label, maxScale, minScale, children, overlay, loupe = 'touch' } = props;
+  const {
+    view,
+    onView,
+    fit,
+    tool,
+    label,
+    maxScale,
+    minScale,
+    children,
+    overlay,
+    loupe = 'touch',
+    fitAgain = 0,
+  } = props;
   const surface = useRef<HTMLDivElement>(null);
   const stage = useRef<KonvaStage>(null);
   const size = useSizeOf(surface);
   const [limits, setLimits] = useState({ min: minScale, max: maxScale });
   if (limits.min !== minScale || limits.max !== maxScale) setLimits({ min: minScale, max: maxScale });
-  const live = useLiveView({ view, onView, fit, size, limits });
+  const live = useLiveView({ view, onView, fit, size, limits, fitAgain });
   const [handOnly, setHandOnly] = useState(false);
   const [fingersDraw, setFingersDraw] = useState<boolean>();
   const [hidden, setHidden] = useState<Point>();

@@ -60,7 +60,6 @@ export const draftWords = {
   edgeOr: (name: string, number: number) => name || `edge ${number}`,
   pieceName: 'Name',
   cutCount: 'Pieces of cloth',
-  countWrong: 'Write a whole number from 1 to 99.',
   cutWords: (count: number, how: Cut['how']) =>
     `cut ${count} ${{ fold: 'on the fold', pair: 'as pairs', single: 'as drawn' }[how]}`,
   copyName: (name: string) => `${name}, copy`,

@@ -18,7 +18,7 @@ function percent(share: number): string {
 export function findingSentence(finding: Finding, garment: Garment): string {
   const length = (mm: number) => writeLength(mm, { shownIn: garment.shownIn });
   const measure = (name: MeasureName) => measureNames[name].toLowerCase();
-  const girth = (name: GirthName) => fitWords.girth[name].toLowerCase();
+  const girth = (name: GirthName) => levelName(finding, garment) ?? fitWords.girth[name].toLowerCase();
   const finely = (mm: number) =>
     writeLength(mm, { shownIn: garment.shownIn, step: garment.shownIn === 'in' ? 'thirtysecond' : 'tenth-millimetre' });
   const where = placeName(finding, garment);
@@ -92,6 +92,10 @@ export function findingSentence(finding: Finding, garment: Garment): string {
         : `${length(finding.wanted - finding.total)} short of the ease wanted at the ${girth(finding.girth)}: the pieces go ${length(finding.total)} round, ${length(finding.wanted)} is wanted.`;
     case 'girth-too-large':
       return `${length(finding.total - finding.wanted)} over at the ${girth(finding.girth)}: the pieces go ${length(finding.total)} round, ${length(finding.wanted)} is wanted.`;
+    case 'side-uneven':
+      return finding.weight === 'stop'
+        ? `${length(finding.body - finding.total)} too small on the ${finding.side} side at the ${girth(finding.girth)}: the pieces of that side come to ${length(finding.total)}, her half is ${length(finding.body)}.`
+        : `${length(finding.wanted - finding.total)} short of the ease wanted on the ${finding.side} side at the ${girth(finding.girth)}: the pieces of that side come to ${length(finding.total)}, ${length(finding.wanted)} is wanted.`;
     case 'level-below-piece':
       return `${length(finding.depth)} down, at the ${girth(finding.girth)}, ${piecesEnd(finding.pieceIds, garment)} already ended, so the girth cannot be checked there.`;
     case 'straight-waist':
@@ -108,6 +112,31 @@ export function findingSentence(finding: Finding, garment: Garment): string {
       return `The waist, ${length(finding.waist)}, cannot pass over the hip, ${length(finding.hip)}. Plan an opening at least ${length(finding.depth)} deep.`;
     case 'opening-short':
       return `${where}: the opening is ${length(finding.opening)} long, and the hips need ${length(finding.needed)} to pass. Make it longer.`;
+    case 'seam-off':
+      return `${where}: ${finely(Math.abs(finding.beyondEase))} too ${finding.beyondEase > 0 ? 'long' : 'short'} for what it is sewn to. It comes to ${finely(finding.one)}, the other side to ${finely(finding.other)}${
+        finding.ease === 0 ? '' : `, and ${finely(Math.abs(finding.ease))} is meant as a difference`
+      }. True the seam.`;
+    case 'seam-notches-off':
+      return `${where}: ${[
+        ...(finding.off > 0
+          ? [`${counted(finding.off, 'notch')} along the seam up to ${finely(finding.most)} from its partner`]
+          : []),
+        ...(finding.alone > 0 ? [`${counted(finding.alone, 'notch')} with no partner`] : []),
+      ].join(' and ')}. Put them across from one side to the other.`;
+    case 'edge-unpaired':
+      return finding.edges.length === 1
+        ? `${where}: this seam edge is sewn to nothing yet. Pair it with its partner, so that both are watched.`
+        : `${finding.edges.length} seam edges are sewn to nothing yet, the first of them ${where}. Pair each with its partner, so that both are watched.`;
+    case 'waist-peak':
+      return `${where}: ${degrees(Math.abs(finding.off))} of a ${finding.off > 0 ? 'peak' : 'notch'} where the waist ${joinedTo(finding, garment)}. True the corners until it runs on smoothly.`;
+    case 'no-way-on':
+      return `Closed all round, it is ${length(finding.narrowest)} at its narrowest and cannot pass the shoulders, about ${length(finding.shoulders)}${finding.hip === undefined ? '' : `, nor the hip, ${length(finding.hip)}`}. Plan an opening there.`;
+    case 'casing-narrow':
+      return `The drawn-up waist opens to ${length(finding.casing)} and the hip is ${length(finding.hip)}. Cut it at least as wide as the hip, or plan an opening.`;
+    case 'hem-shows':
+      return `${length(finding.length)} long at the ${finding.at}, under ${length(finding.outer)}: it should stay ${length(finding.shorterBy)} shorter, so take up ${length(finding.length - finding.outer + finding.shorterBy)} there.`;
+    case 'thigh-narrow':
+      return `${length(finding.depth)} down it is ${length(finding.total)} round, and both thighs side by side need ${length(finding.needed)}. Widen it there.`;
     case 'drawn-as-not-known':
       return `${where}: does the drawing include seam allowances? Say so before it is cut.`;
     case 'allowance-not-said':
@@ -129,6 +158,29 @@ export function findingSentence(finding: Finding, garment: Garment): string {
         }[finding.cause]
       } Do not cut from these pages.`;
   }
+}
+
+/** One notch, 3 notches. */
+function counted(count: number, word: 'notch'): string {
+  return `${count} ${word}${count === 1 ? '' : 'es'}`;
+}
+
+/** An angle as it is read off a protractor. */
+function degrees(angle: number): string {
+  return `${((angle * 180) / Math.PI).toFixed(1)}°`;
+}
+
+/** What the waist is joined to at a place that is not smooth. */
+function joinedTo({ place, otherPieceId }: Finding & { readonly kind: 'waist-peak' }, garment: Garment): string {
+  if (place.kind === 'edge' && place.pieceId === otherPieceId) return 'meets its mirror image';
+  return `is joined to ${garment.pieces.find(({ id }) => id === otherPieceId)?.name || 'its neighbour'}`;
+}
+
+/** What she calls the level a finding is about, where she has named it. */
+function levelName({ place }: Finding, garment: Garment): string | undefined {
+  if (place.kind !== 'ring') return undefined;
+  const ring = garment.rings.find(({ id }) => id === place.ringId);
+  return ring?.levels.find(({ id }) => id === place.levelId)?.name;
 }
 
 /** Pieces by name as they have ended: "Front has", "Front, Back and Yoke have". */

@@ -126,6 +126,8 @@ function contentWords(content: WordsContent, length: (mm: number) => string): st
       return 'straight of the cloth';
     case 'label':
       return content.text;
+    case 'gathers':
+      return `gather ${length(content.length)} into ${length(content.into)}`;
     case 'right-side-up':
       return 'right side of the cloth up';
     case 'allowance':

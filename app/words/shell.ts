@@ -7,6 +7,7 @@ export const shellWords = {
     diagram: 'Diagram',
     draft: 'Draft',
     reshape: 'Reshape',
+    seams: 'Seams',
     fit: 'Fit',
     paper: 'Paper',
     check: 'Before you cut',

@@ -12,4 +12,5 @@ export const uiWords = {
   notebook: 'Notebook',
   openNotebook: 'Open the notebook',
   closeNotebook: 'Fold the notebook away',
+  countWrong: (least: number) => `Write a whole number from ${least} to 99.`,
 } as const;

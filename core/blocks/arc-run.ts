@@ -1,6 +1,15 @@
 import type { EdgeShape } from '../garment/piece';
 import { arcOfCircle } from '../geometry/arc';
-import { move, type Point, quarterTurn, turnVector, type Vector } from '../geometry/point';
+import {
+  dot,
+  move,
+  type Point,
+  quarterTurn,
+  turnBetween,
+  turnVector,
+  type Vector,
+  vectorBetween,
+} from '../geometry/point';
 import { line, type Path } from '../geometry/segment';
 
 /** A line that turns evenly: part of a circle, or straight where `turning` is 0. */
@@ -16,8 +25,8 @@ export interface ArcRun {
 /** A run that turns by less than this altogether (radians) is straight to the last figure of its ends. */
 const STRAIGHT = 1e-9;
 
-/** A curved edge gets a point for every turn of this much: the smooth curve then keeps within a millionth of the radius. */
-const TURN_PER_POINT = Math.PI / 12;
+/** A curved edge gets a point for every turn of this much (radians): it keeps its length where a neighbour leans a little. */
+const TURN_PER_POINT = Math.PI / 24;
 
 /** The place `along` a run (mm from its start) and the direction of travel there. */
 export function arcPlace({ start, direction, turning }: ArcRun, along: number) {
@@ -56,11 +65,28 @@ export function reverseRun(run: ArcRun): ArcRun {
   };
 }
 
+/** A run from the middle of a piece outwards, with its mirror image before it, as one. */
+export function bothHalves(run: ArcRun): ArcRun {
+  const { point, direction } = arcPlace(run, -run.length);
+  return { start: point, direction, turning: run.turning, length: 2 * run.length };
+}
+
+/** How far along a run (mm from its start) the place of it lies that has `place` straight before it or behind it. */
+export function alongFacing(run: ArcRun, place: Point): number {
+  const centre = arcCentre(run);
+  if (!centre) return dot(vectorBetween(run.start, place), run.direction);
+  return turnBetween(vectorBetween(centre, run.start), vectorBetween(centre, place)) / run.turning;
+}
+
+/** From nearly a half turn on, square to a neighbour could be either way; the points alone hold the ends there. */
+const EITHER_WAY = Math.PI * 0.9;
+
 /** The run as the shape of an edge whose neighbours stand square to it; straight where it does not turn. */
 export function squareEndedShape(run: ArcRun): EdgeShape {
   const turn = Math.abs(run.turning * run.length);
   if (turn < STRAIGHT) return { kind: 'straight' };
   const count = Math.max(2, Math.ceil(turn / TURN_PER_POINT));
   const through = Array.from({ length: count - 1 }, (_, i) => arcPlace(run, (run.length * (i + 1)) / count).point);
-  return { kind: 'curve', through, leaves: 'square', meets: 'square' };
+  const ends = turn < EITHER_WAY ? 'square' : 'free';
+  return { kind: 'curve', through, leaves: ends, meets: ends };
 }

@@ -1,10 +1,12 @@
-import type { Cut, Dart, Edge, EdgeRole, EdgeShape, Grain, Notch, Piece } from '../garment/piece';
+import type { Cut, Dart, DrawnAs, Edge, EdgeRole, EdgeShape, Grain, Notch, Piece } from '../garment/piece';
 import type { TablePoint } from '../geometry/point';
 
 /** One corner of a draft with the edge that begins there. */
 export interface DraftedEdge {
   readonly from: TablePoint;
   readonly role: EdgeRole;
+  /** Edges that are sewn together carry the same name; none unless said. */
+  readonly name?: string;
   /** Straight unless said. */
   readonly shape?: EdgeShape;
   readonly darts?: readonly Omit<Dart, 'id' | 'edgeId'>[];
@@ -16,18 +18,20 @@ export interface DraftedPiece {
   readonly name: string;
   readonly cut: Cut;
   readonly grain: Grain;
+  /** `net` unless the source has its seams in the lines. */
+  readonly drawnAs?: DrawnAs;
   /** In order, clockwise to the eye. */
   readonly edges: readonly DraftedEdge[];
 }
 
 /** A piece as a draft gives it: the stitch line, without allowances; those are for her to say, save that a fold has none. */
-export function draftedPiece({ newId, name, cut, grain, edges }: DraftedPiece): Piece {
+export function draftedPiece({ newId, name, cut, grain, drawnAs = 'net', edges }: DraftedPiece): Piece {
   const made = edges.map((drafted) => ({ drafted, edge: edgeOf(drafted, newId()) }));
   return {
     id: newId(),
     name,
     cut,
-    drawnAs: 'net',
+    drawnAs,
     corners: edges.map(({ from }) => ({ id: newId(), at: from })),
     edges: made.map(({ edge }) => edge),
     darts: made.flatMap(({ drafted, edge }) =>
@@ -42,7 +46,7 @@ export function draftedPiece({ newId, name, cut, grain, edges }: DraftedPiece): 
   };
 }
 
-function edgeOf({ role, shape }: DraftedEdge, id: string): Edge {
-  const edge: Edge = { id, name: '', role, shape: shape ?? { kind: 'straight' } };
+function edgeOf({ role, shape, name = '' }: DraftedEdge, id: string): Edge {
+  const edge: Edge = { id, name, role, shape: shape ?? { kind: 'straight' } };
   return role === 'fold' ? { ...edge, allowance: 0 } : edge;
 }

@@ -1,7 +1,7 @@
 import type { EdgeShape, Piece } from '../garment/piece';
 import { between, type Point, turnBetween, vectorBetween } from '../geometry/point';
 import { coneOf, farEdgeAt } from '../shaping/cone';
-import { type ArcRun, arcEnd, reverseRun, squareEndedShape } from './arc-run';
+import { type ArcRun, arcEnd, bothHalves, reverseRun, squareEndedShape } from './arc-run';
 import { draftedPiece } from './drafted-piece';
 
 /** Girths are all the way round, ease included; `length` is down the middle of a gore (mm). */
@@ -31,6 +31,9 @@ export interface NoGore {
 
 /** A bend at the hip below this (radians, a minute of arc) needs no rounding: the smooth curve takes it up unseen. */
 const SLIGHT_BEND = Math.PI / (180 * 60);
+
+/** The straight parts above and below are held at these shares of them, so that waist and hem meet them squarely. */
+const HELD = [1 / 4, 1 / 2, 3 / 4] as const;
 
 /** A bend at the hip is rounded within this share of the hip depth, above and below. */
 const ROUNDED_SHARE = 1 / 3;
@@ -62,10 +65,17 @@ export function gore(sizes: GoredSkirtSizes): Gore | NoGore {
   };
 }
 
+/** `seamName` is carried by both sides, which are sewn to one another; none unless said. */
+export interface GorePieceOptions {
+  readonly newId: () => string;
+  readonly name: string;
+  readonly seamName?: string;
+}
+
 /** The gore as one whole piece, cut once for every gore, with a notch at the hip on both sides. */
 export function goredSkirtPieces(
   sizes: GoredSkirtSizes,
-  { newId, name }: { readonly newId: () => string; readonly name: string },
+  { newId, name, seamName = '' }: GorePieceOptions,
 ): Piece[] | NoGore {
   const drawn = gore(sizes);
   if (drawn.kind === 'no-gore') return drawn;
@@ -79,12 +89,19 @@ export function goredSkirtPieces(
     cut: { how: 'single', count: sizes.gores },
     grain: { from: { x: 0, y: sizes.length * 0.2 }, to: { x: 0, y: sizes.length * 0.8 } },
     edges: [
-      { from: mirrored(waistCorner), role: 'waist', shape: squareEndedShape(reverseRun(leftwards(drawn.waist))) },
-      { from: waistCorner, role: 'seam', shape: curveThrough(side), notches: [{ along: toHip, count: 1 }] },
-      { from: hemCorner, role: 'hem', shape: squareEndedShape(leftwards(drawn.hem)) },
+      { from: mirrored(waistCorner), role: 'waist', shape: squareEndedShape(bothHalves(drawn.waist)) },
+      {
+        from: waistCorner,
+        role: 'seam',
+        name: seamName,
+        shape: curveThrough(side),
+        notches: [{ along: toHip, count: 1 }],
+      },
+      { from: hemCorner, role: 'hem', shape: squareEndedShape(reverseRun(bothHalves(drawn.hem))) },
       {
         from: mirrored(hemCorner),
         role: 'seam',
+        name: seamName,
         shape: curveThrough(side.map(mirrored).reverse()),
         notches: [{ along: toHem, count: 1 }],
       },
@@ -93,25 +110,30 @@ export function goredSkirtPieces(
   return [piece];
 }
 
-/** The points a side passes on its way down: the hip, and where the rounding of a marked bend begins and ends. */
+/** The right side of a gore on its way down, as an edge. */
+export function goreSide(drawn: Gore, hipDepth: number): EdgeShape {
+  return curveThrough(sideThrough(drawn, hipDepth));
+}
+
+/** The points a side passes on its way down: the hip, and for a marked bend its rounding and the straight parts. */
 function sideThrough({ waistCorner, hipPoint, hemCorner }: Gore, hipDepth: number): Point[] {
   const bend = turnBetween(vectorBetween(waistCorner, hipPoint), vectorBetween(hipPoint, hemCorner));
   if (Math.abs(bend) < SLIGHT_BEND) return [hipPoint];
   const below = Math.hypot(hemCorner.x - hipPoint.x, hemCorner.y - hipPoint.y);
+  const roundedBelow = Math.min(0.5, (hipDepth * ROUNDED_SHARE) / below);
+  const start = between(hipPoint, waistCorner, ROUNDED_SHARE);
+  const end = between(hipPoint, hemCorner, roundedBelow);
   return [
-    between(hipPoint, waistCorner, ROUNDED_SHARE),
+    ...HELD.map((share) => between(waistCorner, start, share)),
+    start,
     hipPoint,
-    between(hipPoint, hemCorner, Math.min(0.5, (hipDepth * ROUNDED_SHARE) / below)),
+    end,
+    ...HELD.map((share) => between(hemCorner, end, share)).reverse(),
   ];
 }
 
 function curveThrough(through: readonly Point[]): EdgeShape {
   return { kind: 'curve', through, leaves: 'free', meets: 'free' };
-}
-
-/** Both halves of a run that goes from the middle to the right, as one run from right to left. */
-function leftwards(run: ArcRun): ArcRun {
-  return { ...reverseRun(run), length: 2 * run.length };
 }
 
 function mirrored({ x, y }: Point): Point {

@@ -79,20 +79,6 @@ export function circleSizes(skirt: { readonly waist: number; readonly length: nu
   return { top: waist, bottom: waist + 2 * Math.PI * share * length, depth: length };
 }
 
-/**
- * The sizes of a shaped waistband that hangs from the waist: its upper edge is the waist, its lower edge what the body
- * measures `width` further down, on the even slope from waist to hip (mm).
- */
-export function bandSizes(body: {
-  readonly waist: number;
-  readonly hip: number;
-  readonly hipDepth: number;
-  readonly width: number;
-}) {
-  const { waist, hip, hipDepth, width } = body;
-  return { top: waist, bottom: waist + ((hip - waist) * width) / hipDepth, depth: width };
-}
-
 export interface SectorPieceOptions {
   readonly newId: () => string;
   readonly name: string;
@@ -100,11 +86,13 @@ export interface SectorPieceOptions {
   readonly topRole: Extract<EdgeRole, 'waist' | 'seam'>;
   /** `seam` for a band or yoke that a skirt is sewn to; `hem` unless said. */
   readonly bottomRole?: Extract<EdgeRole, 'hem' | 'seam'>;
+  /** Carried by the ends, which are sewn to one another; none unless said. */
+  readonly seamName?: string;
 }
 
 /** The section as a piece: half of it on the fold, cut once for every section; its ends are seams. */
 export function sectorPieces(sizes: SectorSizes, options: SectorPieceOptions): Piece[] | NoSector {
-  const { newId, name, topRole, bottomRole = 'hem' } = options;
+  const { newId, name, topRole, bottomRole = 'hem', seamName = '' } = options;
   const drawn = sector(sizes);
   if (drawn.kind === 'no-sector') return drawn;
   const { depth, sections } = sizes;
@@ -115,7 +103,7 @@ export function sectorPieces(sizes: SectorSizes, options: SectorPieceOptions): P
     grain: { from: { x: 0, y: depth * 0.2 }, to: { x: 0, y: depth * 0.8 } },
     edges: [
       { from: drawn.top.start, role: topRole, shape: squareEndedShape(drawn.top) },
-      { from: drawn.topEnd, role: 'seam' },
+      { from: drawn.topEnd, role: 'seam', name: seamName },
       { from: drawn.bottomEnd, role: bottomRole, shape: squareEndedShape(reverseRun(drawn.bottom)) },
       { from: drawn.bottom.start, role: 'fold' },
     ],

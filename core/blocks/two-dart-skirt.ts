@@ -111,7 +111,13 @@ function quarter(at: {
 
 export interface TwoDartSkirtPieceOptions {
   readonly newId: () => string;
-  readonly names: { readonly back: string; readonly front: string };
+  /** `side` and `centreBack` are carried by the seams; none unless said. */
+  readonly names: {
+    readonly back: string;
+    readonly front: string;
+    readonly side?: string;
+    readonly centreBack?: string;
+  };
 }
 
 /** Back and front as pieces: the back a pair with a seam down its centre, the front on the fold. */
@@ -122,6 +128,7 @@ export function twoDartSkirtPieces(
   const draft = twoDartSkirt(sizes);
   if (draft.kind === 'no-two-dart-skirt') return draft;
   const { back, front } = draft;
+  const { side = '', centreBack = '' } = names;
   const backPiece = draftedPiece({
     newId,
     name: names.back,
@@ -129,10 +136,10 @@ export function twoDartSkirtPieces(
     grain: grainBeside(back),
     edges: [
       { from: back.centreWaist, role: 'waist', shape: bow('square', 'free'), darts: [back.dart] },
-      { from: back.sideWaist, role: 'seam', shape: bow('free', 'in-line') },
-      { from: back.sideHip, role: 'seam' },
+      { from: back.sideWaist, role: 'seam', name: side, shape: bow('free', 'in-line') },
+      { from: back.sideHip, role: 'seam', name: side },
       { from: back.sideHem, role: 'hem' },
-      { from: back.centreHem, role: 'seam' },
+      { from: back.centreHem, role: 'seam', name: centreBack },
     ],
   });
   const frontDart = { ...front.dart, along: pathLength(front.waist) - front.dart.along };
@@ -145,8 +152,8 @@ export function twoDartSkirtPieces(
       { from: front.sideWaist, role: 'waist', shape: bow('free', 'square'), darts: [frontDart] },
       { from: front.centreWaist, role: 'fold' },
       { from: front.centreHem, role: 'hem' },
-      { from: front.sideHem, role: 'seam' },
-      { from: front.sideHip, role: 'seam', shape: bow('in-line', 'free') },
+      { from: front.sideHem, role: 'seam', name: side },
+      { from: front.sideHip, role: 'seam', name: side, shape: bow('in-line', 'free') },
     ],
   });
   return [backPiece, movePiece(frontPiece, { dx: APART, dy: 0 })];

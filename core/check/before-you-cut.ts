@@ -1,11 +1,13 @@
 import { type DiagramFinding, diagramFindings } from '../diagram/diagram-findings';
 import { type FitFinding, fitFindings } from '../fit/fit-findings';
+import { type WaistFinding, waistFindings } from '../fit/waist-smoothness';
 import type { FindingBase } from '../garment/finding';
 import type { Garment } from '../garment/garment';
 import { type MeasureFinding, measureFindings } from '../garment/measure-check';
 import { currentSet } from '../garment/measure-value';
 import type { Piece } from '../garment/piece';
 import { type PaperFinding, paperFindings } from '../paper/paper-findings';
+import { type SeamFinding, seamFindings } from '../seams/seam-findings';
 
 /** What a piece still lacks before it can be cut. */
 export type CuttingFinding = FindingBase &
@@ -16,7 +18,14 @@ export type CuttingFinding = FindingBase &
     | { readonly kind: 'no-name' }
   );
 
-export type Finding = MeasureFinding | DiagramFinding | FitFinding | CuttingFinding | PaperFinding;
+export type Finding =
+  | MeasureFinding
+  | DiagramFinding
+  | FitFinding
+  | WaistFinding
+  | SeamFinding
+  | CuttingFinding
+  | PaperFinding;
 
 /** Everything still open in a garment, from every room in the order of the job; what must be settled is marked `stop`. */
 export function beforeYouCut(garment: Garment): Finding[] {
@@ -25,7 +34,9 @@ export function beforeYouCut(garment: Garment): Finding[] {
     ...measureFindings(set),
     ...garment.diagrams.flatMap((diagram) => diagramFindings(diagram, set)),
     ...fitFindings(garment),
-    ...garment.pieces.flatMap(cuttingFindings),
+    ...waistFindings(garment),
+    ...seamFindings(garment),
+    ...garment.pieces.filter(({ use }) => use !== 'guide').flatMap(cuttingFindings),
     ...paperFindings(garment),
   ];
 }

@@ -10,6 +10,9 @@ export const LINE_KINDS = [
   'fold',
   'grain',
   'dart',
+  'pleat-fold',
+  'pleat-placement',
+  'gathers',
   'notch',
   'level',
   'centre',
@@ -36,6 +39,8 @@ export type WordsContent =
   | { readonly kind: 'fold' }
   | { readonly kind: 'grain' }
   | { readonly kind: 'label'; readonly text: string }
+  /** So much of an edge is drawn up by gathers into so much. */
+  | { readonly kind: 'gathers'; readonly length: number; readonly into: number }
   /** The piece is not its own mirror image and is cut once: it matters which side of the cloth lies up. */
   | { readonly kind: 'right-side-up' };
 

@@ -11,7 +11,7 @@ export interface LineStyle {
 
 /**
  * One look for each kind of line, told apart by width and dashes and never by colour, so that a grey print loses
- * nothing. Cut lines unbroken, stitch lines dashed, folds and centres dash-dot (common practice on printed patterns);
+ * nothing. Cut lines unbroken, stitch lines dashed, folds, those of pleats too, and centres dash-dot (common practice on printed patterns);
  * widths from the series of ISO 128-2 (from memory), none below half a point.
  */
 export const lineStyles: Readonly<Record<LineKind, LineStyle>> = {
@@ -20,6 +20,9 @@ export const lineStyles: Readonly<Record<LineKind, LineStyle>> = {
   fold: { width: 0.5, dash: [8, 2, 1, 2] },
   grain: { width: 0.25, dash: [] },
   dart: { width: 0.25, dash: [1.5, 1] },
+  'pleat-fold': { width: 0.25, dash: [6, 1.5, 1, 1.5] },
+  'pleat-placement': { width: 0.25, dash: [4, 2] },
+  gathers: { width: 0.25, dash: [] },
   notch: { width: 0.35, dash: [] },
   level: { width: 0.18, dash: [10, 1.5, 1, 1.5, 1, 1.5] },
   centre: { width: 0.18, dash: [6, 1.5, 0.8, 1.5] },

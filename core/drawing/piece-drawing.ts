@@ -6,6 +6,7 @@ import { cutLine, cutLineSoFar } from '../seams/cut-line';
 import { dartShape } from '../seams/dart-cap';
 import { arrow, stroke } from './arrows';
 import type { Mark, Stroke } from './drawing';
+import { fullnessMarks } from './fullness-lines';
 import { cutStrokes, foldStrokes, notchStrokes, stitchStrokes } from './piece-lines';
 import { bodyWords, placedWords } from './piece-words';
 
@@ -40,6 +41,7 @@ function drawn(piece: Piece, levels: readonly Path[]): readonly Mark[] {
     ...levels.map((path): Stroke => ({ kind: 'stroke', line: 'level', path })),
     ...stitchStrokes(piece, cut),
     ...piece.darts.flatMap((dart) => dartStrokes(piece, dart)),
+    ...fullnessMarks(piece),
     ...foldStrokes(piece, cut),
     ...cutStrokes(piece, cut),
     ...piece.notches.flatMap((notch) => notchStrokes(piece, cut, notch)),

@@ -1,4 +1,7 @@
+import { cutPieces } from '../garment/cut-pieces';
 import type { Garment, Level, Ring } from '../garment/garment';
+import type { MeasureSet } from '../garment/measure';
+import { measureOf } from '../garment/measure-value';
 import { inches } from '../units/inch';
 
 /**
@@ -16,10 +19,25 @@ export function skirtLevels(newId: () => string): Level[] {
   ];
 }
 
+/** Eases of a bodice (the same chapter): bust 1 1/2 to 2 in, dress waist 3/4 to 1. */
+const BODICE_EASE = { bust: inches(2), waist: inches(1) } as const;
+
+/**
+ * The levels a bodice is checked at: its waist, and the bust as far above it as front length and bust depth, both from the
+ * shoulder, lie apart. Without these two the bust is left out.
+ */
+export function bodiceLevels(newId: () => string, set: MeasureSet): Level[] {
+  const waist: Level = { id: newId(), girth: 'waist', depth: { kind: 'length', length: 0 }, ease: BODICE_EASE.waist };
+  const [whole, down] = [measureOf(set, 'frontWaistLength'), measureOf(set, 'bustDepth')];
+  if (whole === undefined || down === undefined || down >= whole) return [waist];
+  const depth = { kind: 'length', length: down - whole } as const;
+  return [{ id: newId(), girth: 'bust', depth, ease: BODICE_EASE.bust }, waist];
+}
+
 /** A ring proposed from the garment as it is: every piece with an edge named as the waist. */
 export function proposedRing(garment: Garment, options: { readonly newId: () => string; readonly name: string }): Ring {
   const { newId, name } = options;
-  const members = garment.pieces
+  const members = cutPieces(garment)
     .filter((piece) => piece.edges.some((edge) => edge.role === 'waist'))
     .map((piece) => ({ pieceId: piece.id }));
   return { id: newId(), name, members, levels: skirtLevels(newId) };

@@ -1,7 +1,7 @@
+import { cutPieces } from '../garment/cut-pieces';
 import type { FindingBase } from '../garment/finding';
 import type { Garment, Ring } from '../garment/garment';
 import type { GirthName, MeasureName } from '../garment/measure';
-import { currentSet, measureOf } from '../garment/measure-value';
 import { outlineOf } from '../garment/outline';
 import type { Piece } from '../garment/piece';
 import { pieceOf } from '../garment/with-piece';
@@ -9,12 +9,14 @@ import { pathLength } from '../geometry/path';
 import type { Point } from '../geometry/point';
 import { type SelfCrossing, selfCrossings } from '../geometry/self-crossing';
 import { inches } from '../units/inch';
-import { longestOpening, openingNeeded } from './opening';
-import { type GirthAtLevel, girthsOf, hemSweep } from './round-body';
+import { type GirthAtLevel, girthsOf, ringPieces } from './round-body';
 import { waistNeeds } from './waist-needs';
+import { type WearingFinding, wearingFindings } from './wearing';
 
 /** What can be said against the pieces on this body. Lengths in mm; girths all the way round. */
-export type FitFinding = FindingBase &
+export type FitFinding = WearingFinding | OwnFinding;
+
+type OwnFinding = FindingBase &
   (
     | { readonly kind: 'no-piece' }
     | { readonly kind: 'no-ring' }
@@ -43,6 +45,15 @@ export type FitFinding = FindingBase &
         readonly total: number;
         readonly wanted: number;
       }
+    /** One side of a body that was taped side by side, and what the pieces of that side come to. */
+    | {
+        readonly kind: 'side-uneven';
+        readonly girth: GirthName;
+        readonly side: 'left' | 'right';
+        readonly total: number;
+        readonly body: number;
+        readonly wanted: number;
+      }
     /** Pieces end above this level, so nothing can be said of the girth there. */
     | {
         readonly kind: 'level-below-piece';
@@ -60,11 +71,6 @@ export type FitFinding = FindingBase &
     | { readonly kind: 'outline-crosses'; readonly at: Point }
     | { readonly kind: 'figure-unsettled'; readonly drawn: number; readonly stated: number }
     | { readonly kind: 'figure-not-met'; readonly drawn: number; readonly stated: number }
-    | { readonly kind: 'hem-narrow'; readonly sweep: number; readonly hip: number }
-    /** The waist cannot pass the hips and no edge is named as an opening; with how deep one must reach. */
-    | { readonly kind: 'no-opening'; readonly waist: number; readonly hip: number; readonly depth: number }
-    /** The longest opening, and how long it must be for the hips to pass. */
-    | { readonly kind: 'opening-short'; readonly opening: number; readonly needed: number }
   );
 
 /** Seams and girths within this are as good as equal: a sixteenth of an inch (Threads, 20 August 2020). */
@@ -76,13 +82,11 @@ const MUCH_OVER = inches(2);
 /** A total this near to a half, third or quarter of what is wanted is a missing panel rather than a tight one. */
 const NEAR_SHARE = 0.12;
 
-/** Less hem than this beyond the hip is hard to walk in without a slit or pleat (common practice: 6 to 8 in). */
-const WALKING_ROOM = inches(6);
-
 /** Everything to be said of the pieces and how they go round the body. */
 export function fitFindings(garment: Garment): FitFinding[] {
-  if (garment.pieces.length === 0) return [{ kind: 'no-piece', weight: 'stop', place: { kind: 'garment' } }];
-  const pieces = garment.pieces.flatMap(pieceFindings);
+  const worn = cutPieces(garment);
+  if (worn.length === 0) return [{ kind: 'no-piece', weight: 'stop', place: { kind: 'garment' } }];
+  const pieces = worn.flatMap(pieceFindings);
   if (garment.rings.length === 0) {
     return [...pieces, { kind: 'no-ring', weight: 'stop', place: { kind: 'garment' } }];
   }
@@ -122,15 +126,15 @@ function pieceFindings(piece: Piece): FitFinding[] {
 
 function ringFindings(garment: Garment, ring: Ring): FitFinding[] {
   const place = { kind: 'ring', ringId: ring.id } as const;
-  if (ring.members.length === 0) return [{ kind: 'no-ring', weight: 'stop', place }];
-  const members = ring.members.map((member) => pieceOf(garment, member.pieceId));
-  const unnamed = members.filter((piece) => piece && !piece.edges.some((edge) => edge.role === 'waist'));
+  const members = ringPieces(garment, ring).map(({ piece }) => piece);
+  if (members.length === 0) return [{ kind: 'no-ring', weight: 'stop', place }];
+  const unnamed = members.filter((piece) => !piece.edges.some((edge) => edge.role === 'waist'));
   const noWaist = unnamed.map((piece): FitFinding => {
-    return { kind: 'no-waist-edge', weight: 'stop', place: { kind: 'piece', pieceId: piece?.id ?? '' } };
+    return { kind: 'no-waist-edge', weight: 'stop', place: { kind: 'piece', pieceId: piece.id } };
   });
   if (noWaist.length === members.length) return noWaist;
   // A crossed outline has no inside to be measured across; that is said of the piece itself.
-  if (members.some((piece) => piece && crossingOf(piece))) return noWaist;
+  if (members.some(crossingOf)) return noWaist;
   const all = girthsOf(garment, ring);
   const below = all.flatMap((girth) => levelBelowPiece(garment, ring, girth));
   const girths = all.filter((girth) => !below.some(({ place }) => place.levelId === girth.level.id));
@@ -191,6 +195,22 @@ function missingPanel(girths: readonly GirthAtLevel[], ring: Ring): FitFinding |
 
 function girthFindings(girth: GirthAtLevel, ring: Ring): FitFinding[] {
   if (girth.kind !== 'measured' || girth.total === 0) return [];
+  return [...wholeFindings(girth, ring), ...sideFindings(girth, ring)];
+}
+
+type Measured = Extract<GirthAtLevel, { readonly kind: 'measured' }>;
+
+/** Half of SEWING_TOLERANCE is a side's own; what one side lacks the other may have over, and the whole says nothing. */
+function sideFindings({ level, sides }: Measured, ring: Ring): FitFinding[] {
+  const place = { kind: 'ring', ringId: ring.id, levelId: level.id } as const;
+  return sides.flatMap(({ side, total, body, wanted }): FitFinding[] => {
+    if (total >= wanted - SEWING_TOLERANCE / 2) return [];
+    const weight = total < body - SEWING_TOLERANCE / 2 ? 'stop' : 'warn';
+    return [{ kind: 'side-uneven', weight, place, girth: level.girth, side, total, body, wanted }];
+  });
+}
+
+function wholeFindings(girth: Measured, ring: Ring): FitFinding[] {
   const { level, depth, total, body, wanted } = girth;
   const place = { kind: 'ring', ringId: ring.id, levelId: level.id } as const;
   if (total < wanted - SEWING_TOLERANCE) {
@@ -221,26 +241,4 @@ function straightWaists(garment: Garment, ring: Ring): FitFinding[] {
       },
     ];
   });
-}
-
-function wearingFindings(garment: Garment, ring: Ring, girths: readonly GirthAtLevel[]): FitFinding[] {
-  const place = { kind: 'ring', ringId: ring.id } as const;
-  const hip = measureOf(currentSet(garment), 'hip');
-  if (hip === undefined) return [];
-  const found: FitFinding[] = [];
-  const sweep = hemSweep(garment, ring);
-  const opening = longestOpening(garment, ring);
-  if (sweep > 0 && sweep < hip + WALKING_ROOM && !opening)
-    found.push({ kind: 'hem-narrow', weight: 'warn', place, sweep, hip });
-  const waist = girths.find((girth) => girth.level.girth === 'waist');
-  if (waist?.kind !== 'measured' || waist.total === 0 || waist.total >= hip) return found;
-  const needed = openingNeeded(girths, hip);
-  if (!opening) {
-    found.push({ kind: 'no-opening', weight: 'warn', place, waist: waist.total, hip, depth: needed });
-  } else if (opening.length < needed - SEWING_TOLERANCE) {
-    const { pieceId, edgeId, length } = opening;
-    const edge = { kind: 'edge', pieceId, edgeId } as const;
-    found.push({ kind: 'opening-short', weight: 'warn', place: edge, opening: length, needed });
-  }
-  return found;
 }

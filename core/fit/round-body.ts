@@ -1,6 +1,7 @@
+import { isGuide } from '../garment/cut-pieces';
 import type { Garment, Level, Ring } from '../garment/garment';
 import type { MeasureName, MeasureSet } from '../garment/measure';
-import { currentSet, depthOf, measureOf } from '../garment/measure-value';
+import { currentSet, depthOf, halfGirths, measureOf } from '../garment/measure-value';
 import { outlineOf } from '../garment/outline';
 import type { Piece } from '../garment/piece';
 import { pieceOf } from '../garment/with-piece';
@@ -16,7 +17,19 @@ export interface PieceGirth {
   readonly line: LevelLine | undefined;
 }
 
-/** A ring of pieces against the body at one level. Lengths in mm, all the way round. */
+/** One side of the body, from centre front round to centre back. Lengths in mm. */
+export interface SideGirth {
+  readonly side: 'left' | 'right';
+  readonly total: number;
+  readonly body: number;
+  readonly wanted: number;
+}
+
+/**
+ * A ring of pieces against the body at one level. Lengths in mm, all the way round. A level above the waist has a depth
+ * less than 0 and is measured that far from the waist edge into pieces that lie above it, such as a bodice's: all the
+ * pieces of a ring lie on one side of their waist edges.
+ */
 export type GirthAtLevel = {
   readonly level: Level;
   readonly pieces: readonly PieceGirth[];
@@ -27,6 +40,8 @@ export type GirthAtLevel = {
       readonly total: number;
       readonly body: number;
       readonly wanted: number;
+      /** The sides apart, where both the body was taped and the pieces are drafted so; else empty. */
+      readonly sides: readonly SideGirth[];
     }
   /** The pieces can be measured, the body has not been. */
   | { readonly kind: 'no-body'; readonly depth: number; readonly total: number; readonly missing: MeasureName }
@@ -34,11 +49,11 @@ export type GirthAtLevel = {
   | { readonly kind: 'no-depth'; readonly missing: MeasureName }
 );
 
-/** The pieces of a ring with how often each goes round, leaving out members that are no longer there. */
+/** The pieces of a ring with how often each goes round, leaving out guides and members that are no longer there. */
 export function ringPieces(garment: Garment, ring: Ring): { readonly piece: Piece; readonly times: number }[] {
   return ring.members.flatMap((member) => {
     const piece = pieceOf(garment, member.pieceId);
-    return piece ? [{ piece, times: timesRound(piece, member) }] : [];
+    return piece && !isGuide(piece) ? [{ piece, times: timesRound(piece, member) }] : [];
   });
 }
 
@@ -55,11 +70,35 @@ function girthAt(level: Level, members: ReturnType<typeof ringPieces>, set: Meas
     const pieces = members.map(({ piece, times }) => ({ pieceId: piece.id, times, line: undefined }));
     return { kind: 'no-depth', level, pieces, missing: depth.missing };
   }
-  const pieces = members.map(({ piece, times }) => ({ pieceId: piece.id, times, line: levelLine(piece, depth) }));
+  const pieces = members.map(({ piece, times }) => ({
+    pieceId: piece.id,
+    times,
+    line: levelLine(piece, Math.abs(depth)),
+  }));
   const total = pieces.reduce((sum, { line, times }) => sum + (line?.length ?? 0) * times, 0);
-  const body = measureOf(set, level.girth);
+  const body = level.body ?? measureOf(set, level.girth);
   if (body === undefined) return { kind: 'no-body', level, pieces, depth, total, missing: level.girth };
-  return { kind: 'measured', level, pieces, depth, total, body, wanted: body + level.ease };
+  const measured = { level, pieces, depth, total, body, wanted: body + level.ease };
+  return { kind: 'measured', ...measured, sides: sidesAt(measured, members, set) };
+}
+
+/** The sides apart. A piece for both sides gives half of itself to each; so does the ease. */
+function sidesAt(
+  { level, pieces }: { readonly level: Level; readonly pieces: readonly PieceGirth[] },
+  members: ReturnType<typeof ringPieces>,
+  set: MeasureSet,
+): SideGirth[] {
+  // A girth taped at this very level is one figure for both sides.
+  const halves = level.body === undefined ? halfGirths(set, level.girth) : undefined;
+  if (!halves || !members.some(({ piece }) => piece.side)) return [];
+  return (['left', 'right'] as const).map((side) => {
+    const total = pieces.reduce((sum, { line, times }, i) => {
+      const own = members[i]?.piece.side;
+      const share = own === undefined ? 0.5 : own === side ? 1 : 0;
+      return sum + (line?.length ?? 0) * times * share;
+    }, 0);
+    return { side, total, body: halves[side], wanted: halves[side] + level.ease / 2 };
+  });
 }
 
 /** How far below the waist a level lies (mm), or the measure that would say it. */

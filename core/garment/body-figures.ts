@@ -33,6 +33,12 @@ export const BODIES_MEASURED = 1986;
 /** Of these women, how many had a waist larger than the hip. */
 export const WAIST_OVER_HIP = 17;
 
+/**
+ * How the girth of the shoulders, arms hanging, stands to that of the bust: the means of the same survey, 1028.2 and
+ * 946.9 mm. Nobody measures her shoulders round; it is what a closed garment must pass.
+ */
+export const SHOULDERS_TO_BUST = 1028.2 / 946.9;
+
 /** The straight line of least squares between hip and waist in the same survey (mm), both ways. */
 export const hipFromWaist = { slope: 0.6095, start: 496.5 } as const;
 export const waistFromHip = { slope: 1.0567, start: -218.2 } as const;

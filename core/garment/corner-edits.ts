@@ -1,6 +1,7 @@
 import { nearestOnPath, pathAtLength, pathLength } from '../geometry/path';
 import type { TablePoint } from '../geometry/point';
 import type { Path } from '../geometry/segment';
+import { carriedFullness } from './fullness';
 import { outlineOf } from './outline';
 import type { CornerFinish, Edge, EdgeShape, Piece } from './piece';
 import { splitEdge } from './split-edge';
@@ -46,7 +47,17 @@ export function removeCorner(piece: Piece, cornerId: string): Piece {
     if (mark.edgeId !== before.id && mark.edgeId !== after.id) return mark;
     return { ...mark, edgeId: joined.id, along: sameSpot(piece, mark, path) };
   };
-  return { ...bare, darts: piece.darts.map(moved), notches: piece.notches.map(moved) };
+  const fullness = piece.fullness?.map((one) => {
+    if (one.edgeId !== before.id && one.edgeId !== after.id) return one;
+    const spot = (along: number) => sameSpot(piece, { edgeId: one.edgeId, along }, path);
+    return { ...carriedFullness(one, spot), edgeId: joined.id };
+  });
+  return {
+    ...bare,
+    darts: piece.darts.map(moved),
+    notches: piece.notches.map(moved),
+    ...(fullness && { fullness }),
+  };
 }
 
 /** Where a mark of the piece comes to lie along another path. */

@@ -25,3 +25,17 @@ export interface Pleat extends FullnessBase {
 
 /** Width that is sewn up smaller than it is cut. */
 export type Fullness = Gathers | Pleat;
+
+/**
+ * Fullness taken to other lengths along its edge: gathers by both their ends, sewn as short as before; a pleat by its
+ * middle, as deep as before. The same object when it stays where it is.
+ */
+export function carriedFullness(one: Fullness, carried: (along: number) => number): Fullness {
+  if (one.kind === 'gathers') {
+    const [from, to] = [carried(one.from), carried(one.to)];
+    return from === one.from && to === one.to ? one : { ...one, from: Math.min(from, to), to: Math.max(from, to) };
+  }
+  const middle = one.from + one.takes / 2;
+  const now = carried(middle);
+  return now === middle ? one : { ...one, from: Math.max(0, now - one.takes / 2) };
+}

@@ -1,3 +1,4 @@
+import type { Fullness } from './fullness';
 import type { Dart, Grain, Label, Notch, Piece } from './piece';
 import { withOne, withoutOne } from './with-piece';
 
@@ -19,13 +20,22 @@ export function putLabel(piece: Piece, label: Label): Piece {
   return labels === piece.labels ? piece : { ...piece, labels };
 }
 
-/** The piece without the dart, notch or label of that id. */
+/** The piece with gathers or a pleat added, or those of the same id replaced. */
+export function putFullness(piece: Piece, one: Fullness): Piece {
+  const { fullness = [] } = piece;
+  const now = put(fullness, one);
+  return now === fullness ? piece : { ...piece, fullness: now };
+}
+
+/** The piece without the dart, notch, label, pleat or gathers of that id. */
 export function removeMark(piece: Piece, id: string): Piece {
   const darts = withoutOne(piece.darts, id);
   const notches = withoutOne(piece.notches, id);
   const labels = withoutOne(piece.labels, id);
-  const same = darts === piece.darts && notches === piece.notches && labels === piece.labels;
-  return same ? piece : { ...piece, darts, notches, labels };
+  const { fullness: before, ...bare } = piece;
+  const fullness = before && withoutOne(before, id);
+  const same = darts === piece.darts && notches === piece.notches && labels === piece.labels && fullness === before;
+  return same ? piece : { ...bare, darts, notches, labels, ...(fullness?.length && { fullness }) };
 }
 
 /** The piece with its grain line, or `undefined` for none. */

@@ -16,6 +16,19 @@ export function measureOf(set: MeasureSet, name: MeasureName): number | undefine
   return measure.right === undefined ? measure.length : (measure.length + measure.right) / 2;
 }
 
+/**
+ * The two halves of a girth, from centre front round the side to centre back (mm), where both sides were taped apart: each
+ * side's figure is the girth a body with two such sides would have. `undefined` where one figure stands for both.
+ */
+export function halfGirths(
+  set: MeasureSet,
+  girth: GirthName,
+): { readonly left: number; readonly right: number } | undefined {
+  const measure = set.measures[girth];
+  if (measure?.right === undefined) return undefined;
+  return { left: measure.length / 2, right: measure.right / 2 };
+}
+
 /** The measures that say how far below the waist a girth is taken. */
 export const depthMeasure: Readonly<Partial<Record<GirthName, LengthName>>> = {
   highHip: 'waistToHighHip',

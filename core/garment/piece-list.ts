@@ -31,7 +31,11 @@ export function copyPiece(
   return addPiece(garment, movePiece(withFreshIds(piece, options), { dx: options.across, dy: 0 }));
 }
 
-function withFreshIds(piece: Piece, { newId, name }: { readonly newId: () => string; readonly name: string }): Piece {
+/** A copy of a piece under a new name, all its parts with fresh ids, in the order they have in the piece. */
+export function withFreshIds(
+  piece: Piece,
+  { newId, name }: { readonly newId: () => string; readonly name: string },
+): Piece {
   const edgeIds = new Map(piece.edges.map((edge) => [edge.id, newId()]));
   const fresh = (edgeId: string) => edgeIds.get(edgeId) ?? edgeId;
   return {

@@ -1,9 +1,20 @@
-import type { Garment, Ring } from './garment';
-import { withOne } from './with-piece';
+import type { Garment, Level, Ring } from './garment';
+import { withOne, withoutOne } from './with-piece';
 
 /** The garment with one more ring of pieces. */
 export function addRing(garment: Garment, ring: Ring): Garment {
   return { ...garment, rings: [...garment.rings, ring] };
+}
+
+/** The garment without a ring; its pieces stay. */
+export function removeRing(garment: Garment, ringId: string): Garment {
+  const rings = withoutOne(garment.rings, ringId);
+  return rings === garment.rings ? garment : { ...garment, rings };
+}
+
+/** The garment with a ring called otherwise. */
+export function renameRing(garment: Garment, ringId: string, name: string): Garment {
+  return withRing(garment, ringId, (ring) => (ring.name === name ? ring : { ...ring, name }));
 }
 
 /** The garment with a piece taken into a ring, or left out of it. */
@@ -26,10 +37,68 @@ export function setTimes(garment: Garment, ringId: string, pieceId: string, time
   });
 }
 
+/** The garment with one more level at which a ring is measured. */
+export function addLevel(garment: Garment, ringId: string, level: Level): Garment {
+  return withRing(garment, ringId, (ring) => ({ ...ring, levels: [...ring.levels, level] }));
+}
+
+/** The garment without a level of a ring. */
+export function removeLevel(garment: Garment, ringId: string, levelId: string): Garment {
+  return withLevels(garment, ringId, (levels) => withoutOne(levels, levelId));
+}
+
+/** The garment with a level called otherwise; by an empty name it goes by its girth again. */
+export function renameLevel(garment: Garment, ringId: string, levelId: string, name: string): Garment {
+  return withLevel(garment, ringId, levelId, (level) => {
+    if ((level.name ?? '') === name) return level;
+    const { name: _, ...bare } = level;
+    return name === '' ? bare : { ...bare, name };
+  });
+}
+
 /** The garment with another ease (mm, all the way round) wanted at a level of a ring. */
 export function setEase(garment: Garment, ringId: string, levelId: string, ease: number): Garment {
+  return withLevel(garment, ringId, levelId, (level) => (level.ease === ease ? level : { ...level, ease }));
+}
+
+/**
+ * The garment with a level held against another girth or at another depth. A depth less than 0 lies above the waist, as
+ * a bust level does.
+ */
+export function setLevelPlace(
+  garment: Garment,
+  ringId: string,
+  levelId: string,
+  place: Pick<Level, 'girth' | 'depth'>,
+): Garment {
+  return withLevel(garment, ringId, levelId, (level) => {
+    const isSame = level.girth === place.girth && isSameDepth(level.depth, place.depth);
+    return isSame ? level : { ...level, girth: place.girth, depth: place.depth };
+  });
+}
+
+/** The garment with the body taped at this very level (mm, all the way round), or by the measure again with `undefined`. */
+export function setLevelBody(garment: Garment, ringId: string, levelId: string, body: number | undefined): Garment {
+  return withLevel(garment, ringId, levelId, (level) => {
+    if (level.body === body) return level;
+    const { body: _, ...bare } = level;
+    return body === undefined ? bare : { ...bare, body };
+  });
+}
+
+function isSameDepth(a: Level['depth'], b: Level['depth']): boolean {
+  return a.kind === 'length'
+    ? b.kind === 'length' && a.length === b.length
+    : b.kind === 'measure' && a.measure === b.measure;
+}
+
+function withLevel(garment: Garment, ringId: string, levelId: string, change: (level: Level) => Level): Garment {
+  return withLevels(garment, ringId, (levels) => withOne(levels, levelId, change));
+}
+
+function withLevels(garment: Garment, ringId: string, change: (levels: readonly Level[]) => readonly Level[]): Garment {
   return withRing(garment, ringId, (ring) => {
-    const levels = withOne(ring.levels, levelId, (level) => (level.ease === ease ? level : { ...level, ease }));
+    const levels = change(ring.levels);
     return levels === ring.levels ? ring : { ...ring, levels };
   });
 }

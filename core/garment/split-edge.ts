@@ -1,6 +1,7 @@
 import { nearestOnPath, pathAtLength, pathLength } from '../geometry/path';
 import { distance, type TablePoint } from '../geometry/point';
 import type { Path } from '../geometry/segment';
+import type { Fullness } from './fullness';
 import { shapeThrough } from './new-piece';
 import { outlineOf } from './outline';
 import type { Edge, EdgeShape, Piece } from './piece';
@@ -114,5 +115,26 @@ function mended(old: Path, passed: readonly Passed[], from: number, to: number, 
 function withMarksShared(piece: Piece, edgeId: string, along: number, secondId: string): Piece {
   const moved = <Mark extends { readonly edgeId: string; readonly along: number }>(mark: Mark): Mark =>
     mark.edgeId === edgeId && mark.along > along ? { ...mark, edgeId: secondId, along: mark.along - along } : mark;
-  return { ...piece, darts: piece.darts.map(moved), notches: piece.notches.map(moved) };
+  const shared = { ...piece, darts: piece.darts.map(moved), notches: piece.notches.map(moved) };
+  if (!piece.fullness) return shared;
+  const fullness = piece.fullness.flatMap((one) =>
+    one.edgeId === edgeId ? sharedFullness(one, along, secondId) : [one],
+  );
+  return { ...shared, fullness };
+}
+
+/** Gathers across the cut are shared by it, drawn up as closely as before; a pleat goes where its middle lies. */
+function sharedFullness(one: Fullness, along: number, secondId: string): readonly Fullness[] {
+  if (one.kind === 'pleat') {
+    if (one.from + one.takes / 2 <= along) return [one];
+    return [{ ...one, edgeId: secondId, from: Math.max(0, one.from - along) }];
+  }
+  if (one.to <= along) return [one];
+  const second = { ...one, edgeId: secondId, from: Math.max(0, one.from - along), to: one.to - along };
+  if (one.from >= along) return [second];
+  const into = (one.into * (along - one.from)) / (one.to - one.from);
+  return [
+    { ...one, to: along, into },
+    { ...second, id: `${one.id}-${secondId}`, into: one.into - into },
+  ];
 }

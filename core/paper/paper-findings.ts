@@ -1,3 +1,4 @@
+import { cutPieces } from '../garment/cut-pieces';
 import type { FindingBase } from '../garment/finding';
 import type { Garment } from '../garment/garment';
 import { inches } from '../units/inch';
@@ -30,7 +31,7 @@ const RULER_READS = inches(1 / 32) + 0.01;
  * (computed from ISO 216 and ANSI sizes).
  */
 export function paperFindings(garment: Garment): PaperFinding[] {
-  if (garment.pieces.length === 0) return [];
+  if (cutPieces(garment).length === 0) return [];
   const place = { kind: 'paper' } as const;
   const proof = garment.scaleProof;
   if (!proof) return [{ kind: 'scale-not-proved', weight: 'warn', place }];

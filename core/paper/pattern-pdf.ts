@@ -1,3 +1,4 @@
+import { cutPieces } from '../garment/cut-pieces';
 import type { Garment } from '../garment/garment';
 import { versionMark } from '../garment/version-mark';
 import { addFirstPages, firstPagesCount } from './first-page';
@@ -38,7 +39,7 @@ const LONGEST_NAME = 30;
  */
 export async function patternPdf(options: PatternPdfOptions): Promise<PatternPdf> {
   const { garment, pieceIds, what, words, fonts, today, onProgress, signal } = options;
-  const chosen = garment.pieces.filter((piece) => !pieceIds || pieceIds.includes(piece.id));
+  const chosen = cutPieces(garment).filter((piece) => !pieceIds || pieceIds.includes(piece.id));
   if (chosen.length === 0) return { kind: 'nothing-to-print', why: 'no-piece' };
   const title = garment.name === '' ? words.unnamedGarment : garment.name;
   const document = await PdfDocument.begin({ fonts, title, made: new Date(`${today}T12:00:00Z`) });

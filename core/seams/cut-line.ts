@@ -13,6 +13,7 @@ import type { Path } from '../geometry/segment';
 import { selfCrossings } from '../geometry/self-crossing';
 import { type AllowanceStrip, allowanceOf, allowanceStrips } from './allowance-strips';
 import { goesSomewhere, windingOf } from './corner-angle';
+import { partsOverDarts } from './cut-line-darts';
 import { type CutPart, chained, isClear, stitchCrossing } from './cut-line-parts';
 import { stripUnion } from './strip-union';
 
@@ -89,16 +90,29 @@ function workedOut(piece: Piece): CutLineSoFar {
   const cornerIds = blunted.map((index) => (piece.corners[index] as Piece['corners'][number]).id);
   if (!isAsDrawn && joined) {
     const parts = chained(strips.map(({ edgeIndex, cut }) => ({ edgeIndex, path: cut })));
-    if (parts && isClear(piece, parts, LOOK_FLATNESS)) return fromParts(piece, parts, cornerIds);
+    if (parts && isClear(piece, parts, LOOK_FLATNESS)) {
+      return fromParts(piece, overDarts(piece, parts, LOOK_FLATNESS), cornerIds);
+    }
   }
   const crossed = stitchCrossing(piece, LOOK_FLATNESS);
   if (crossed) return { kind: 'crossed-outline', at: crossed };
   if (!isAsDrawn) return fromUnion(piece, strips, cornerIds);
   return fromParts(
     piece,
-    outline.edges.map((path, edgeIndex) => ({ edgeIndex, path })),
+    overDarts(
+      piece,
+      outline.edges.map((path, edgeIndex) => ({ edgeIndex, path })),
+      LOOK_FLATNESS,
+    ),
     [],
   );
+}
+
+/** The parts led over the caps of the darts, unless they would then cross; a piece drawn to be cut is cut as drawn. */
+function overDarts(piece: Piece, parts: readonly CutPart[], flatness: number): readonly CutPart[] {
+  if (piece.darts.length === 0 || piece.drawnAs === 'included') return parts;
+  const led = chained(partsOverDarts(piece, parts));
+  return led && isClear(piece, led, flatness) ? led : parts;
 }
 
 function fromUnion(piece: Piece, strips: readonly AllowanceStrip[], blunted: readonly string[]): CutLineSoFar {
@@ -111,7 +125,7 @@ function fromUnion(piece: Piece, strips: readonly AllowanceStrip[], blunted: rea
     if (!parts || !isClear(piece, parts, FINE_FLATNESS)) continue;
     const lost = strips.filter((strip) => isTooLongToLose(strips, strip) && !hasPart(parts, strip.edgeIndex));
     const first = lost[0];
-    if (!first) return fromParts(piece, parts, blunted);
+    if (!first) return fromParts(piece, overDarts(piece, parts, FINE_FLATNESS), blunted);
     const indexes = lost.map(({ edgeIndex }) => edgeIndex);
     return doesNotFit(piece, indexes, pathStart(first.stitch));
   }

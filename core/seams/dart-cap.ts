@@ -39,8 +39,22 @@ export function dartShape(piece: Piece, dart: Dart): DartShape | undefined {
   const to = pathAtLength(edge, high).point;
   const { point } = dart;
   if (isSamePoint(from, to) || isSamePoint(from, point) || isSamePoint(to, point)) return undefined;
+  return { from, to, point, ...capOn(edge, { low, high, point, folds: dartFolds(piece, index) }) };
+}
 
-  const towardsStart = centreSide(piece, index) === 'start';
+/** The mouth of a dart on some line across its legs, the stitch line or the cut line. */
+interface CapPlace {
+  readonly low: number;
+  readonly high: number;
+  readonly point: Point;
+  readonly folds: 'start' | 'end';
+}
+
+/** The cap between two places of a line on which a dart closes, folded towards the line's start or its end. */
+export function capOn(edge: Path, { low, high, point, folds }: CapPlace): { readonly cap: Path; readonly tip: Point } {
+  const length = pathLength(edge);
+  const [from, to] = [pathAtLength(edge, low).point, pathAtLength(edge, high).point];
+  const towardsStart = folds === 'start';
   const beside = towardsStart ? subPath(edge, 0, low) : subPath(edge, high, length);
   const outwards = beside && (towardsStart ? reversePath(beside) : beside);
   const [near, far] = towardsStart ? [from, to] : [to, from];
@@ -49,7 +63,7 @@ export function dartShape(piece: Piece, dart: Dart): DartShape | undefined {
   const again = middle && reversePath(transformPath(middle, half));
   const rest = again && distance(pathEnd(again), far) < EVEN_LEGS ? again : [line(tip, far)];
   const cap = [...half, ...rest];
-  return { from, to, tip, point, cap: towardsStart ? cap : reversePath(cap) };
+  return { tip, cap: towardsStart ? cap : reversePath(cap) };
 }
 
 /** Legs that differ by less than this are even, in mm. */
@@ -73,8 +87,8 @@ function halfCap(outwards: Path | undefined, near: Point, far: Point, point: Poi
   return { half: [line(near, tip)] as Path, tip };
 }
 
-/** Towards which end of an edge the centre of the garment lies. */
-function centreSide(piece: Piece, index: number): 'start' | 'end' {
+/** Towards which end of an edge its darts are folded: where the centre of the garment lies. */
+export function dartFolds(piece: Piece, index: number): 'start' | 'end' {
   const count = piece.edges.length;
   for (const role of ['fold', 'opening'] as const) {
     for (let steps = 1; steps <= count / 2; steps++) {

@@ -19,10 +19,16 @@ interface NamedEdge extends EdgeRef {
 /**
  * Seams of the pieces that probably belong together: first edges of the same name, whatever their lengths, then the
  * nearest in length within {@link SEAM_MATCH}, on different pieces before two of one piece. Each edge once. Only edges
- * whose role is a seam are looked at.
+ * whose role is a seam are looked at, none of a guide, and none for which `leaveOut` says so.
  */
-export function proposeSeamPairs(pieces: readonly Piece[]): readonly SeamPair[] {
-  const edges = pieces.flatMap(seamsOf);
+export function proposeSeamPairs(
+  pieces: readonly Piece[],
+  { leaveOut = () => false }: { readonly leaveOut?: (edge: EdgeRef) => boolean } = {},
+): readonly SeamPair[] {
+  const edges = pieces
+    .filter(({ use }) => use !== 'guide')
+    .flatMap(seamsOf)
+    .filter((edge) => !leaveOut(edge));
   const candidates: SeamPair[] = [];
   edges.forEach((one, i) => {
     for (const other of edges.slice(i + 1)) {

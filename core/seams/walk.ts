@@ -1,6 +1,7 @@
 /** Walking one edge along another, as one walks a paper pattern: stitch line on stitch line, darts folded out. */
 import type { Notch, Piece } from '../garment/piece';
-import { dartMouths, edgeLength, netAlong } from './edge-length';
+import { netEdgeLength } from './edge-length';
+import { sewnAlong } from './sewn-along';
 
 /** A difference up to this is none: 1/16 in, the careful tolerance (Threads magazine, 20 August 2020). */
 export const SEAM_MATCH = 25.4 / 16;
@@ -13,21 +14,21 @@ export interface WalkedNotch {
 }
 
 /** An edge ready to be walked: its sewn length and its notches from the start of the walk. */
-export interface WalkedEdge {
+export interface WalkedEdge<Mark extends WalkedNotch = WalkedNotch> {
   readonly length: number;
-  readonly notches: readonly WalkedNotch[];
+  readonly notches: readonly Mark[];
 }
 
 /** Two notches that meet when sewn, and how far the first lies beyond the second. */
-export interface NotchMeeting {
-  readonly one: WalkedNotch;
-  readonly other: WalkedNotch;
+export interface NotchMeeting<Mark extends WalkedNotch = WalkedNotch> {
+  readonly one: Mark;
+  readonly other: Mark;
   readonly apart: number;
   readonly agrees: boolean;
 }
 
 /** What walking showed. Differences are first less second. */
-export interface Walk {
+export interface Walk<Mark extends WalkedNotch = WalkedNotch> {
   readonly lengths: readonly [number, number];
   readonly difference: number;
   /** What is left of the difference once the intended ease is taken off. */
@@ -35,9 +36,9 @@ export interface Walk {
   readonly longer: 'first' | 'second' | 'neither';
   /** Whether what is left is within {@link SEAM_MATCH}. */
   readonly agrees: boolean;
-  readonly meetings: readonly NotchMeeting[];
+  readonly meetings: readonly NotchMeeting<Mark>[];
   /** Notches of either edge that meet none. */
-  readonly alone: readonly [readonly WalkedNotch[], readonly WalkedNotch[]];
+  readonly alone: readonly [readonly Mark[], readonly Mark[]];
 }
 
 /** What is intended. */
@@ -51,14 +52,12 @@ export interface WalkOptions {
  * `backwards`. `undefined` when the piece has no such edge.
  */
 export function walkedEdge(piece: Piece, edgeId: string, way: 'forwards' | 'backwards'): WalkedEdge | undefined {
-  const full = edgeLength(piece, edgeId);
-  if (full === undefined) return undefined;
-  const mouths = dartMouths(piece, edgeId, full);
-  const length = netAlong(mouths, full);
+  const length = netEdgeLength(piece, edgeId);
+  if (length === undefined) return undefined;
   const notches = piece.notches
     .filter((notch) => notch.edgeId === edgeId)
     .map(({ id, along, count }) => {
-      const net = netAlong(mouths, Math.min(full, Math.max(0, along)));
+      const net = sewnAlong(piece, edgeId, along) ?? 0;
       return { id, count, along: way === 'forwards' ? net : length - net };
     })
     .sort((a, b) => a.along - b.along);
@@ -69,13 +68,17 @@ export function walkedEdge(piece: Piece, edgeId: string, way: 'forwards' | 'back
  * Walks the first edge along the second from their starts. Each notch meets the nearest one of equal
  * count not yet met; where it should lie allows for ease spread evenly along the seam.
  */
-export function walkSeam(first: WalkedEdge, second: WalkedEdge, { ease = 0 }: WalkOptions = {}): Walk {
+export function walkSeam<Mark extends WalkedNotch>(
+  first: WalkedEdge<Mark>,
+  second: WalkedEdge<Mark>,
+  { ease = 0 }: WalkOptions = {},
+): Walk<Mark> {
   const difference = first.length - second.length;
   const beyondEase = difference - ease;
-  const share = first.length > 0 ? Math.max(0, first.length - ease) / first.length : 1;
-  const meetings: NotchMeeting[] = [];
+  const share = easedShare(first.length, ease);
+  const meetings: NotchMeeting<Mark>[] = [];
   const left = second.notches.slice();
-  const alone: WalkedNotch[] = [];
+  const alone: Mark[] = [];
   for (const one of first.notches) {
     const at = nearestLike(one, one.along * share, left);
     const other = left[at];
@@ -98,6 +101,11 @@ export function walkSeam(first: WalkedEdge, second: WalkedEdge, { ease = 0 }: Wa
   };
 }
 
+/** How much of the second edge each mm of the first takes when `ease` is spread evenly along it; 1 without ease. */
+export function easedShare(length: number, ease: number): number {
+  return length > 0 ? Math.max(0, length - ease) / length : 1;
+}
+
 function nearestLike(one: WalkedNotch, along: number, among: readonly WalkedNotch[]): number {
   let best = -1;
   let least = Infinity;
@@ -108,7 +116,7 @@ function nearestLike(one: WalkedNotch, along: number, among: readonly WalkedNotc
   return best;
 }
 
-/** Within the match, with room for rounding: exactly a sixteenth still agrees. */
-function isWithinMatch(difference: number): boolean {
+/** Within {@link SEAM_MATCH}, with room for rounding: exactly a sixteenth still agrees. */
+export function isWithinMatch(difference: number): boolean {
   return Math.abs(difference) <= SEAM_MATCH + 1e-6;
 }

@@ -1,6 +1,7 @@
+import { carriedFullness } from '../garment/fullness';
 import type { Dart, Notch, Piece } from '../garment/piece';
 
-/** The piece with the darts and notches of one edge at other lengths along it. Dart points stay where they are. */
+/** The piece with the darts, notches and fullness of one edge at other lengths along it. Dart points stay where they are. */
 export function carryMarks(piece: Piece, edgeId: string, carried: (along: number) => number): Piece {
   const moved = <Mark extends Dart | Notch>(mark: Mark): Mark => {
     if (mark.edgeId !== edgeId) return mark;
@@ -9,9 +10,12 @@ export function carryMarks(piece: Piece, edgeId: string, carried: (along: number
   };
   const darts = piece.darts.map(moved);
   const notches = piece.notches.map(moved);
+  const fullness = piece.fullness?.map((one) => (one.edgeId === edgeId ? carriedFullness(one, carried) : one));
   const isSame =
-    darts.every((dart, i) => dart === piece.darts[i]) && notches.every((each, i) => each === piece.notches[i]);
-  return isSame ? piece : { ...piece, darts, notches };
+    darts.every((dart, i) => dart === piece.darts[i]) &&
+    notches.every((each, i) => each === piece.notches[i]) &&
+    (fullness ?? []).every((one, i) => one === piece.fullness?.[i]);
+  return isSame ? piece : { ...piece, darts, notches, ...(fullness && { fullness }) };
 }
 
 /** The marks of an edge kept in proportion when its length goes from `before` to `after` (mm). */

@@ -2,8 +2,10 @@ import { outlineOf } from '../garment/outline';
 import type { Dart, Piece } from '../garment/piece';
 import { edgeIndex } from '../garment/with-piece';
 import { rotationAbout, transformPoint } from '../geometry/affine';
-import { nearestOnPath, pathLength } from '../geometry/path';
-import { turnBetween, vectorBetween } from '../geometry/point';
+import { intersectPaths } from '../geometry/intersect';
+import { nearestOnPath, pathBounds, pathLength } from '../geometry/path';
+import { move, turnBetween, unit, vectorBetween } from '../geometry/point';
+import { line } from '../geometry/segment';
 import { selfCrossings } from '../geometry/self-crossing';
 import { type Cut, cutAt, type EdgePlace, holdsFold, pointAt, type Turn, turnPart } from './turn-part';
 
@@ -39,6 +41,31 @@ export function moveDart(piece: Piece, dartId: string, to: EdgePlace): Piece | D
 export function closeDart(piece: Piece, dartId: string, opening: EdgePlace): Piece | DartNotMoved {
   const closed = closing(piece, dartId, opening, 'smooth');
   return closed.kind === 'closing' ? checked(turnPart(closed.without, closed.turn)) : closed;
+}
+
+/**
+ * Where the middle line of a dart, carried on beyond its point, comes to a hem: the place at which it is closed into
+ * flare. `undefined` when it meets none.
+ */
+export function flarePlace(piece: Piece, dartId: string): EdgePlace | undefined {
+  const dart = piece.darts.find(({ id }) => id === dartId);
+  const mouth = dart && pointAt(piece, dart);
+  const way = mouth && unit(vectorBetween(mouth, dart.point));
+  if (!dart || !way) return undefined;
+  const { edges, whole } = outlineOf(piece);
+  const box = pathBounds(whole);
+  const reach = box.maxX - box.minX + (box.maxY - box.minY);
+  const ray = [line(dart.point, move(dart.point, way, reach))];
+  let found: { readonly place: EdgePlace; readonly off: number } | undefined;
+  for (const [index, path] of edges.entries()) {
+    const edge = piece.edges[index];
+    if (edge?.role !== 'hem') continue;
+    for (const meeting of intersectPaths(ray, path)) {
+      if (meeting.kind === 'overlap' || (found && found.off <= meeting.alongA)) continue;
+      found = { place: { edgeId: edge.id, along: meeting.alongB }, off: meeting.alongA };
+    }
+  }
+  return found?.place;
 }
 
 interface Closing {

@@ -20,6 +20,8 @@ import { carryMarks } from './carry-marks';
 export interface LineAcross {
   readonly from: TablePoint;
   readonly to: TablePoint;
+  /** The way (of length 1) in which what lies below moves; square to the line unless said. */
+  readonly way?: Vector;
 }
 
 export interface NotLengthened {
@@ -29,20 +31,21 @@ export interface NotLengthened {
 }
 
 /**
- * The piece cut along a line and moved apart by `by` mm, square to it, or for less than 0 folded; edges that cross the
+ * The piece cut along a line and moved apart by `by` mm, or for less than 0 folded; edges that cross the
  * line run straight or smoothly over the gap. Shortened by what it was lengthened at the same line it is as it was.
  */
 export function lengthenAcross(piece: Piece, line: LineAcross, by: number): Piece | NotLengthened {
   const along = unit(vectorBetween(line.from, line.to));
   if (!along) return { kind: 'not-lengthened', why: 'no-line' };
   const square = quarterTurn(along);
+  const way = line.way ?? square;
   const below = (point: Point) => dot(vectorBetween(line.from, point), square);
   const points = piece.corners
     .map(({ at }) => at)
     .concat(piece.edges.flatMap(({ shape }) => (shape.kind === 'curve' ? shape.through : [])));
-  const isInFold = (point: Point) => below(point) > 0 && below(point) <= -by;
+  const isInFold = (point: Point) => below(point) > 0 && below(point) <= -by * dot(way, square);
   if (points.some(isInFold)) return { kind: 'not-lengthened', why: 'in-the-way' };
-  const moved = (point: Point): Point => (below(point) > 0 ? move(point, square, by) : point);
+  const moved = (point: Point): Point => (below(point) > 0 ? move(point, way, by) : point);
   const { grain } = piece;
   const shaped: Piece = {
     ...piece,
@@ -96,6 +99,7 @@ export function lengthenAtHem(piece: Piece, by: number): Piece | NotLengthened {
     const end = hemEndMove(piece, index, 'end', outward);
     moves.set(index, start);
     moves.set((index + 1) % piece.corners.length, end);
+    shaped = withSideRunOn(withSideRunOn(shaped, index, 'start', start, by), index, 'end', end, by);
     shaped = withThrough(shaped, index, (point) => {
       const { along } = nearestOnPath(hem, point);
       const share = along / pathLength(hem);
@@ -125,6 +129,28 @@ function hemEndMove(piece: Piece, index: number, which: 'start' | 'end', outward
   const [one, two] = joint;
   const mean = unit({ dx: (one?.dx ?? 0) + (two?.dx ?? 0), dy: (one?.dy ?? 0) + (two?.dy ?? 0) });
   return scaleVector(quarterTurn(mean ?? startTangent(hem)), outward);
+}
+
+/** A point of a side nearer to its new end than this (mm) gives way to it. */
+const GIVES_WAY = 1;
+
+/**
+ * A curved side keeps its course when its end at the hem moves on: it still passes its old corner where it is made
+ * longer, and loses the points that are cut off where it is made shorter.
+ */
+function withSideRunOn(piece: Piece, index: number, which: 'start' | 'end', way: Vector, by: number): Piece {
+  const side = neighbourIndex(piece, index, which === 'start' ? -1 : 1);
+  const corner = piece.corners[which === 'start' ? index : (index + 1) % piece.corners.length];
+  const edge = piece.edges[side];
+  if (!corner || edge?.shape.kind !== 'curve' || edge.role === 'hem' || by === 0) return piece;
+  const { through } = edge.shape;
+  const end = move(corner.at, way, by);
+  const kept = through.filter((point) => dot(vectorBetween(end, point), way) < -GIVES_WAY);
+  const longer = which === 'start' ? [...through, corner.at] : [corner.at, ...through];
+  return {
+    ...piece,
+    edges: piece.edges.with(side, { ...edge, shape: { ...edge.shape, through: by > 0 ? longer : kept } }),
+  };
 }
 
 function withThrough(piece: Piece, index: number, map: (point: TablePoint) => TablePoint): Piece {

@@ -1,5 +1,6 @@
 import { outlineOf } from '../garment/outline';
 import type { Piece } from '../garment/piece';
+import { netAlong, takenUp } from '../garment/taken-up';
 import { edgeIndex } from '../garment/with-piece';
 import { flattenPath } from '../geometry/flatten';
 import { intersectPaths } from '../geometry/intersect';
@@ -25,7 +26,7 @@ import { line, type Path } from '../geometry/segment';
 export interface LevelLine {
   /** The runs inside the piece: one, unless the outline cuts in between. */
   readonly runs: readonly Path[];
-  /** The length of the runs less what darts take up there (mm). */
+  /** The length of the runs less what darts take up there, and at the waist itself pleats and gathers (mm). */
   readonly length: number;
 }
 
@@ -36,7 +37,7 @@ const remembered = new WeakMap<Piece, Map<number, LevelLine | undefined>>();
 
 /**
  * The level `depth` mm below the waist edges of a piece, measured along the piece: the parallel of the waist, run on
- * straight at its ends and cut off at the outline. Depth 0 is the waist itself less its darts. `undefined` for a piece
+ * straight at its ends and cut off at the outline. Depth 0 is the waist itself as it is sewn. `undefined` for a piece
  * without a waist edge, or one that does not reach so far down. Remembered per piece and depth.
  */
 export function levelLine(piece: Piece, depth: number): LevelLine | undefined {
@@ -57,7 +58,7 @@ function workOut(piece: Piece, depth: number): LevelLine | undefined {
   );
   if (runs.length === 0) return undefined;
   const length = runs.reduce((sum, run) => sum + pathLength(run), 0);
-  return { runs, length: Math.max(0, length - dartsAt(piece, depth)) };
+  return { runs, length: Math.max(0, length - (depth === 0 ? sewnUp(piece) : dartsAt(piece, depth))) };
 }
 
 /** The waist edges as paths; edges that follow one another are one waist. */
@@ -103,6 +104,17 @@ function runsBelow(waist: Path, outline: Path, offset: number, depth: number): P
     if (run) runs.push(run);
   }
   return runs;
+}
+
+/** What darts, pleats and gathers take up of the waist edges. Below the waist pleats and gathers hang free. */
+function sewnUp(piece: Piece): number {
+  if (piece.darts.length === 0 && !piece.fullness?.length) return 0;
+  return outlineOf(piece).edges.reduce((sum, path, index) => {
+    const edge = piece.edges[index];
+    if (edge?.role !== 'waist') return sum;
+    const length = pathLength(path);
+    return sum + length - netAlong(takenUp(piece, edge.id, length), length);
+  }, 0);
 }
 
 /** What the darts of the waist still take up at a depth: all of their width at the waist, nothing at their point. */

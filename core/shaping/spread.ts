@@ -4,6 +4,7 @@ import { edgeIndex, withEdge } from '../garment/with-piece';
 import { pathAtLength, pathLength, startTangent } from '../geometry/path';
 import { distance, dot, isSamePoint, move, quarterTurn, type TablePoint, vectorBetween } from '../geometry/point';
 import { selfCrossings } from '../geometry/self-crossing';
+import { bowToLength } from './bow-edge';
 import { rootBetween } from './root';
 import { type Cut, cutAt, type EdgePlace, holdsFold, pointAt, turnPart } from './turn-part';
 
@@ -61,7 +62,10 @@ function lappedAt({ edgeId, along }: EdgePlace, lap: number): Cut {
   return { edgeId, fixed: along - lap / 2, turned: along + lap / 2, finish: 'joined' };
 }
 
-/** A bend smoothed is a little longer or shorter than its two legs: the hinge is moved across until it is not. */
+/**
+ * A bend smoothed is a little longer or shorter than its two legs: the hinge is moved across until it is not, or where a
+ * few millimetres do not do it, the whole edge is bowed less.
+ */
 function withHingeLength(before: Piece, after: Piece, edgeId: string, hinge: TablePoint): Piece {
   const index = edgeIndex(before, edgeId);
   const length = pathLength(outlineOf(before).edges[index] ?? []);
@@ -85,5 +89,5 @@ function withHingeLength(before: Piece, after: Piece, edgeId: string, hinge: Tab
       if (by !== undefined) return moved(by);
     }
   }
-  return after;
+  return bowToLength(after, edgeId, length);
 }

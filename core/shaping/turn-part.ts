@@ -1,5 +1,6 @@
+import { carriedFullness, type Fullness } from '../garment/fullness';
 import { outlineOf } from '../garment/outline';
-import type { Dart, Edge, Notch, Piece } from '../garment/piece';
+import type { Edge, Piece } from '../garment/piece';
 import { edgeIndex } from '../garment/with-piece';
 import { rotationAbout, transformPoint } from '../geometry/affine';
 import { flattenPath } from '../geometry/flatten';
@@ -56,7 +57,7 @@ export function holdsFold(piece: Piece, from: Cut, to: Cut): boolean {
 
 /**
  * The piece with a part of it turned. Edges cut through become curves through both sides of the cut; every other edge
- * of the part turns as it is. Darts, notches, labels and the grain go with the part they lie in.
+ * of the part turns as it is. Darts, notches, fullness, labels and the grain go with the part they lie in.
  */
 export function turnPart(piece: Piece, turn: Turn): Piece {
   const { from, to } = turn;
@@ -169,7 +170,7 @@ function withMarks(before: Piece, after: Piece, { turn, turned, corners }: Turni
     if (behind !== undefined && ahead !== undefined) return corners.size === 0 ? behind && ahead : behind || ahead;
     return behind ?? ahead ?? false;
   };
-  const carried = <Mark extends Dart | Notch>(mark: Mark): Mark => {
+  const carried = <Mark extends EdgePlace>(mark: Mark): Mark => {
     if (mark.edgeId !== from.edgeId && mark.edgeId !== to.edgeId) return mark;
     const index = edgeIndex(before, mark.edgeId);
     const [path, led] = [old.edges[index], now.edges[index]];
@@ -177,6 +178,7 @@ function withMarks(before: Piece, after: Piece, { turn, turned, corners }: Turni
     const at = pathAtLength(path, mark.along).point;
     return { ...mark, along: nearestOnPath(led, isTurned(mark) ? turned(at) : at).along };
   };
+  const carriedAlong = (one: Fullness) => carriedFullness(one, (along) => carried({ edgeId: one.edgeId, along }).along);
   const region = regionOf(before, turn);
   const liesIn = (point: Point) => placeInRing(region, point) === 'inside';
   const placed = (point: Point) => (liesIn(point) ? turned(point) : point);
@@ -186,6 +188,7 @@ function withMarks(before: Piece, after: Piece, { turn, turned, corners }: Turni
     ...after,
     darts: before.darts.map((dart) => ({ ...carried(dart), point: isTurned(dart) ? turned(dart.point) : dart.point })),
     notches: before.notches.map(carried),
+    ...(before.fullness && { fullness: before.fullness.map(carriedAlong) }),
     labels: before.labels.map((label) => ({ ...label, at: placed(label.at) })),
     ...(turnsGrain && grain ? { grain: { from: turned(grain.from), to: turned(grain.to) } } : {}),
   };

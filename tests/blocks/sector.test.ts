@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import type { ArcRun } from '../../core/blocks/arc-run';
 import { arcPath } from '../../core/blocks/arc-run';
-import { bandSizes, circleSizes, type Sector, type SectorSizes, sector, sectorPieces } from '../../core/blocks/sector';
+import { circleSizes, type Sector, type SectorSizes, sector, sectorPieces } from '../../core/blocks/sector';
 import { outlineOf } from '../../core/garment/outline';
 import type { Piece } from '../../core/garment/piece';
-import { pathBounds, pathLength } from '../../core/geometry/path';
-import { distance } from '../../core/geometry/point';
+import { endTangent, pathBounds, pathLength, startTangent } from '../../core/geometry/path';
+import { distance, turnBetween } from '../../core/geometry/point';
 import { inches, MM_PER_INCH } from '../../core/units/inch';
-import { numberedIds, printed } from './in-inches';
+import { numberedIds } from './in-inches';
 
 /**
  * Laura I. Baldt, Clothing for Women: Selection, Design, Construction (1916), Draft of Circular Flounce for Petticoat:
@@ -109,34 +109,6 @@ describe('circleSizes', () => {
   });
 });
 
-describe('bandSizes', () => {
-  it.each([
-    // Width of the band, outer radius and lower edge for a waist of 28, 38 in 7 in down: computed from the rule of Baldt 1916.
-    [1, 20.6, 29.429],
-    [1.25, 20.85, 29.786],
-    [1.5, 21.1, 30.143],
-    [2, 21.6, 30.857],
-    [2.5, 22.1, 31.571],
-    [3, 22.6, 32.286],
-  ])('shapes a band %f in wide', (width, outer, lower) => {
-    const sizes = bandSizes({ waist: inches(28), hip: inches(38), hipDepth: inches(7), width: inches(width) });
-    expect(sizes.bottom / MM_PER_INCH).toBeCloseTo(lower, 3);
-    const { radii } = drawn({ ...sizes, sections: 1 });
-    expect((radii?.top ?? 0) / MM_PER_INCH).toBeCloseTo(19.6, 9);
-    expect((radii?.bottom ?? 0) / MM_PER_INCH).toBeCloseTo(outer, 9);
-  });
-
-  it('puts the ends of a half band 2 in wide where the arcs put them', () => {
-    const sizes = bandSizes({ waist: inches(28), hip: inches(38), hipDepth: inches(7), width: inches(2) });
-    const { topEnd, bottomEnd, angle } = drawn({ ...sizes, sections: 1 });
-    expect(degrees(angle / 2)).toBeCloseTo(40.926, 3);
-    expect(printed(topEnd)[0]).toBeCloseTo(12.84, 3);
-    expect(printed(topEnd)[1]).toBeCloseTo(4.791, 3);
-    expect(printed(bottomEnd)[0]).toBeCloseTo(14.15, 3);
-    expect(printed(bottomEnd)[1]).toBeCloseTo(3.28, 3);
-  });
-});
-
 describe('sectorPieces', () => {
   it('is half a section on the fold, its edges as long as the arcs within a hundredth of a millimetre', () => {
     const piece = pieceOf({ ...baldt, sections: 3 });
@@ -155,6 +127,15 @@ describe('sectorPieces', () => {
     const [waist, , hem] = outlineOf(piece).edges.map((path) => pathLength(path));
     expect(Math.abs((waist ?? 0) - 711 / 2)).toBeLessThan(0.01);
     expect(Math.abs((hem ?? 0) - sizes.bottom / 2)).toBeLessThan(0.01);
+  });
+
+  it('keeps the waist of a whole circle on the fold square and long for every waist', () => {
+    for (const waist of [599, 677, 1305, 1317]) {
+      const piece = pieceOf({ ...circleSizes({ waist, length: 640, share: 1 }), sections: 1 }, 'waist');
+      const [edge, side] = outlineOf(piece).edges;
+      expect(Math.abs(pathLength(edge ?? []) - waist / 2)).toBeLessThan(0.01);
+      expect(Math.abs(turnBetween(endTangent(edge ?? []), startTangent(side ?? [])) - Math.PI / 2)).toBeLessThan(1e-3);
+    }
   });
 
   it('passes a refusal on', () => {

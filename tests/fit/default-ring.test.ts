@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { skirtLevels } from '../../core/fit/default-ring';
+import { bodiceLevels, skirtLevels } from '../../core/fit/default-ring';
+import type { MeasureSet } from '../../core/garment/measure';
 import { inches } from '../../core/units/inch';
 import { traced } from '../shaping/traced';
 import { figure, garmentOf } from './skirts';
@@ -29,5 +30,30 @@ describe('skirtLevels', () => {
       ['highHip', inches(1)],
       ['hip', inches(2)],
     ]);
+  });
+});
+
+describe('bodiceLevels', () => {
+  const ids = () => {
+    let count = 0;
+    return () => `b${++count}`;
+  };
+  const set = (measures: MeasureSet['measures']): MeasureSet => ({
+    id: 's',
+    date: '2026-01-02',
+    wornOver: '',
+    measures,
+  });
+
+  it('puts the bust above the waist by front length less bust depth, with 2 and 1 in of ease', () => {
+    const levels = bodiceLevels(ids(), set({ frontWaistLength: { length: 430 }, bustDepth: { length: 262 } }));
+    expect(levels.map(({ girth, depth, ease }) => [girth, depth, ease])).toEqual([
+      ['bust', { kind: 'length', length: -168 }, inches(2)],
+      ['waist', { kind: 'length', length: 0 }, inches(1)],
+    ]);
+  });
+
+  it('leaves the bust out where nobody said how high it lies', () => {
+    expect(bodiceLevels(ids(), set({ bustDepth: { length: 262 } })).map(({ girth }) => girth)).toEqual(['waist']);
   });
 });

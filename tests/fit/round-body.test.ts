@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { goredSkirtPieces } from '../../core/blocks/gored-skirt';
 import { circleSizes, sectorPieces } from '../../core/blocks/sector';
 import { twoDartSkirtPieces } from '../../core/blocks/two-dart-skirt';
+import { fitFindings } from '../../core/fit/fit-findings';
 import { type GirthAtLevel, girthsOf, hemSweep, levelDepth, ringPieces } from '../../core/fit/round-body';
 import { currentSet } from '../../core/garment/measure-value';
 import { moveCorner } from '../../core/garment/move-point';
@@ -95,6 +96,52 @@ describe('girthsOf', () => {
     expect(girthsOf(garment, ring)[2]?.pieces).toEqual([{ pieceId: yoke.id, times: 1, line: undefined }]);
   });
 });
+
+describe('girthsOf a body whose sides differ', () => {
+  const half = (side: 'left' | 'right', waist: number): Piece => ({
+    ...traced(side, [
+      [[0, 0], 'waist'],
+      [[inches(waist), 0], 'seam'],
+      [[inches(waist), inches(24)], 'hem'],
+      [[0, inches(24)], 'seam'],
+    ]),
+    cut: { how: 'single', count: 1 },
+    side,
+  });
+  const measures = { waist: { length: inches(27), right: inches(28) } };
+
+  it('sets each side against its own half and half the ease', () => {
+    const { garment, ring } = garmentOf([half('left', 13.75), half('right', 13.75)], measures);
+    const [waist] = girthsOf(garment, ring);
+    if (waist?.kind !== 'measured') throw new Error('not measured');
+    expect(waist.sides.map(({ side, total, body, wanted }) => [side, ...[total, body, wanted].map(inIn)])).toEqual([
+      ['left', 13.75, 13.5, 13.75],
+      ['right', 13.75, 14, 14.25],
+    ]);
+    const found = fitFindings(garment).filter(({ kind }) => kind === 'side-uneven');
+    expect(found).toMatchObject([{ side: 'right', weight: 'stop' }]);
+  });
+
+  it('has no sides where the pieces are for both, or one figure was taped at the level', () => {
+    const { garment, ring } = garmentOf([half('left', 13.75), half('right', 13.75)], measures);
+    const taped = { ...ring, levels: ring.levels.map((level) => ({ ...level, body: inches(29) })) };
+    const [waist] = girthsOf(garment, taped);
+    expect(waist).toMatchObject({ kind: 'measured', body: inches(29), sides: [] });
+    const both = garmentOf(gores, measures);
+    expect(girthsOf(both.garment, both.ring)[0]).toMatchObject({ kind: 'measured', sides: [] });
+  });
+
+  it('measures a level above the waist into the pieces, and never a guide', () => {
+    const { garment, ring } = garmentOf([half('left', 13.75), { ...half('right', 17), use: 'guide' }], measures);
+    const bust = { id: 'b', girth: 'bust', depth: { kind: 'length', length: -180 }, ease: 0 } as const;
+    const both = { ...ring, levels: [bust], members: garment.pieces.map(({ id }) => ({ pieceId: id })) };
+    const [level] = girthsOf(garment, both);
+    expect(level).toMatchObject({ kind: 'no-body', depth: -180, missing: 'bust' });
+    expect(totalOf(level)).toBeCloseTo(inches(13.75), 6);
+  });
+});
+
+const inIn = (mm: number) => Math.round((mm / MM_PER_INCH) * 1e6) / 1e6;
 
 describe('levelDepth', () => {
   it('takes the depth noted with a girth before the measure', () => {

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { JOIN_TOLERANCE, waistJoins } from '../../core/fit/waist-smoothness';
+import { JOIN_TOLERANCE, waistFindings, waistJoins } from '../../core/fit/waist-smoothness';
 import type { Piece } from '../../core/garment/piece';
 import type { SeamPair } from '../../core/seams/seam-pairs';
 import { curvedWaist } from '../../core/shaping/curved-waist';
+import { linden } from '../garment/linden';
 import { traced } from '../shaping/traced';
 
 /** A quarter panel of the cone 28, 38, 7 in (mm): its side leans so that a straight waist is off by the panel's angle. */
@@ -51,5 +52,23 @@ describe('waistJoins', () => {
       [[310, 200], 'hem'],
     ]);
     expect(waistJoins([flounce, front], [pairOf(front, flounce)])).toHaveLength(1);
+  });
+});
+
+describe('waistFindings', () => {
+  const [front, back] = [panel('front'), panel('back')];
+  const { one, other } = pairOf(front, back);
+  const seams = [{ id: 's', name: '', one: [one], other: [other], ease: 0, way: 'same' }] as const;
+  const foundIn = (pieces: readonly Piece[]) => waistFindings({ ...linden(), pieces, seams });
+
+  it('warns of a peak at a seam by more than 2 degrees (common practice), where the waist of the first piece can be mended', () => {
+    const found = foundIn([front, back]);
+    const place = { kind: 'edge', pieceId: front.id, edgeId: front.edges[0]?.id };
+    expect(found).toMatchObject([{ kind: 'waist-peak', weight: 'warn', place, otherPieceId: back.id }]);
+    expect(found[0]?.off).toBeCloseTo(2 * Math.atan((241.3 - 177.8) / 177.8), 9);
+  });
+
+  it('says nothing of a guide', () => {
+    expect(foundIn([front, { ...back, use: 'guide' }])).toEqual([]);
   });
 });

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import type { MeasureSet } from '../../core/garment/measure';
-import { currentSet, depthOf, measureOf } from '../../core/garment/measure-value';
+import { currentSet, depthOf, halfGirths, measureOf } from '../../core/garment/measure-value';
 import { linden } from './linden';
 
 const set: MeasureSet = {
@@ -34,4 +34,11 @@ it('depthOf prefers the depth noted with the girth', () => {
   expect(depthOf(set, 'waist')).toBe(0);
   expect(depthOf(set, 'bust')).toBeUndefined();
   expect(depthOf(set, 'knee')).toBeUndefined();
+});
+
+it('halfGirths are the two sides of a girth taped apart, together the whole', () => {
+  const uneven = { ...set, measures: { waist: { length: 700, right: 740 } } };
+  expect(halfGirths(uneven, 'waist')).toEqual({ left: 350, right: 370 });
+  expect(measureOf(uneven, 'waist')).toBe(720);
+  expect(halfGirths(set, 'waist')).toBeUndefined();
 });

@@ -1,5 +1,18 @@
 import { expect, it } from 'vitest';
-import { addRing, setEase, setInRing, setTimes } from '../../core/garment/ring-edits';
+import type { Level } from '../../core/garment/garment';
+import {
+  addLevel,
+  addRing,
+  removeLevel,
+  removeRing,
+  renameLevel,
+  renameRing,
+  setEase,
+  setInRing,
+  setLevelBody,
+  setLevelPlace,
+  setTimes,
+} from '../../core/garment/ring-edits';
 import { linden } from './linden';
 
 it('setInRing takes a piece into a ring and leaves it out', () => {
@@ -26,4 +39,36 @@ it('ring edits give the same garment back when nothing changes', () => {
   expect(setTimes(garment, 'skirt', 'panel', undefined)).toBe(garment);
   expect(setEase(garment, 'skirt', 'l-hip', 50.8)).toBe(garment);
   expect(setEase(garment, 'skirt', 'l-knee', 5)).toBe(garment);
+});
+
+it('levels are added, placed, named, taped and taken away', () => {
+  const seat: Level = { id: 'seat', girth: 'hip', depth: { kind: 'length', length: 230 }, ease: 30 };
+  const added = addLevel(linden(), 'skirt', seat);
+  expect(added.rings[0]?.levels.at(-1)).toBe(seat);
+  const named = renameLevel(added, 'skirt', 'seat', 'Seat');
+  expect(named.rings[0]?.levels.at(-1)?.name).toBe('Seat');
+  expect(renameLevel(named, 'skirt', 'seat', '').rings[0]?.levels.at(-1)).toEqual(seat);
+  const taped = setLevelBody(added, 'skirt', 'seat', 1011);
+  expect(taped.rings[0]?.levels.at(-1)?.body).toBe(1011);
+  expect(setLevelBody(taped, 'skirt', 'seat', undefined).rings[0]?.levels.at(-1)).toEqual(seat);
+  const place = { girth: 'bust', depth: { kind: 'length', length: -170 } } as const;
+  expect(setLevelPlace(added, 'skirt', 'seat', place).rings[0]?.levels.at(-1)).toEqual({ ...seat, ...place });
+  expect(removeLevel(added, 'skirt', 'seat').rings).toEqual(linden().rings);
+});
+
+it('rings are renamed and taken away', () => {
+  expect(renameRing(linden(), 'skirt', 'Underskirt').rings[0]?.name).toBe('Underskirt');
+  expect(removeRing(linden(), 'skirt').rings).toEqual([]);
+});
+
+it('level edits give the same garment back when nothing changes', () => {
+  const garment = linden();
+  const [level] = garment.rings[0]?.levels ?? [];
+  if (!level) throw new Error('no level');
+  expect(renameLevel(garment, 'skirt', level.id, level.name ?? '')).toBe(garment);
+  expect(setLevelBody(garment, 'skirt', level.id, level.body)).toBe(garment);
+  expect(setLevelPlace(garment, 'skirt', level.id, { girth: level.girth, depth: { ...level.depth } })).toBe(garment);
+  expect(removeLevel(garment, 'skirt', 'none')).toBe(garment);
+  expect(removeRing(garment, 'none')).toBe(garment);
+  expect(renameRing(garment, 'none', 'x')).toBe(garment);
 });

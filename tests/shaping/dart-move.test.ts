@@ -4,7 +4,7 @@ import { outlineOf } from '../../core/garment/outline';
 import type { Dart, Piece } from '../../core/garment/piece';
 import { pathAtLength, pathLength, signedArea } from '../../core/geometry/path';
 import { distance, type Point, turnBetween, vectorBetween } from '../../core/geometry/point';
-import { closeDart, moveDart } from '../../core/shaping/dart-move';
+import { closeDart, flarePlace, moveDart } from '../../core/shaping/dart-move';
 import { inches, MM_PER_INCH } from '../../core/units/inch';
 import { traced } from './traced';
 
@@ -120,5 +120,28 @@ describe('closeDart', () => {
     expect(distance(one ?? point, two ?? point) / MM_PER_INCH).toBeCloseTo(5.5, 2);
     expect(lengthOf(closed, 2) / MM_PER_INCH).toBeGreaterThan(15.4);
     expect(lengthOf(closed, 1)).toBeCloseTo(lengthOf(longer, 1), 9);
+  });
+});
+
+describe('flarePlace(piece, dart)', () => {
+  it('is where the middle of the dart, carried on, comes to the hem: closed there, every edge but the hem keeps its length', () => {
+    const slanted: Piece = {
+      ...darted,
+      darts: darted.darts.map((dart) => ({ ...dart, point: { x: inches(5.5), y: inches(4) } })),
+    };
+    const place = flarePlace(slanted, 'd');
+    // From (5, 0) through (5.5, 4) to y = 26 is x = 8.25; the hem runs from x = 10 backwards.
+    expect((place?.along ?? 0) / MM_PER_INCH).toBeCloseTo(1.75, 9);
+    expect(place?.edgeId).toBe(idOf(2));
+    const closed = pieceOf(closeDart(slanted, 'd', place ?? { edgeId: '', along: 0 }));
+    expect(lengthOf(closed, 1)).toBeCloseTo(inches(26), 9);
+    expect(lengthOf(closed, 3)).toBeCloseTo(inches(26), 9);
+    expect(lengthOf(closed, 2)).toBeGreaterThan(inches(15));
+  });
+
+  it('is nothing where there is no such dart or no hem', () => {
+    expect(flarePlace(darted, 'x')).toBeUndefined();
+    const noHem = { ...darted, edges: darted.edges.map((edge) => ({ ...edge, role: 'seam' as const })) };
+    expect(flarePlace(noHem, 'd')).toBeUndefined();
   });
 });

@@ -33,7 +33,9 @@ it('findings wait until the garment has rested for 150 ms', () => {
 });
 
 it('each room counts its own findings, and the last room all of them', () => {
-  useGarment.getState().open(linden());
+  const garment = linden();
+  const pieces = garment.pieces.map(({ grain: _, use: __, ...piece }) => piece);
+  useGarment.getState().open({ ...garment, pieces });
   vi.advanceTimersByTime(0);
   const { findings, countByRoom } = useFindings.getState();
   expect(countByRoom.check).toBe(findings.length);

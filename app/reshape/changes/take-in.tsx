@@ -1,7 +1,8 @@
+import { takeInSeam } from '../../../core/fit/take-in-seam';
 import type { Garment } from '../../../core/garment/garment';
 import { outlineOf } from '../../../core/garment/outline';
 import type { Piece } from '../../../core/garment/piece';
-import type { EdgeRef } from '../../../core/garment/seam';
+import { type EdgeRef, isSameEdge, type Seam } from '../../../core/garment/seam';
 import { withPiece } from '../../../core/garment/with-piece';
 import { nearestOnPath, pathAtLength, signedArea } from '../../../core/geometry/path';
 import { dot, move, quarterTurn, scaleVector, vectorBetween } from '../../../core/geometry/point';
@@ -12,8 +13,9 @@ import { Button } from '../../ui/button';
 import { Choice } from '../../ui/choice';
 import { LengthField } from '../../ui/length-field';
 import { reshapeWords } from '../../words/reshape';
-import type { Change, Trying } from '../change';
+import type { Change, Tried, Trying } from '../change';
 import { chosenEdge, EdgeChoice, edgeAt, firstEdge, lengthOf, notFold } from '../edge-choice';
+import { NumberField } from '../number-field';
 import styles from '../reshape.module.css';
 import { rounded } from '../rounded';
 
@@ -26,6 +28,9 @@ interface TakeIn {
   readonly pins: readonly { readonly along: number; readonly by: number }[];
   readonly from: number | undefined;
   readonly to: number | undefined;
+  /** The whole of it from this edge, or shared with the edge it is sewn to; `share` parts in a hundred from this one. */
+  readonly of: 'edge' | 'seam';
+  readonly share: number;
 }
 
 /** A quarter of an inch in the middle of the edge, to begin with. */
@@ -37,13 +42,22 @@ export const takeInChange: Change = {
   begin(garment, chosen) {
     const edge = firstEdge(garment, chosen);
     if (!edge) return { kind: 'first', sentence: reshapeWords.noPieces };
-    return trying(beginAt(edge, lengthOf(edge.piece, edge.edgeId)));
+    const begun = beginAt(edge, lengthOf(edge.piece, edge.edgeId));
+    return trying({ ...begun, of: seamFromEdge(garment, edge) ? 'seam' : 'edge' });
   },
 };
 
 function beginAt(edge: EdgeRef, length: number): TakeIn {
   const pins = [{ along: rounded(length / 2), by: AT_FIRST }];
-  return { edge: { pieceId: edge.pieceId, edgeId: edge.edgeId }, way: 'in', pins, from: undefined, to: undefined };
+  return {
+    edge: { pieceId: edge.pieceId, edgeId: edge.edgeId },
+    way: 'in',
+    pins,
+    from: undefined,
+    to: undefined,
+    of: 'edge',
+    share: 50,
+  };
 }
 
 function trying(wish: TakeIn): Trying {
@@ -53,16 +67,7 @@ function trying(wish: TakeIn): Trying {
       const at = edgeAt(garment, wish.edge);
       return words.label(wish.way, at ? reshapeWords.edgeOf(at.piece, at.edge) : '');
     },
-    make(garment) {
-      const at = edgeAt(garment, wish.edge);
-      const sign = wish.way === 'in' ? 1 : -1;
-      const still = (along: number | undefined) => (along === undefined ? [] : [{ along, by: 0 }]);
-      const pins = [...still(wish.from), ...wish.pins.map((pin) => ({ ...pin, by: sign * pin.by })), ...still(wish.to)];
-      const taken = at && takeIn(at.piece, at.edgeId, pins);
-      if (!taken) return { kind: 'not-tried', sentence: words.refused['no-edge'] };
-      if ('kind' in taken) return { kind: 'not-tried', sentence: words.refused[taken.why] };
-      return { kind: 'tried', garment: withPiece(garment, at.pieceId, () => taken) };
-    },
+    make: (garment) => made(garment, wish),
     fields: (garment, set) => <Fields wish={wish} garment={garment} onChange={(next) => set(trying(next))} />,
     grips(garment) {
       const at = edgeAt(garment, wish.edge);
@@ -90,6 +95,31 @@ function trying(wish: TakeIn): Trying {
         : undefined;
     },
   };
+}
+
+function made(garment: Garment, wish: TakeIn): Tried {
+  const at = edgeAt(garment, wish.edge);
+  if (!at) return { kind: 'not-tried', sentence: words.refused['no-edge'] };
+  const sign = wish.way === 'in' ? 1 : -1;
+  const still = (along: number | undefined) => (along === undefined ? [] : [{ along, by: 0 }]);
+  const pins = [...still(wish.from), ...wish.pins.map((pin) => ({ ...pin, by: sign * pin.by })), ...still(wish.to)];
+  const seam = wish.of === 'seam' ? seamFromEdge(garment, wish.edge) : undefined;
+  if (seam) {
+    const taken = takeInSeam(garment, seam, { pins, shareOfOne: wish.share / 100 });
+    if (!('why' in taken)) return { kind: 'tried', garment: taken };
+    return { kind: 'not-tried', sentence: taken.why === 'no-seam' ? words.noSeam : words.refused[taken.why] };
+  }
+  const taken = takeIn(at.piece, at.edgeId, pins);
+  if ('kind' in taken) return { kind: 'not-tried', sentence: words.refused[taken.why] };
+  return { kind: 'tried', garment: withPiece(garment, at.pieceId, () => taken) };
+}
+
+/** The seam an edge is the one side of, seen from that edge; only where that side is this edge alone. */
+function seamFromEdge({ seams = [] }: Garment, edge: EdgeRef): Seam | undefined {
+  const isIt = (side: Seam['one']) => side.length === 1 && side[0] !== undefined && isSameEdge(side[0], edge);
+  const seam = seams.find(({ one, other }) => isIt(one) || isIt(other));
+  if (!seam) return undefined;
+  return isIt(seam.one) ? seam : { ...seam, one: seam.other, other: seam.one, ease: -seam.ease };
 }
 
 /** 1 where a quarter turn clockwise from the run of the outline leads into the piece, else -1. */
@@ -129,6 +159,23 @@ function Fields({ wish, garment, onChange }: FieldsProps) {
             reshapeWords.cornerNumber(at.piece.edges.indexOf(at.edge) + 1),
           )}
         </p>
+      )}
+      {seamFromEdge(garment, wish.edge) && (
+        <Choice
+          label={words.of}
+          value={wish.of}
+          options={(['edge', 'seam'] as const).map((value) => ({ value, words: words.ofs[value] }))}
+          onChange={(of) => change({ of })}
+        />
+      )}
+      {wish.of === 'seam' && seamFromEdge(garment, wish.edge) && (
+        <NumberField
+          label={words.share}
+          value={wish.share}
+          least={0}
+          most={100}
+          onCommit={(share) => change({ share })}
+        />
       )}
       <Choice
         label={words.way}

@@ -1,29 +1,31 @@
 import { useId, useState } from 'react';
 import fields from '../ui/field.module.css';
-import { draftWords as words } from '../words/draft';
+import { reshapeWords as words } from '../words/reshape';
 
-interface CountFieldProps {
+interface NumberFieldProps {
   readonly label: string;
   readonly value: number;
-  readonly onCommit: (count: number) => void;
+  readonly least: number;
+  readonly most: number;
+  readonly onCommit: (value: number) => void;
 }
 
-/** How many pieces of cloth: a whole number from 1 to 99. */
-export function CountField({ label, value, onCommit }: CountFieldProps) {
+/** A plain number, such as degrees or parts in a hundred. */
+export function NumberField({ label, value, least, most, onCommit }: NumberFieldProps) {
   const id = useId();
   const [typed, setTyped] = useState<string>();
   const [wrong, setWrong] = useState(false);
 
   function commit() {
     if (typed === undefined) return;
-    const count = Number(typed);
-    if (!Number.isInteger(count) || count < 1 || count > 99) {
+    const read = Number(typed.replace(',', '.'));
+    if (typed.trim() === '' || !(read >= least && read <= most)) {
       setWrong(true);
       return;
     }
     setTyped(undefined);
     setWrong(false);
-    if (count !== value) onCommit(count);
+    if (read !== value) onCommit(read);
   }
 
   return (
@@ -32,9 +34,9 @@ export function CountField({ label, value, onCommit }: CountFieldProps) {
       <input
         id={id}
         className={fields.short}
-        inputMode="numeric"
+        inputMode="decimal"
         autoComplete="off"
-        value={typed ?? String(value)}
+        value={typed ?? String(Math.round(value * 100) / 100)}
         aria-invalid={wrong || undefined}
         aria-describedby={wrong ? `${id}-wrong` : undefined}
         onChange={(event) => setTyped(event.target.value)}
@@ -44,7 +46,7 @@ export function CountField({ label, value, onCommit }: CountFieldProps) {
       />
       {wrong && (
         <p id={`${id}-wrong`} className={fields.trouble}>
-          {words.countWrong}
+          {words.numberWrong(least, most)}
         </p>
       )}
     </div>

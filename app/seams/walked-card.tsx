@@ -1,0 +1,76 @@
+import type { Garment } from '../../core/garment/garment';
+import { isOwnMirror, type Seam } from '../../core/garment/seam';
+import type { SeamWalk } from '../../core/seams/seam-walk';
+import { writeLength } from '../../core/units/write-length';
+import { Card } from '../ui/card';
+import { Note } from '../ui/note';
+import { seamsWords as words } from '../words/seams';
+import { edgeName, finely, lengthWords, sideName } from './seam-names';
+import { notchesOff } from './seam-sums';
+import styles from './seams.module.css';
+import { stripOf } from './strip-marks';
+
+interface WalkedCardProps {
+  readonly garment: Garment;
+  readonly seam: Seam;
+  readonly walk: SeamWalk;
+}
+
+/** What walking the seam shows, in sentences and numbers. */
+export function WalkedCard({ garment, seam, walk }: WalkedCardProps) {
+  if (isOwnMirror(seam)) {
+    return (
+      <Card title={words.walked}>
+        <Note tone="good">{words.ownMirror}</Note>
+      </Card>
+    );
+  }
+  const names = { one: sideName(garment, seam.one), other: sideName(garment, seam.other) };
+  const place = (mm: number) => writeLength(mm, { shownIn: garment.shownIn });
+  return (
+    <Card title={words.walked}>
+      <dl className={styles.numbers} aria-label={words.whole}>
+        {(['one', 'other'] as const).map((side) => (
+          <div key={side}>
+            <dt>{names[side]}</dt>
+            <dd>{finely(garment, walk.totals[side])}</dd>
+          </div>
+        ))}
+      </dl>
+      <Note tone={walk.agrees ? 'good' : 'warn'}>{lengthWords(garment, seam, walk)}</Note>
+      {walk.partings.length === 0 && <p>{words.noPartings}</p>}
+      {walk.partings.map(({ one, by }) => (
+        <p key={one[0]}>
+          {words.parts(place(one[0]), place(one[1]), by > 0 ? names.one : names.other, finely(garment, Math.abs(by)))}
+        </p>
+      ))}
+      <Notches garment={garment} walk={walk} other={names.other} />
+    </Card>
+  );
+}
+
+interface NotchesProps {
+  readonly garment: Garment;
+  readonly walk: SeamWalk;
+  readonly other: string;
+}
+
+function Notches({ garment, walk, other }: NotchesProps) {
+  const count = walk.meetings.length;
+  if (notchesOff(walk) === 0) return <p>{count === 0 ? words.noNotches : words.allNotches(count)}</p>;
+  const off = stripOf(walk).one.notches.filter(({ state }) => state === 'off');
+  return (
+    <>
+      {off.map(({ id, number = 0, apart }) => (
+        <Note key={id} tone="warn">
+          {words.notchOff(number, finely(garment, Math.abs(apart)), apart > 0 ? 'beyond' : 'before', other)}
+        </Note>
+      ))}
+      {walk.alone.flat().map((notch) => (
+        <Note key={`${notch.id} ${notch.along}`} tone="warn">
+          {words.notchAlone(edgeName(garment, notch), writeLength(notch.along, { shownIn: garment.shownIn }))}
+        </Note>
+      ))}
+    </>
+  );
+}

@@ -1,0 +1,217 @@
+/**
+ * The state of a search: where everything lies now, how deep pieces lie in one another, and how much each such overlap
+ * counts. Mutable and in plain numbers, for a search asks for a million depths a second.
+ */
+import { type LayItem, type LayTable, noFitOf, type PackedNoFit, SIDE } from './lay-table';
+
+export interface LayField {
+  readonly table: LayTable;
+  readonly count: number;
+  /** The cloth's length that is tried for now. */
+  length: number;
+  readonly shape: Int32Array;
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+  /** Whether a piece never moves. */
+  readonly fixed: Uint8Array;
+  /** How much an overlap of two pieces counts, by `one * count + other`. */
+  readonly weight: Float64Array;
+  /** What the overlap of two pieces counts before it has proved stubborn: more for larger ones. */
+  readonly worth: Float64Array;
+  /** How deep two pieces lie in one another, by `one * count + other`. */
+  readonly depth: Float64Array;
+  /** A depth below this is a touch: a hundred-millionth of the cloth's width, far below any tool. */
+  readonly touch: number;
+  /** Room for the others near a piece, used again and again. */
+  readonly near: Others;
+}
+
+const TOUCH_SHARE = 1e-8;
+
+/** An overlap counts by this power of the product of two areas: found by trial on published sets. */
+const WORTH_BY_AREA = 0.35;
+
+/** A field with everything at the origin in its first shape, fixed things in their places, all weights 1. */
+export function layField(table: LayTable): LayField {
+  const count = table.items.length;
+  const field: LayField = {
+    table,
+    count,
+    length: 0,
+    shape: new Int32Array(count),
+    x: new Float64Array(count),
+    y: new Float64Array(count),
+    fixed: new Uint8Array(count),
+    weight: new Float64Array(count * count).fill(1),
+    worth: pairWorth(table),
+    depth: new Float64Array(count * count),
+    touch: TOUCH_SHARE * table.across,
+    near: { list: new Int32Array(count), count: 0 },
+  };
+  table.items.forEach(({ shapes, fixed }: LayItem, i) => {
+    field.shape[i] = fixed?.shape ?? (shapes[0] as number);
+    field.x[i] = fixed?.at.x ?? 0;
+    field.y[i] = fixed?.at.y ?? 0;
+    field.fixed[i] = fixed ? 1 : 0;
+  });
+  return field;
+}
+
+/** The larger the two pieces the more an overlap counts, so that small ones give way. */
+function pairWorth({ items, shapes }: LayTable): Float64Array {
+  const areas = items.map(({ shapes: [first] }) => shapes[first as number]?.area ?? 0);
+  const most = Math.max(...areas);
+  return Float64Array.from(areas.flatMap((a) => areas.map((b) => ((a * b) / (most * most)) ** WORTH_BY_AREA)));
+}
+
+/** How deep a move lies in a no-fit area: the shortest way out of it; 0 outside. */
+export function depthIn(area: PackedNoFit, dx: number, dy: number): number {
+  if (dx <= area.minX || dx >= area.maxX || dy <= area.minY || dy >= area.maxY) return 0;
+  const { sides } = area;
+  const end = area.count * SIDE;
+  if (area.convex) {
+    let least = Number.POSITIVE_INFINITY;
+    for (let k = 0; k < end; k += SIDE) {
+      const fromX = dx - (sides[k] as number);
+      const fromY = dy - (sides[k + 1] as number);
+      const off = ((sides[k + 2] as number) * fromY - (sides[k + 3] as number) * fromX) * (sides[k + 4] as number);
+      if (off <= 0) return 0;
+      if (off < least) least = off;
+    }
+    return least;
+  }
+  let inside = false;
+  for (let k = 0; k < end; k += SIDE) {
+    const startY = sides[k + 1] as number;
+    // Neighbours must judge the corner they share by the very same number, or a move level with it slips through.
+    if (startY <= dy === (sides[k + 5] as number) <= dy) continue;
+    const right = (sides[k] as number) - dx + ((dy - startY) / (sides[k + 3] as number)) * (sides[k + 2] as number);
+    if (right > 0) inside = !inside;
+  }
+  if (!inside) return 0;
+  let leastSq = Number.POSITIVE_INFINITY;
+  for (let k = 0; k < end; k += SIDE) {
+    const fromX = dx - (sides[k] as number);
+    const fromY = dy - (sides[k + 1] as number);
+    const runX = sides[k + 2] as number;
+    const runY = sides[k + 3] as number;
+    let t = (fromX * runX + fromY * runY) * (sides[k + 4] as number);
+    if (t < 0) t = 0;
+    else if (t > 1) t = 1;
+    const offX = fromX - t * runX;
+    const offY = fromY - t * runY;
+    const offSq = offX * offX + offY * offY;
+    if (offSq < leastSq) leastSq = offSq;
+  }
+  return Math.sqrt(leastSq);
+}
+
+/** Other pieces near enough to matter to a piece, by number: the first `count` of `list`. */
+export interface Others {
+  readonly list: Int32Array;
+  count: number;
+}
+
+/** Puts into `others` every piece that piece `i`, in `shape`, could overlap anywhere within `reach` of (x, y). */
+export function noteOthers(
+  field: LayField,
+  i: number,
+  shape: number,
+  x: number,
+  y: number,
+  reach: number,
+  others: Others,
+): void {
+  const { table, count } = field;
+  others.count = 0;
+  for (let j = 0; j < count; j++) {
+    if (j === i) continue;
+    const area = table.noFits[(field.shape[j] as number) * table.shapes.length + shape];
+    const { minX, maxX, minY, maxY } = area ?? noFitOf(table, field.shape[j] as number, shape);
+    const dx = x - (field.x[j] as number);
+    const dy = y - (field.y[j] as number);
+    if (dx + reach <= minX || dx - reach >= maxX || dy + reach <= minY || dy - reach >= maxY) continue;
+    others.list[others.count++] = j;
+  }
+}
+
+/**
+ * The weighted depth of piece `i` in the others, were it in `shape` at (x, y); more than `enough` once that is passed.
+ * Without `others` all pieces are looked at.
+ */
+export function weightedDepth(
+  field: LayField,
+  i: number,
+  shape: number,
+  x: number,
+  y: number,
+  enough: number,
+  others?: Others,
+): number {
+  const { table, count, weight } = field;
+  const shapeCount = table.shapes.length;
+  const { noFits } = table;
+  const row = i * count;
+  const end = others ? others.count : count;
+  let sum = 0;
+  for (let k = 0; k < end; k++) {
+    const j = others ? (others.list[k] as number) : k;
+    if (j === i) continue;
+    const other = field.shape[j] as number;
+    const area = noFits[other * shapeCount + shape] ?? noFitOf(table, other, shape);
+    const dx = x - (field.x[j] as number);
+    if (dx <= area.minX || dx >= area.maxX) continue;
+    const dy = y - (field.y[j] as number);
+    if (dy <= area.minY || dy >= area.maxY) continue;
+    const depth = depthIn(area, dx, dy);
+    if (depth <= field.touch) continue;
+    sum += depth * (weight[row + j] as number);
+    if (sum > enough) return sum;
+  }
+  return sum;
+}
+
+/** Works out anew how deep piece `i` lies in each other piece. */
+export function noteDepths(field: LayField, i: number): void {
+  const { table, count } = field;
+  const shape = field.shape[i] as number;
+  const x = field.x[i] as number;
+  const y = field.y[i] as number;
+  for (let j = 0; j < count; j++) {
+    if (j === i || (field.fixed[i] && field.fixed[j])) continue;
+    const area = noFitOf(table, field.shape[j] as number, shape);
+    const depth = depthIn(area, x - (field.x[j] as number), y - (field.y[j] as number));
+    const counted = depth <= field.touch ? 0 : depth;
+    field.depth[i * count + j] = counted;
+    field.depth[j * count + i] = counted;
+  }
+}
+
+/** The same for all pieces. */
+export function noteAllDepths(field: LayField): void {
+  for (let i = 0; i < field.count; i++) noteDepths(field, i);
+}
+
+/** How deep piece `i` lies in others, all together. */
+export function depthOf(field: LayField, i: number): number {
+  let sum = 0;
+  for (let j = 0; j < field.count; j++) sum += field.depth[i * field.count + j] as number;
+  return sum;
+}
+
+/** How deep all pieces lie in one another, each two once, by what their overlap counts at first. */
+export function totalDepth({ depth, worth }: LayField): number {
+  let sum = 0;
+  for (let k = 0; k < depth.length; k++) sum += (depth[k] as number) * (worth[k] as number);
+  return sum / 2;
+}
+
+/** The length of cloth that the pieces take: the furthest end of any, places kept free not counted. */
+export function usedLength(field: LayField): number {
+  let length = 0;
+  for (let i = 0; i < field.count; i++) {
+    if (field.table.items[i]?.isKept) continue;
+    length = Math.max(length, (field.x[i] as number) + (field.table.shapes[field.shape[i] as number]?.wide ?? 0));
+  }
+  return length;
+}

@@ -1,0 +1,154 @@
+/**
+ * Laying, step by step. A first lay stands at once; then the cloth is shortened, the pieces are taken apart on what is
+ * left, and so on. Where that fails the lays that came nearest are stirred and tried again. The best lay is kept, and it
+ * never gets longer.
+ *
+ * The method is that of guided cuckoo search (Elkeran 2013) and of Gardeyn and Wauters (2025): overlaps are allowed for a
+ * while and count the more the longer they stay.
+ */
+import { layFirst } from './first-lay';
+import { isClear, isOnCloth, leastLength } from './lay-bounds';
+import { type LayField, layField, noteAllDepths, totalDepth, usedLength } from './lay-field';
+import { goesAcross } from './lay-room';
+import { FIRST_SHORTER, shortenCloth, stir } from './lay-shorten';
+import { type LayShape, layTable } from './lay-table';
+import type { Lay, LayTask, Placed } from './lay-task';
+import type { Random, SearchEffort } from './place-search';
+import { keptOf, type LaySearch, restore } from './search-state';
+import { separateOnce } from './separate';
+
+/** What one piece's search costs, the rounds in vain and the strikes after which a length is given up: found by trial. */
+const EFFORT: SearchEffort = { anywhere: 6, near: 6, touching: 8, bettered: 2 };
+const ROUNDS_IN_VAIN = 150;
+const STRIKES = 3;
+
+/** Overlaps must become less by so much for the rounds to count anew, and after a lay the next step grows by so much. */
+const NEARER = 0.98;
+const AFTER_LAY = 1.3;
+
+/** A lay found in so few rounds came quickly; then the cloth is shortened by this share at most. */
+const QUICK = 12;
+const BOLDEST = 0.03;
+
+/** Pieces that go across the cloth in no stance. */
+export interface NotAcross {
+  readonly kind: 'not-across';
+  readonly ids: readonly string[];
+}
+
+/** Pieces held to a fold across the cloth, for which that fold has no room. */
+export interface NoRoomOnFold {
+  readonly kind: 'no-room-on-fold';
+  readonly ids: readonly string[];
+}
+
+/** A lay of her own to begin from; it may overlap. Pieces it does not name lie where the first lay puts them. */
+export interface LayStart {
+  readonly from?: Lay;
+}
+
+/**
+ * Begins a search with a first lay, or with a lay of hers. Hers is the best so far only if it has no overlaps; if it has,
+ * the search takes it apart. `random` gives numbers from 0 to 1; the same ones give the same lays.
+ */
+export function startLay(task: LayTask, random: Random, { from }: LayStart = {}): LaySearch | NotAcross | NoRoomOnFold {
+  const table = layTable(task);
+  const stuck = table.items.filter(
+    ({ shapes, fixed }) => !fixed && !shapes.some((number) => goesAcross(table, table.shapes[number] as LayShape)),
+  );
+  if (stuck.length > 0) return { kind: 'not-across', ids: [...new Set(stuck.map(({ id }) => id))] };
+  const field = layField(table);
+  const left = layFirst(field);
+  const ids = [...new Set(left.map((i) => table.items[i]?.id ?? ''))];
+  if (ids.length > 0) return { kind: 'no-room-on-fold', ids };
+  let best = { ...keptOf(field), length: usedLength(field) };
+  if (from) {
+    putDown(field, from);
+    noteAllDepths(field);
+    field.length = usedLength(field);
+    const isGood = totalDepth(field) === 0 && isOnCloth(field) && isClear(field);
+    if (isGood) best = { ...keptOf(field), length: usedLength(field) };
+  }
+  const search: LaySearch = {
+    kind: 'search',
+    field,
+    random,
+    least: leastLength(field),
+    best,
+    nearest: { ...keptOf(field), depth: 0 },
+    misses: [],
+    shorten: FIRST_SHORTER,
+    rounds: 0,
+    roundsInVain: 0,
+    strikes: 0,
+  };
+  shortenCloth(search);
+  return search;
+}
+
+/**
+ * One step, a few milliseconds for a hundred pieces: `better` when there is a better lay now, `shortest` when there can
+ * be none.
+ */
+export function layStep(search: LaySearch): 'better' | 'same' | 'shortest' {
+  const { field } = search;
+  if (search.best.length <= search.least * (1 + 1e-9)) return 'shortest';
+  search.rounds++;
+  const depth = separateOnce(field, EFFORT, search.random);
+  if (depth === 0 && usedLength(field) < search.best.length && isClear(field)) {
+    search.best = { ...keptOf(field), length: usedLength(field) };
+    search.misses = [];
+    // A lay that came quickly is far from the shortest there is: the next step may be bold.
+    const quick = search.rounds <= QUICK;
+    search.shorten = Math.min(quick ? BOLDEST : Math.max(FIRST_SHORTER, search.shorten), search.shorten * AFTER_LAY);
+    shortenCloth(search);
+    return 'better';
+  }
+  if (depth < search.nearest.depth) {
+    if (depth < NEARER * search.nearest.depth) search.roundsInVain = 0;
+    search.nearest = { ...keptOf(field), depth };
+  } else search.roundsInVain++;
+  if (search.roundsInVain > ROUNDS_IN_VAIN) {
+    search.roundsInVain = 0;
+    search.strikes++;
+    restore(field, search.nearest);
+    noteAllDepths(field);
+    if (search.strikes >= STRIKES) stir(search);
+  }
+  return 'same';
+}
+
+/** The best lay so far. */
+export function bestLay({ field, best }: LaySearch): Lay {
+  const placed = field.table.items.flatMap(({ id, copy, shapes, isKept }, i): Placed[] => {
+    if (isKept) return [];
+    const at = { x: best.x[i] as number, y: best.y[i] as number };
+    return [{ id, copy, stance: shapes.indexOf(best.shape[i] as number), at }];
+  });
+  return { placed, length: best.length };
+}
+
+/**
+ * The best lay after so many steps, or as soon as it is no longer than `until`; `undefined` where {@link startLay} refuses.
+ */
+export function laidFor(
+  task: LayTask,
+  { steps, random, until = 0 }: { readonly steps: number; readonly random: Random; readonly until?: number },
+): Lay | undefined {
+  const search = startLay(task, random);
+  if (search.kind !== 'search') return undefined;
+  for (let step = 0; step < steps && search.best.length > until; step++) if (layStep(search) === 'shortest') break;
+  return bestLay(search);
+}
+
+/** Puts pieces where a lay has them; pinned ones stay. */
+function putDown(field: LayField, lay: Lay): void {
+  field.table.items.forEach(({ id, copy, shapes }, i) => {
+    const placed = lay.placed.find((one) => one.id === id && one.copy === copy);
+    const number = placed && shapes[placed.stance];
+    if (!placed || number === undefined || field.fixed[i]) return;
+    field.shape[i] = number;
+    field.x[i] = placed.at.x;
+    field.y[i] = placed.at.y;
+  });
+}

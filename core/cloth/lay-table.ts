@@ -1,0 +1,153 @@
+/**
+ * Everything about the shapes of a lay that is worked out once: each piece in each of its stances as a shape, and for each
+ * two shapes their no-fit area, made when it is first asked for and kept in plain numbers for the search.
+ */
+import { boxOfPoints } from '../geometry/bounds';
+import type { Point } from '../geometry/point';
+import { type Ring, ringArea } from '../geometry/polygon';
+import { convexParts } from './convex-parts';
+import type { LayTask, ToLay } from './lay-task';
+import { noFit } from './no-fit';
+import { inStance, outlineInStance } from './stance-outline';
+
+/** A piece in one of its stances, the top left of its box at the origin; or a place where nothing may lie. */
+export interface LayShape {
+  readonly ring: Ring;
+  readonly parts: readonly Ring[];
+  readonly wide: number;
+  readonly high: number;
+  readonly area: number;
+  /** 1 where it must lie on the edge of the cloth at x = 0 or y = 0, else 0. */
+  readonly heldX: 0 | 1;
+  readonly heldY: 0 | 1;
+  /** Its place must be this much beyond a multiple of the repeat. */
+  readonly phaseX: number;
+  readonly phaseY: number;
+}
+
+/** One thing that lies on the cloth, and the shapes it may take. */
+export interface LayItem {
+  readonly id: string;
+  readonly copy: number;
+  readonly shapes: readonly number[];
+  /** It never moves: a pinned piece, or a place kept free. */
+  readonly fixed?: { readonly shape: number; readonly at: Point };
+  /** A place kept free is no piece of a lay. */
+  readonly isKept: 0 | 1;
+}
+
+/** A no-fit area in plain numbers: its box, and six numbers a side: start, run, one over the length squared (of a convex
+ * area: over the length), and the y of its end, for start and run would not give it to the last digit. */
+export interface PackedNoFit {
+  readonly minX: number;
+  readonly minY: number;
+  readonly maxX: number;
+  readonly maxY: number;
+  readonly sides: Float64Array;
+  readonly count: number;
+  /** 1 where the area is convex: then its sides' lines alone tell a depth. */
+  readonly convex: 0 | 1;
+  readonly parts: readonly Ring[];
+}
+
+/** Numbers a side takes in {@link PackedNoFit}. */
+export const SIDE = 6;
+
+export interface LayTable {
+  readonly across: number;
+  readonly repeatX: number;
+  readonly repeatY: number;
+  readonly shapes: readonly LayShape[];
+  readonly items: readonly LayItem[];
+  /** The area of all pieces, places kept free not counted. */
+  readonly area: number;
+  /** No-fit areas by `stays * shapes + moves`. */
+  readonly noFits: (PackedNoFit | undefined)[];
+}
+
+/** The table of a lay: shapes and items now, no-fit areas when asked for. Pieces come before the places kept free. */
+export function layTable({ ground, toLay, pinned = [] }: LayTask): LayTable {
+  const shapes: LayShape[] = [];
+  const items: LayItem[] = [];
+  for (const piece of toLay) {
+    const numbers = piece.stances.map((stance) => shapes.push(shapeOf(piece, stance)) - 1);
+    for (let copy = 0; copy < piece.count; copy++) {
+      const pin = pinned.find((one) => one.id === piece.id && one.copy === copy);
+      const shape = pin && numbers[pin.stance];
+      const fixed = pin && shape !== undefined ? { fixed: { shape, at: pin.at } } : {};
+      items.push({ id: piece.id, copy, shapes: numbers, isKept: 0, ...fixed });
+    }
+  }
+  const area = items.reduce((sum, { shapes: [first] }) => sum + (shapes[first as number] as LayShape).area, 0);
+  for (const ring of ground.kept) {
+    const box = boxOfPoints(ring);
+    if (!box || ringArea(ring) === 0) continue;
+    const shape = shapes.push(shapeOf({ outline: ring }, { turn: 0 })) - 1;
+    items.push({ id: '', copy: 0, shapes: [shape], isKept: 1, fixed: { shape, at: { x: box.minX, y: box.minY } } });
+  }
+  return {
+    across: ground.across,
+    repeatX: ground.repeat?.along ?? 0,
+    repeatY: ground.repeat?.across ?? 0,
+    shapes,
+    items,
+    area,
+    noFits: new Array<PackedNoFit | undefined>(shapes.length * shapes.length).fill(undefined),
+  };
+}
+
+function shapeOf(
+  { outline, onFold, match }: Pick<ToLay, 'outline' | 'onFold' | 'match'>,
+  stance: ToLay['stances'][number],
+): LayShape {
+  const ring = outlineInStance(outline, stance);
+  const box = boxOfPoints(ring);
+  const corner = boxOfPoints(outline.map((point) => inStance(point, stance)));
+  const matched = match && inStance(match, stance);
+  return {
+    ring,
+    parts: convexParts(ring),
+    wide: box?.maxX ?? 0,
+    high: box?.maxY ?? 0,
+    area: Math.abs(ringArea(ring)),
+    heldX: onFold === 'across' ? 1 : 0,
+    heldY: onFold === 'along' ? 1 : 0,
+    phaseX: matched && corner ? corner.minX - matched.x : 0,
+    phaseY: matched && corner ? corner.minY - matched.y : 0,
+  };
+}
+
+/** The no-fit area of shape `stays` and shape `moves`, as moves of the one's box corner from the other's. */
+export function noFitOf(table: LayTable, stays: number, moves: number): PackedNoFit {
+  const count = table.shapes.length;
+  const known = table.noFits[stays * count + moves];
+  if (known) return known;
+  const made = noFit((table.shapes[stays] as LayShape).parts, (table.shapes[moves] as LayShape).parts);
+  const packed = packedNoFit(made.rings, made.parts);
+  table.noFits[stays * count + moves] = packed;
+  if (stays !== moves) {
+    table.noFits[moves * count + stays] = packedNoFit(made.rings.map(opposite), made.parts.map(opposite));
+  }
+  return packed;
+}
+
+function opposite(ring: Ring): Point[] {
+  return ring.map(({ x, y }) => ({ x: -x, y: -y }));
+}
+
+function packedNoFit(rings: readonly Ring[], parts: readonly Ring[]): PackedNoFit {
+  const sides: number[] = [];
+  const convex = parts.length === 1 ? 1 : 0;
+  for (const ring of rings) {
+    for (let i = 0; i < ring.length; i++) {
+      const a = ring[i] as Point;
+      const b = ring[(i + 1) % ring.length] as Point;
+      const [dx, dy] = [b.x - a.x, b.y - a.y];
+      const lengthSq = dx * dx + dy * dy;
+      if (lengthSq > 0) sides.push(a.x, a.y, dx, dy, convex ? 1 / Math.sqrt(lengthSq) : 1 / lengthSq, b.y);
+    }
+  }
+  const box = boxOfPoints(rings.flat()) ?? { minX: 0, minY: 0, maxX: 0, maxY: 0 };
+  const { minX, minY, maxX, maxY } = box;
+  return { minX, minY, maxX, maxY, sides: Float64Array.from(sides), count: sides.length / SIDE, convex, parts };
+}

@@ -1,0 +1,43 @@
+/** What a search knows besides how its field lies: the best lay, near misses, and how it stands with the present length. */
+import type { LayField } from './lay-field';
+import type { Random } from './place-search';
+
+/** Where everything lay at some time. */
+export interface Kept {
+  readonly shape: Int32Array;
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+}
+
+/** A search under way. It changes with every step and belongs to whoever steps it. */
+export interface LaySearch {
+  readonly kind: 'search';
+  readonly field: LayField;
+  readonly random: Random;
+  /** No lay can be shorter: by area, by the longest piece, by the pinned ones. */
+  readonly least: number;
+  best: Kept & { readonly length: number };
+  /** The nearest to a lay on the cloth's present length. */
+  nearest: Kept & { readonly depth: number };
+  /** Near misses since the best lay, the nearest first. */
+  misses: (Kept & { readonly depth: number })[];
+  /** The share the cloth is shortened by. */
+  shorten: number;
+  /** Rounds on the present length. */
+  rounds: number;
+  /** Rounds since it came nearer, and how often there were too many of them. */
+  roundsInVain: number;
+  strikes: number;
+}
+
+/** How a field lies now, to be come back to. */
+export function keptOf(field: LayField): Kept {
+  return { shape: field.shape.slice(), x: field.x.slice(), y: field.y.slice() };
+}
+
+/** Lays a field as it was kept. Depths are not worked out anew. */
+export function restore(field: LayField, from: Kept): void {
+  field.shape.set(from.shape);
+  field.x.set(from.x);
+  field.y.set(from.y);
+}
