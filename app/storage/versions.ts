@@ -34,14 +34,6 @@ export async function keepVersion(
   );
 }
 
-/** Gives a version another name or note. What it holds stays as it is. */
-export async function renameVersion(
-  { garmentId, number }: VersionHead,
-  head: Pick<VersionHead, 'name' | 'note'>,
-): Promise<void> {
-  await connected(() => database.versions.update([garmentId, number], { ...head }));
-}
-
 /** Puts versions that came with a file beside a garment that is new here. */
 export async function keepVersions(versions: readonly StoredVersion[]): Promise<void> {
   await connected(() => database.versions.bulkPut(versions.map(plain)));

@@ -41,13 +41,6 @@ it('keepVersion keeps the next whole where the last cannot be read', async () =>
   expect(garmentOfVersion(versions, 2)).toEqual(linden());
 });
 
-it('renameVersion touches name and note only', async () => {
-  const version = await program.keepVersion(linden(), head('one'));
-  await program.renameVersion(version, { name: 'cut from this', note: '' });
-  const [first] = await program.versionsOf(ID);
-  expect(first).toEqual({ ...version, name: 'cut from this', note: '' });
-});
-
 it('removeFromShelf takes the versions along and leaves those of others', async () => {
   await program.keepVersion(linden(), head('one'));
   await program.keepVersion({ ...linden(), id: 'apron' }, head('apron'));
