@@ -25,8 +25,11 @@ export interface ArcRun {
 /** A run that turns by less than this altogether (radians) is straight to the last figure of its ends. */
 const STRAIGHT = 1e-9;
 
-/** A curved edge gets a point for every turn of this much (radians): it keeps its length where a neighbour leans a little. */
-const TURN_PER_POINT = Math.PI / 24;
+/** A curved edge gets a point for every turn of this much: the smooth curve then keeps within a millionth of the radius. */
+const TURN_PER_POINT = Math.PI / 12;
+
+/** Parts of an arc at least: a neighbour that is not quite square then changes its length by a few hundredths of a mm only. */
+const LEAST_PARTS = 4;
 
 /** The place `along` a run (mm from its start) and the direction of travel there. */
 export function arcPlace({ start, direction, turning }: ArcRun, along: number) {
@@ -85,7 +88,7 @@ const EITHER_WAY = Math.PI * 0.9;
 export function squareEndedShape(run: ArcRun): EdgeShape {
   const turn = Math.abs(run.turning * run.length);
   if (turn < STRAIGHT) return { kind: 'straight' };
-  const count = Math.max(2, Math.ceil(turn / TURN_PER_POINT));
+  const count = Math.max(LEAST_PARTS, Math.ceil(turn / TURN_PER_POINT));
   const through = Array.from({ length: count - 1 }, (_, i) => arcPlace(run, (run.length * (i + 1)) / count).point);
   const ends = turn < EITHER_WAY ? 'square' : 'free';
   return { kind: 'curve', through, leaves: ends, meets: ends };
