@@ -8,6 +8,7 @@ const rooms = {
   wearer: 'Wearer',
   diagram: 'Diagram',
   draft: 'Draft',
+  reshape: 'Reshape',
   seams: 'Seams',
   fit: 'Fit',
   paper: 'Paper',
