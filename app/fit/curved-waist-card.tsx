@@ -4,6 +4,7 @@ import type { Garment, Ring } from '../../core/garment/garment';
 import { withPiece } from '../../core/garment/with-piece';
 import { writeLength } from '../../core/units/write-length';
 import { useGarment } from '../state/garment-store';
+import { useTable } from '../state/table-store';
 import { Button } from '../ui/button';
 import { Card } from '../ui/card';
 import { Note } from '../ui/note';
@@ -26,6 +27,9 @@ export function CurvedWaistCard({ garment, ring, needs }: CurvedWaistCardProps) 
       {needs.map((need) => (
         <WaistRow key={need.edgeId} need={need} garment={garment} ring={ring} />
       ))}
+      <Button tone="quiet" onPress={() => useTable.getState().goTo('reshape')}>
+        {words.otherWays}
+      </Button>
     </Card>
   );
 }
@@ -46,7 +50,7 @@ function WaistRow({ need, garment, ring }: { need: WaistNeed; garment: Garment; 
   return (
     <section className={styles.level} aria-label={name}>
       <h3>{name}</h3>
-      <dl>
+      <dl className={styles.figures}>
         <div>
           <dt>{words.straight}</dt>
           <dd>

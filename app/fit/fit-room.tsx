@@ -1,23 +1,28 @@
 import { useMemo } from 'react';
-import { proposedRing } from '../../core/fit/default-ring';
+import type { Finding } from '../../core/check/before-you-cut';
 import { girthsOf } from '../../core/fit/round-body';
 import { waistNeeds } from '../../core/fit/waist-needs';
-import type { Garment } from '../../core/garment/garment';
-import { addRing } from '../../core/garment/ring-edits';
+import type { Garment, Ring } from '../../core/garment/garment';
 import { useFindings } from '../state/findings-store';
 import { useGarment } from '../state/garment-store';
 import { useTable } from '../state/table-store';
 import { Button } from '../ui/button';
 import { Card } from '../ui/card';
+import { Choice } from '../ui/choice';
 import { EmptySheet } from '../ui/empty-sheet';
 import { Note } from '../ui/note';
 import { RoomLayout } from '../ui/room-layout';
 import { findingSentence } from '../words/findings';
 import { fitWords as words } from '../words/fit';
 import { CurvedWaistCard } from './curved-waist-card';
+import { EaseCard } from './ease-card';
+import { useFit } from './fit-store';
 import { FitTable } from './fit-table';
 import { LevelsCard } from './levels-card';
+import { addNewRing } from './new-ring';
+import { OuterCard } from './outer-card';
 import { RingCard } from './ring-card';
+import { WearingCard } from './wearing-card';
 
 /** Which pieces go round the body, and how they fit it, level by level. */
 export function FitRoom() {
@@ -49,51 +54,91 @@ function NoPieces() {
 }
 
 function WithPieces({ garment }: { readonly garment: Garment }) {
-  const edit = useGarment((state) => state.edit);
-  const findings = useFindings((state) => state.findings);
-  const ring = garment.rings[0];
+  const ringId = useFit((state) => state.ringId);
+  const ring = garment.rings.find(({ id }) => id === ringId) ?? garment.rings[0];
   const needs = useMemo(() => (ring ? waistNeeds(garment, ring) : []), [garment, ring]);
-  const here = findings.filter((finding) => finding.place.kind === 'ring' || finding.kind === 'straight-waist');
-  const isCompared = ring !== undefined && girthsOf(garment, ring).some((girth) => girth.kind === 'measured');
-  if (!ring) {
-    const propose = () =>
-      edit(words.ringLabel, (before) =>
-        addRing(before, proposedRing(before, { newId: () => crypto.randomUUID(), name: words.ringName })),
-      );
-    return (
-      <RoomLayout
-        table={<FitTable garment={garment} ring={undefined} needs={[]} />}
-        notebook={
-          <Card title={words.roundTheBody}>
-            <p>{words.noRing}</p>
-            <Button tone="chalk" onPress={propose}>
-              {words.propose}
-            </Button>
-          </Card>
-        }
-      />
-    );
-  }
   return (
     <RoomLayout
       table={<FitTable garment={garment} ring={ring} needs={needs} />}
       notebook={
-        <>
-          <Card title={words.findings}>
-            {here.length === 0 && (
-              <Note tone={isCompared ? 'good' : 'plain'}>{isCompared ? words.allWell : words.nothingCompared}</Note>
-            )}
-            {here.map((finding) => (
-              <Note key={`${finding.kind} ${JSON.stringify(finding.place)}`} tone={finding.weight}>
-                {findingSentence(finding, garment)}
-              </Note>
-            ))}
-          </Card>
-          <LevelsCard garment={garment} ring={ring} />
-          <CurvedWaistCard garment={garment} ring={ring} needs={needs} />
-          <RingCard garment={garment} ring={ring} />
-        </>
+        ring ? (
+          <>
+            <RingChoice rings={garment.rings} ring={ring} />
+            <FindingsCard garment={garment} ring={ring} />
+            <LevelsCard garment={garment} ring={ring} />
+            <EaseCard garment={garment} ring={ring} />
+            <CurvedWaistCard garment={garment} ring={ring} needs={needs} />
+            <WearingCard garment={garment} ring={ring} />
+            <OuterCard garment={garment} ring={ring} />
+            <RingCard garment={garment} ring={ring} />
+          </>
+        ) : (
+          <NoRing />
+        )
       }
     />
   );
+}
+
+function NoRing() {
+  return (
+    <Card title={words.roundTheBody}>
+      <p>{words.noRing}</p>
+      <Button tone="chalk" onPress={() => addNewRing('below')}>
+        {words.propose}
+      </Button>
+      <Button onPress={() => addNewRing('above')}>{words.proposeAbove}</Button>
+    </Card>
+  );
+}
+
+interface RingChoiceProps {
+  readonly rings: readonly Ring[];
+  readonly ring: Ring;
+}
+
+/** Which ring is looked at, where there are several. */
+function RingChoice({ rings, ring }: RingChoiceProps) {
+  if (rings.length < 2) return null;
+  return (
+    <Card title={words.whichRing}>
+      <Choice
+        label={words.whichRing}
+        labelHidden
+        value={ring.id}
+        options={rings.map(({ id, name }) => ({ value: id, words: name || words.unnamedRing }))}
+        onChange={(ringId) => useFit.setState({ ringId })}
+      />
+    </Card>
+  );
+}
+
+interface FindingsCardProps {
+  readonly garment: Garment;
+  readonly ring: Ring;
+}
+
+function FindingsCard({ garment, ring }: FindingsCardProps) {
+  const findings = useFindings((state) => state.findings);
+  const here = findings.filter((finding) => isOf(finding, ring));
+  const isCompared = girthsOf(garment, ring).some((girth) => girth.kind === 'measured' && girth.total > 0);
+  return (
+    <Card title={words.findings}>
+      {here.length === 0 && (
+        <Note tone={isCompared ? 'good' : 'plain'}>{isCompared ? words.allWell : words.nothingCompared}</Note>
+      )}
+      {here.map((finding) => (
+        <Note key={JSON.stringify(finding)} tone={finding.weight}>
+          {findingSentence(finding, garment)}
+        </Note>
+      ))}
+    </Card>
+  );
+}
+
+/** Whether a finding is about this ring: its girths, or the waist or opening of one of its pieces. */
+function isOf({ kind, place }: Finding, ring: Ring): boolean {
+  if (place.kind === 'ring') return place.ringId === ring.id;
+  if (place.kind !== 'edge' || (kind !== 'straight-waist' && kind !== 'opening-short')) return false;
+  return ring.members.some(({ pieceId }) => pieceId === place.pieceId);
 }

@@ -56,7 +56,7 @@ export function FitTable({ garment, ring, needs }: FitTableProps) {
             ink.stroke();
             ink.setLineDash([]);
             const middle = pathAtLength(run, pathLength(run) / 2);
-            const said = `${words.girth[girth.level.girth]} ${writeLength(line?.length ?? 0, { shownIn: garment.shownIn })}`;
+            const said = `${words.levelOf(girth.level)} ${writeLength(line?.length ?? 0, { shownIn: garment.shownIn })}`;
             writeWords(ink, said, { at: middle.point, px, colour: canvasColours.chalkDeep, offset: { x: 0, y: 13 } });
           }
         }

@@ -1,24 +1,39 @@
 import { timesRound } from '../../core/fit/times-round';
+import { cutPieces } from '../../core/garment/cut-pieces';
 import type { Garment, Ring } from '../../core/garment/garment';
-import { setInRing, setTimes } from '../../core/garment/ring-edits';
+import { removeRing, renameRing, setInRing, setTimes } from '../../core/garment/ring-edits';
 import { useGarment } from '../state/garment-store';
+import { Button } from '../ui/button';
 import { Card } from '../ui/card';
+import { say } from '../ui/say';
 import { Switch } from '../ui/switch';
+import { TextField } from '../ui/text-field';
 import { fitWords as words } from '../words/fit';
 import styles from './fit-room.module.css';
+import { addNewRing } from './new-ring';
 
 interface RingCardProps {
   readonly garment: Garment;
   readonly ring: Ring;
 }
 
-/** Which pieces go round, and how many drawn widths of each. */
+/** Which pieces go round, how many drawn widths of each, and other rings beside this one. */
 export function RingCard({ garment, ring }: RingCardProps) {
   const edit = useGarment((state) => state.edit);
+  const name = ring.name || words.unnamedRing;
+  const remove = () => {
+    edit(words.ringRemovedLabel, (before) => removeRing(before, ring.id));
+    say(words.ringRemoved(name));
+  };
   return (
     <Card title={words.roundTheBody}>
       <p className={styles.small}>{words.roundHelp}</p>
-      {garment.pieces.map((piece) => {
+      <TextField
+        label={words.ringNamed}
+        value={ring.name}
+        onCommit={(text) => edit(words.ringRenamedLabel, (before) => renameRing(before, ring.id, text.trim()))}
+      />
+      {cutPieces(garment).map((piece) => {
         const member = ring.members.find((one) => one.pieceId === piece.id);
         return (
           <div key={piece.id} className={styles.member}>
@@ -52,6 +67,18 @@ export function RingCard({ garment, ring }: RingCardProps) {
           </div>
         );
       })}
+      <p className={styles.small}>{words.moreRings}</p>
+      <div className={styles.row}>
+        <Button icon="plus" onPress={() => addNewRing('below')}>
+          {words.addBelow}
+        </Button>
+        <Button icon="plus" onPress={() => addNewRing('above')}>
+          {words.addAbove}
+        </Button>
+        <Button icon="bin" tone="wrong" onPress={remove}>
+          {words.removeRing}
+        </Button>
+      </div>
     </Card>
   );
 }
