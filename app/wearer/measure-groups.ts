@@ -54,14 +54,6 @@ const oneSided: readonly MeasureName[] = [
   'armLength',
 ];
 
-/** The girths that go round both halves of the body, which may differ. */
-const halved: readonly MeasureName[] = ['waist', 'highHip', 'hip', 'bust', 'chest', 'underbust'] satisfies GirthName[];
-
-/** Whether its sides are taped as halves, from centre front round to centre back. */
-export function hasHalves(measure: MeasureName): boolean {
-  return halved.includes(measure);
-}
-
 export function hasTwoSides(measure: MeasureName): boolean {
-  return oneSided.includes(measure) || hasHalves(measure);
+  return oneSided.includes(measure);
 }

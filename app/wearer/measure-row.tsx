@@ -7,7 +7,7 @@ import { Note } from '../ui/note';
 import { measureNames } from '../words/measures';
 import { wearerWords as words } from '../words/wearer';
 import { SmallFigure } from './measure-figure';
-import { hasHalves, hasTwoSides, wantsDepth } from './measure-groups';
+import { hasTwoSides, wantsDepth } from './measure-groups';
 import styles from './wearer-room.module.css';
 
 interface MeasureRowProps {
@@ -28,11 +28,6 @@ const LEAST = 5;
 export function MeasureRow({ name, measure, shownIn, doubts, onChange, onGuess, onFocus }: MeasureRowProps) {
   const [rightAsked, setRightAsked] = useState(false);
   const rightShown = measure !== undefined && (rightAsked || measure.right !== undefined);
-  // Each side of a girth is kept as the girth two such sides would have, and taped as half of it.
-  const taped = rightShown && hasHalves(name) ? 0.5 : 1;
-  const shown = (length: number | undefined) => (length === undefined ? undefined : length * taped);
-  const kept = (length: number | undefined) => (length === undefined ? undefined : length / taped);
-  const sideLabel = (side: 'left' | 'right') => words[taped === 1 ? side : `${side}Half`](measureNames[name]);
 
   function setLength(length: number | undefined) {
     if (length === undefined) onChange(undefined);
@@ -57,11 +52,11 @@ export function MeasureRow({ name, measure, shownIn, doubts, onChange, onGuess, 
       <SmallFigure measure={name} />
       <div className={styles.fields}>
         <LengthField
-          label={rightShown ? sideLabel('left') : measureNames[name]}
-          value={shown(measure?.length)}
+          label={rightShown ? words.left(measureNames[name]) : measureNames[name]}
+          value={measure?.length}
           shownIn={shownIn}
-          onCommit={(length) => setLength(kept(length))}
-          hint={taped === 1 ? words.how[name] : words.howHalf}
+          onCommit={setLength}
+          hint={words.how[name]}
           min={LEAST}
           allowEmpty
         />
@@ -72,10 +67,10 @@ export function MeasureRow({ name, measure, shownIn, doubts, onChange, onGuess, 
         )}
         {rightShown && (
           <LengthField
-            label={sideLabel('right')}
-            value={shown(measure.right)}
+            label={words.right(measureNames[name])}
+            value={measure.right}
             shownIn={shownIn}
-            onCommit={(length) => setRight(kept(length))}
+            onCommit={setRight}
             min={LEAST}
             allowEmpty
           />
