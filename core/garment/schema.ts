@@ -112,7 +112,7 @@ const level = z.strictObject({
   body: z.exactOptional(positive),
   depth: z.discriminatedUnion('kind', [
     z.strictObject({ kind: z.literal('measure'), measure: z.enum(LENGTHS) }),
-    z.strictObject({ kind: z.literal('length'), length: notNegative }),
+    z.strictObject({ kind: z.literal('length'), length }),
   ]),
   ease: length,
 });
