@@ -1,4 +1,5 @@
 import { JOIN_TOLERANCE, waistFindings } from '../../core/fit/waist-smoothness';
+import { cutPieces } from '../../core/garment/cut-pieces';
 import type { Garment } from '../../core/garment/garment';
 import { neighbourIndex } from '../../core/garment/outline';
 import type { Edge, EdgeRole, Piece } from '../../core/garment/piece';
@@ -38,13 +39,11 @@ export function notchesOff({ meetings, alone }: SeamWalk): number {
 export function sewableEdges({
   pieces,
 }: Garment): readonly (EdgeRef & { readonly piece: Piece; readonly edge: Edge })[] {
-  return pieces
-    .filter(({ use }) => use !== 'guide')
-    .flatMap((piece) =>
-      piece.edges
-        .filter(({ role }) => role !== 'fold')
-        .map((edge) => ({ pieceId: piece.id, edgeId: edge.id, piece, edge })),
-    );
+  return cutPieces({ pieces }).flatMap((piece) =>
+    piece.edges
+      .filter(({ role }) => role !== 'fold')
+      .map((edge) => ({ pieceId: piece.id, edgeId: edge.id, piece, edge })),
+  );
 }
 
 /** Edges named as seams that are in none. */

@@ -1,3 +1,4 @@
+import { isGuide } from '../../core/garment/cut-pieces';
 import { type EdgeRef, isOwnMirror } from '../../core/garment/seam';
 import type { SeamWalk } from '../../core/seams/seam-walk';
 import { walkOfSeam } from '../../core/seams/seam-walk';
@@ -76,7 +77,7 @@ function edgeAt({ world, reach }: PointerAt): EdgeRef | undefined {
   let best: EdgeRef | undefined;
   let off = reach;
   for (const piece of garment?.pieces ?? []) {
-    if (piece.use === 'guide') continue;
+    if (isGuide(piece)) continue;
     const hit = hitEdge(piece, world, off);
     if (!hit || piece.edges.find(({ id }) => id === hit.edgeId)?.role === 'fold') continue;
     best = { pieceId: piece.id, edgeId: hit.edgeId };

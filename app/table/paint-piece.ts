@@ -1,6 +1,7 @@
 import type { LineKind } from '../../core/drawing/drawing';
 import { lineStyles } from '../../core/drawing/line-styles';
 import { pieceDrawing } from '../../core/drawing/piece-drawing';
+import { isGuide } from '../../core/garment/cut-pieces';
 import { outlineOf } from '../../core/garment/outline';
 import type { EdgeRole, Piece } from '../../core/garment/piece';
 import { pathAtLength, pathLength } from '../../core/geometry/path';
@@ -28,7 +29,7 @@ const IN_HAND_DASHES: Readonly<Record<EdgeRole, readonly number[]>> = {
 export function paintPiece(ink: CanvasRenderingContext2D, piece: Piece, px: number, look: 'in-hand' | 'quiet'): void {
   const outline = outlineOf(piece);
   const inHand = look === 'in-hand';
-  if (piece.use === 'guide' && !inHand) {
+  if (isGuide(piece) && !inHand) {
     paintGuide(ink, piece, px);
     return;
   }

@@ -1,6 +1,7 @@
 import { type DiagramFinding, diagramFindings } from '../diagram/diagram-findings';
 import { type FitFinding, fitFindings } from '../fit/fit-findings';
 import { type WaistFinding, waistFindings } from '../fit/waist-smoothness';
+import { cutPieces } from '../garment/cut-pieces';
 import type { FindingBase } from '../garment/finding';
 import type { Garment } from '../garment/garment';
 import { type MeasureFinding, measureFindings } from '../garment/measure-check';
@@ -36,7 +37,7 @@ export function beforeYouCut(garment: Garment): Finding[] {
     ...fitFindings(garment),
     ...waistFindings(garment),
     ...seamFindings(garment),
-    ...garment.pieces.filter(({ use }) => use !== 'guide').flatMap(cuttingFindings),
+    ...cutPieces(garment).flatMap(cuttingFindings),
     ...paperFindings(garment),
   ];
 }

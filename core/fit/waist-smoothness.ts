@@ -1,3 +1,4 @@
+import { cutPieces } from '../garment/cut-pieces';
 import type { FindingBase } from '../garment/finding';
 import type { Garment } from '../garment/garment';
 import { neighbourIndex } from '../garment/outline';
@@ -34,7 +35,7 @@ export type WaistFinding = FindingBase & {
 
 /** Every join of the waist in a garment, across folds and its seams, that is off by more than {@link JOIN_TOLERANCE}. */
 export function waistFindings({ pieces, seams = [] }: Garment): WaistFinding[] {
-  const worn = pieces.filter(({ use }) => use !== 'guide');
+  const worn = cutPieces({ pieces });
   const pairs = seams.flatMap(({ one, other }) => {
     const [a, b] = [one[0], other[0]];
     // Only where one edge is sewn to one do their corners meet for certain.

@@ -5,6 +5,7 @@
  * to fold. Which sides meet is read from the seams of the garment; where no seam says so, panels follow one another
  * as they are drawn, and a last one with a fold ends on it. Limit: of a panel with two waists only the first is taken.
  */
+import { isGuide } from '../garment/cut-pieces';
 import type { Garment } from '../garment/garment';
 import { neighbourIndex, outlineOf } from '../garment/outline';
 import type { EdgeRole, Piece } from '../garment/piece';
@@ -62,7 +63,7 @@ export function joinedPanels(
   ring: readonly RoundPiece[],
   { over }: { readonly over: number },
 ): JoinedPanels | NoJoinedPanels {
-  const members = ring.filter(({ piece, times }) => piece.use !== 'guide' && times > 0);
+  const members = ring.filter(({ piece, times }) => !isGuide(piece) && times > 0);
   if (members.length === 0) return { kind: 'no-joined-panels', why: 'no-panel' };
   const isHalf = members.every(({ piece, times }) => piece.cut.how !== 'single' && times % 2 === 0);
   const pieces = members.flatMap(({ piece, times }) =>

@@ -1,4 +1,5 @@
 /** Seams nobody has named yet, proposed from the names and lengths of edges; she takes what is right. */
+import { cutPieces, isGuide } from '../garment/cut-pieces';
 import type { Garment } from '../garment/garment';
 import { neighbourIndex } from '../garment/outline';
 import type { Piece } from '../garment/piece';
@@ -37,7 +38,7 @@ export function proposedSeams(
   options: { readonly newId: () => string; readonly rings: readonly (readonly RoundPiece[])[] },
 ): readonly ProposedSeam[] {
   const { newId, rings } = options;
-  const pieces = garment.pieces.filter(({ use }) => use !== 'guide');
+  const pieces = cutPieces(garment);
   const taken: EdgeRef[] = (garment.seams ?? []).flatMap(({ one, other }) => [...one, ...other]);
   const isTaken = (edge: EdgeRef) => taken.some((each) => isSameEdge(each, edge));
   const found: ProposedSeam[] = [];
@@ -68,7 +69,7 @@ export function proposedSeams(
 /** The waist edges of a ring not in a seam yet, and the edge of another piece that comes nearest to them in length. */
 function bandFor(ring: readonly RoundPiece[], pieces: readonly Piece[], isTaken: (edge: EdgeRef) => boolean) {
   const waist = ring.flatMap(({ piece, times }) =>
-    piece.use === 'guide' || !(times > 0)
+    isGuide(piece) || !(times > 0)
       ? []
       : piece.edges
           .filter(({ role }) => role === 'waist')

@@ -1,3 +1,4 @@
+import { cutPieces, isGuide } from '../garment/cut-pieces';
 import type { FindingBase, Place } from '../garment/finding';
 import type { Garment } from '../garment/garment';
 import type { EdgeRef, Seam } from '../garment/seam';
@@ -65,8 +66,7 @@ function findingsOf(garment: Garment, seam: Seam): SeamFinding[] {
 
 function unpaired(garment: Garment, seams: readonly Seam[]): SeamFinding[] {
   const paired = seams.flatMap(({ one, other }) => [...one, ...other]);
-  const edges = garment.pieces
-    .filter(({ use }) => use !== 'guide')
+  const edges = cutPieces(garment)
     .flatMap(({ id, edges }) =>
       edges.filter(({ role }) => role === 'seam').map((edge): EdgeRef => ({ pieceId: id, edgeId: edge.id })),
     )
@@ -77,5 +77,8 @@ function unpaired(garment: Garment, seams: readonly Seam[]): SeamFinding[] {
 }
 
 function isOfGuide(garment: Garment, { one, other }: Seam): boolean {
-  return [...one, ...other].some(({ pieceId }) => pieceOf(garment, pieceId)?.use === 'guide');
+  return [...one, ...other].some(({ pieceId }) => {
+    const piece = pieceOf(garment, pieceId);
+    return piece !== undefined && isGuide(piece);
+  });
 }

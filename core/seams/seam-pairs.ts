@@ -1,3 +1,4 @@
+import { cutPieces } from '../garment/cut-pieces';
 import type { Piece } from '../garment/piece';
 import type { EdgeRef } from '../garment/seam';
 import { netEdgeLength } from './edge-length';
@@ -25,8 +26,7 @@ export function proposeSeamPairs(
   pieces: readonly Piece[],
   { leaveOut = () => false }: { readonly leaveOut?: (edge: EdgeRef) => boolean } = {},
 ): readonly SeamPair[] {
-  const edges = pieces
-    .filter(({ use }) => use !== 'guide')
+  const edges = cutPieces({ pieces })
     .flatMap(seamsOf)
     .filter((edge) => !leaveOut(edge));
   const candidates: SeamPair[] = [];
