@@ -5,32 +5,7 @@ import { convexSum, depthInConvex, noFit } from '../../core/cloth/no-fit';
 import type { Point } from '../../core/geometry/point';
 import { placeInRing, type Ring, ringArea } from '../../core/geometry/polygon';
 import { commonAreas } from '../../core/geometry/polygon-boolean';
-
-const rectangle = (wide: number, high: number): Ring => [
-  { x: 0, y: 0 },
-  { x: wide, y: 0 },
-  { x: wide, y: high },
-  { x: 0, y: high },
-];
-
-/** A yoke, hollow on one side: 12 wide, 8 high, the hollow 6 wide and 5 deep. */
-const yoke: Ring = [
-  { x: 0, y: 0 },
-  { x: 3, y: 0 },
-  { x: 3, y: 5 },
-  { x: 9, y: 5 },
-  { x: 9, y: 0 },
-  { x: 12, y: 0 },
-  { x: 12, y: 8 },
-  { x: 0, y: 8 },
-];
-
-const star = fc.array(fc.integer({ min: 30, max: 210 }), { minLength: 4, maxLength: 10 }).map((reach) =>
-  reach.map((r, i) => ({
-    x: r * Math.cos((2 * Math.PI * i) / reach.length),
-    y: r * Math.sin((2 * Math.PI * i) / reach.length),
-  })),
-);
+import { rectangle, star, yoke } from './rings';
 
 describe('convexSum(a, b)', () => {
   it('has the area of both and twice their mixed area: for rectangles (a + c)(b + d)', () => {
