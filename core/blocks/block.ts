@@ -3,7 +3,7 @@ import type { MeasureName } from '../garment/measure';
 import type { Piece } from '../garment/piece';
 import { biasSlipPieces } from './bias-slip';
 import { bloomersPieces, type NoBloomers } from './bloomers';
-import { type BodiceEase, bodice, type NoBodice } from './bodice';
+import { BODICE_MEASURES, type BodiceEase, bodice, type NoBodice } from './bodice';
 import { type BodiceOpening, bodicePieces } from './bodice-pieces';
 import type { DraftOptions } from './draft-names';
 import type { DraftQuestion } from './draft-question';
@@ -117,18 +117,6 @@ export type DraftedBlock =
 
 const SKIRT = ['waist', 'hip', 'waistToHip'] as const;
 const TO_FLOOR = ['waistToFloorFront', 'waistToFloorSide', 'waistToFloorBack'] as const;
-const BODICE = [
-  'bust',
-  'waist',
-  'backWaistLength',
-  'frontWaistLength',
-  'shoulder',
-  'acrossBack',
-  'acrossFront',
-  'neck',
-  'bustDepth',
-  'bustSpan',
-] as const;
 
 const NEEDED = {
   'plain-skirt': SKIRT,
@@ -145,8 +133,8 @@ const NEEDED = {
   'small-drawers': [],
   'small-underwaist': [],
   bloomers: ['waist', 'hip', 'bodyRise'],
-  bodice: BODICE,
-  slip: [...BODICE, 'hip', 'waistToHip'],
+  bodice: BODICE_MEASURES,
+  slip: [...BODICE_MEASURES, 'hip', 'waistToHip'],
   'bias-slip': [],
 } as const satisfies Readonly<Record<BlockKind, readonly MeasureName[]>>;
 

@@ -62,7 +62,8 @@ export interface NoBodice {
   readonly why: 'not-positive' | 'across-too-wide' | 'bust-below-waist' | 'armhole-too-shallow' | 'dart-too-wide';
 }
 
-const MEASURES = [
+/** What of a body a bodice is drafted from, in the order it is asked for. */
+export const BODICE_MEASURES = [
   'bust',
   'waist',
   'backWaistLength',
@@ -109,7 +110,8 @@ const OFF_LEVEL = inches(1 / 2);
  */
 export function bodice(body: BodiceMeasures, ease: BodiceEase, raised = 0): Bodice | NoBodice {
   const [backLong, frontLong] = [body.backWaistLength - raised, body.frontWaistLength - raised];
-  if (!(MEASURES.every((name) => body[name] > 0) && backLong > 0)) return { kind: 'no-bodice', why: 'not-positive' };
+  if (!(BODICE_MEASURES.every((name) => body[name] > 0) && backLong > 0))
+    return { kind: 'no-bodice', why: 'not-positive' };
   const width = neckWidth(body.neck);
   const backLines = backNeck(width, body.shoulder);
   const frontLines = frontNeck(width, body.shoulder);

@@ -7,22 +7,10 @@ import { pathAtLength } from '../../core/geometry/path';
 import { distance } from '../../core/geometry/point';
 import { proposeSeamPairs } from '../../core/seams/seam-pairs';
 import { plainNames } from './body-checks';
-
-const body = {
-  bust: 912,
-  waist: 703,
-  backWaistLength: 408,
-  frontWaistLength: 467,
-  shoulder: 128,
-  acrossBack: 344,
-  acrossFront: 322,
-  neck: 364,
-  bustDepth: 262,
-  bustSpan: 184,
-};
+import { upperBody } from './upper-body';
 
 function pieces(opens: 'back' | 'front'): Piece[] {
-  const draft = bodice(body, { bust: 68, waist: 27 });
+  const draft = bodice(upperBody, { bust: 68, waist: 27 });
   if (draft.kind !== 'bodice') throw new Error(draft.why);
   return bodicePieces(draft, { opens }, plainNames());
 }

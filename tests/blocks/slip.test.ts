@@ -1,20 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { type SlipSizes, slip } from '../../core/blocks/slip';
 import { plainNames, sewnRound } from './body-checks';
+import { upperBody } from './upper-body';
 
 const sizes: SlipSizes = {
-  bust: 912,
-  waist: 703,
+  ...upperBody,
   hip: 981,
   hipDepth: 204,
-  backWaistLength: 408,
-  frontWaistLength: 467,
-  shoulder: 128,
-  acrossBack: 344,
-  acrossFront: 322,
-  neck: 364,
-  bustDepth: 262,
-  bustSpan: 184,
   length: 690,
   hem: 1810,
   gores: 4,
