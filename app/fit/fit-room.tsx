@@ -5,11 +5,10 @@ import { waistNeeds } from '../../core/fit/waist-needs';
 import type { Garment, Ring } from '../../core/garment/garment';
 import { useFindings } from '../state/findings-store';
 import { useGarment } from '../state/garment-store';
-import { useTable } from '../state/table-store';
+import { NoPieces } from '../table/no-pieces';
 import { Button } from '../ui/button';
 import { Card } from '../ui/card';
 import { Choice } from '../ui/choice';
-import { EmptySheet } from '../ui/empty-sheet';
 import { Note } from '../ui/note';
 import { RoomLayout } from '../ui/room-layout';
 import { findingSentence } from '../words/findings';
@@ -28,29 +27,13 @@ import { WearingCard } from './wearing-card';
 export function FitRoom() {
   const garment = useGarment((state) => state.garment);
   if (!garment) return null;
-  return garment.pieces.length === 0 ? <NoPieces /> : <WithPieces garment={garment} />;
-}
-
-function NoPieces() {
-  const goTo = useTable((table) => table.goTo);
-  return (
-    <RoomLayout
-      tableFirst
-      table={
-        <EmptySheet title={words.noPiecesTitle}>
-          <p>{words.noPieces}</p>
-          <Button tone="chalk" onPress={() => goTo('draft')}>
-            {words.toDraft}
-          </Button>
-        </EmptySheet>
-      }
-      notebook={
-        <Card title={words.roundTheBody}>
-          <p>{words.roundHelp}</p>
-        </Card>
-      }
-    />
+  if (garment.pieces.length > 0) return <WithPieces garment={garment} />;
+  const notebook = (
+    <Card title={words.roundTheBody}>
+      <p>{words.roundHelp}</p>
+    </Card>
   );
+  return <NoPieces words={words} notebook={notebook} />;
 }
 
 function WithPieces({ garment }: { readonly garment: Garment }) {

@@ -1,5 +1,6 @@
 import { useRef, useState } from 'react';
 import { pieceDrawing } from '../../core/drawing/piece-drawing';
+import { cutPieces } from '../../core/garment/cut-pieces';
 import type { Garment } from '../../core/garment/garment';
 import type { Piece } from '../../core/garment/piece';
 import { versionMark } from '../../core/garment/version-mark';
@@ -39,7 +40,7 @@ export function MakeCard({ garment, chosen, onToggle }: MakeCardProps) {
         </Note>
       )}
       <div>
-        {garment.pieces.map((piece) => {
+        {cutPieces(garment).map((piece) => {
           const plan = counts[chosen.indexOf(piece)];
           return (
             <div key={piece.id} className={styles.piece}>

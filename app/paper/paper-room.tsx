@@ -1,9 +1,8 @@
 import { useState } from 'react';
+import { cutPieces } from '../../core/garment/cut-pieces';
 import type { Garment } from '../../core/garment/garment';
 import { useGarment } from '../state/garment-store';
-import { useTable } from '../state/table-store';
-import { Button } from '../ui/button';
-import { EmptySheet } from '../ui/empty-sheet';
+import { NoPieces } from '../table/no-pieces';
 import { RoomLayout } from '../ui/room-layout';
 import { paperWords as words } from '../words/paper';
 import { MakeCard } from './make-card';
@@ -14,28 +13,14 @@ import { ProofCard } from './proof-card';
 /** From the draft to paper: true-size pages, or the squares sheet. */
 export function PaperRoom() {
   const garment = useGarment((state) => state.garment);
-  const goTo = useTable((table) => table.goTo);
   if (!garment) return null;
-  if (garment.pieces.length > 0) return <WithPieces garment={garment} />;
-  return (
-    <RoomLayout
-      tableFirst
-      table={
-        <EmptySheet title={words.noPiecesTitle}>
-          <p>{words.noPieces}</p>
-          <Button tone="chalk" onPress={() => goTo('draft')}>
-            {words.toDraft}
-          </Button>
-        </EmptySheet>
-      }
-      notebook={<PaperCard garment={garment} />}
-    />
-  );
+  if (cutPieces(garment).length > 0) return <WithPieces garment={garment} />;
+  return <NoPieces words={words} notebook={<PaperCard garment={garment} />} />;
 }
 
 function WithPieces({ garment }: { readonly garment: Garment }) {
   const [left, setLeft] = useState<ReadonlySet<string>>(new Set());
-  const chosen = garment.pieces.filter((piece) => !left.has(piece.id));
+  const chosen = cutPieces(garment).filter((piece) => !left.has(piece.id));
   const toggle = (pieceId: string, on: boolean) => {
     const next = new Set(left);
     if (on) next.delete(pieceId);

@@ -2,9 +2,9 @@ import { useEffect } from 'react';
 import type { Garment } from '../../core/garment/garment';
 import { useGarment } from '../state/garment-store';
 import { useTable } from '../state/table-store';
+import { NoPieces } from '../table/no-pieces';
 import { Button } from '../ui/button';
 import { Card } from '../ui/card';
-import { EmptySheet } from '../ui/empty-sheet';
 import { RoomLayout } from '../ui/room-layout';
 import { seamsWords as words } from '../words/seams';
 import { shellWords } from '../words/shell';
@@ -23,7 +23,14 @@ export function SeamsRoom() {
   const seamId = useSeams((state) => state.seamId);
   useEffect(takeUpChosen, []);
   if (!garment) return null;
-  if (garment.pieces.length === 0) return <NoPieces />;
+  if (garment.pieces.length === 0) {
+    const notebook = (
+      <Card title={words.seams}>
+        <p>{words.noSeams}</p>
+      </Card>
+    );
+    return <NoPieces words={words} notebook={notebook} />;
+  }
   const seam = garment.seams?.find(({ id }) => id === seamId);
   if (seam) return <SeamInHand key={seam.id} garment={garment} seam={seam} />;
   const isNothingNamed = !sewableEdges(garment).some(({ edge }) => edge.role === 'seam' || edge.role === 'waist');
@@ -50,25 +57,6 @@ export function SeamsRoom() {
           <PairCard garment={garment} />
           <LooseCard garment={garment} />
         </>
-      }
-    />
-  );
-}
-
-function NoPieces() {
-  return (
-    <RoomLayout
-      tableFirst
-      table={
-        <EmptySheet title={words.noPiecesTitle}>
-          <p>{words.noPieces}</p>
-          <ToDraft />
-        </EmptySheet>
-      }
-      notebook={
-        <Card title={words.seams}>
-          <p>{words.noSeams}</p>
-        </Card>
       }
     />
   );
