@@ -4,14 +4,15 @@ import { girthsOf } from '../../core/fit/round-body';
 import type { WaistNeed } from '../../core/fit/waist-needs';
 import type { Garment, Ring } from '../../core/garment/garment';
 import { outlineOf } from '../../core/garment/outline';
-import { type Box, growBox, unionBox } from '../../core/geometry/bounds';
-import { pathAtLength, pathBounds, pathLength } from '../../core/geometry/path';
+import type { Box } from '../../core/geometry/bounds';
+import { pathAtLength, pathLength } from '../../core/geometry/path';
 import { writeLength } from '../../core/units/write-length';
 import { useTable } from '../state/table-store';
 import { Grid, RulerNumbers } from '../table/grid';
 import { layPath, writeWords } from '../table/ink';
 import { paintName, paintPiece } from '../table/paint-piece';
 import { type Paint, Painted } from '../table/painted';
+import { boxRound, pieceBoxes } from '../table/piece-boxes';
 import { SQUARES } from '../table/squares';
 import type { Tool } from '../table/tool';
 import { Viewport } from '../table/viewport';
@@ -111,7 +112,6 @@ export function FitTable({ garment, ring, needs }: FitTableProps) {
 const FOOT = 0.06;
 
 function boxOf(garment: Garment): Box {
-  const boxes = garment.pieces.map((piece) => pathBounds(outlineOf(piece).whole));
-  const { maxY, ...box } = growBox(boxes.reduce(unionBox, boxes[0] ?? { minX: 0, minY: 0, maxX: 500, maxY: 500 }), 50);
+  const { maxY, ...box } = boxRound(pieceBoxes(garment.pieces), 50);
   return { ...box, maxY: maxY + FOOT * (maxY - box.minY) };
 }

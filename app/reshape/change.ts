@@ -3,18 +3,20 @@ import type { Garment } from '../../core/garment/garment';
 import type { TablePoint } from '../../core/geometry/point';
 import type { Path } from '../../core/geometry/segment';
 import type { Chosen } from '../state/table-store';
+import type { Figure } from '../trial/figures';
 import type { IconName } from '../ui/icon';
 
 /** What a change would make of the garment, or why it makes nothing of it, in a sentence for her. */
 export type Tried =
-  | { readonly kind: 'tried'; readonly garment: Garment; readonly figures?: readonly Figure[] }
+  | {
+      readonly kind: 'tried';
+      readonly garment: Garment;
+      /** Numbers beside those that are shown of every change. */
+      readonly figures?: readonly Figure[];
+      /** What the change leaves open, in sentences for her. */
+      readonly questions?: readonly string[];
+    }
   | { readonly kind: 'not-tried'; readonly sentence: string };
-
-/** A number the change wants to show beside what is shown of every change. */
-export interface Figure {
-  readonly words: string;
-  readonly value: string;
-}
 
 /** A line that belongs to a change itself: where a piece is cut through, and where it hinges. */
 export interface TrialLine {

@@ -6,6 +6,7 @@ import { Card } from '../ui/card';
 import { Icon } from '../ui/icon';
 import { Note } from '../ui/note';
 import { reshapeWords as words } from '../words/reshape';
+import { trialWords } from '../words/trial';
 import type { Change, ChangeName } from './change';
 import { GROUPS } from './changes';
 import styles from './reshape.module.css';
@@ -49,5 +50,5 @@ function chosenWords(garment: Garment, chosen: Chosen): string {
   const piece = 'pieceId' in chosen ? pieceOf(garment, chosen.pieceId) : undefined;
   if (!piece) return words.nothingChosen;
   const edge = 'edgeId' in chosen ? piece.edges.find(({ id }) => id === chosen.edgeId) : undefined;
-  return words.isChosen(edge ? words.edgeOf(piece, edge) : piece.name);
+  return words.isChosen(edge ? trialWords.edgeOf(piece, edge) : piece.name);
 }

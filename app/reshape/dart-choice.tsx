@@ -4,6 +4,7 @@ import { pieceOf } from '../../core/garment/with-piece';
 import type { Chosen } from '../state/table-store';
 import { Pick } from '../ui/pick';
 import { reshapeWords as words } from '../words/reshape';
+import { trialWords } from '../words/trial';
 import { chosenPiece } from './edge-choice';
 
 interface DartRef {
@@ -36,7 +37,7 @@ export function DartChoice({ garment, value, onChange }: DartChoiceProps) {
 function dartName(piece: Piece, dart: Dart): string {
   const edge = piece.edges.find(({ id }) => id === dart.edgeId);
   const number = piece.darts.filter(({ edgeId }) => edgeId === dart.edgeId).indexOf(dart) + 1;
-  return words.dartOn(edge ? words.edgeOf(piece, edge) : piece.name, number);
+  return words.dartOn(edge ? trialWords.edgeOf(piece, edge) : piece.name, number);
 }
 
 /** The dart of a reference, with its piece. */

@@ -1,13 +1,13 @@
 import type { Garment } from '../../core/garment/garment';
 import { outlineOf } from '../../core/garment/outline';
-import type { Edge, Piece } from '../../core/garment/piece';
+import type { Edge, EdgeRole, Piece } from '../../core/garment/piece';
 import type { EdgeRef } from '../../core/garment/seam';
 import { pieceOf } from '../../core/garment/with-piece';
 import type { Path } from '../../core/geometry/segment';
 import { edgeLength } from '../../core/seams/edge-length';
 import type { Chosen } from '../state/table-store';
 import { Pick } from '../ui/pick';
-import { reshapeWords as words } from '../words/reshape';
+import { trialWords } from '../words/trial';
 
 interface EdgeChoiceProps {
   readonly label: string;
@@ -23,7 +23,7 @@ export function EdgeChoice({ label, garment, value, onChange, only = () => true 
   const options = garment.pieces.flatMap((piece) =>
     piece.edges
       .filter((edge) => only(piece, edge))
-      .map((edge) => ({ value: keyOf({ pieceId: piece.id, edgeId: edge.id }), words: words.edgeOf(piece, edge) })),
+      .map((edge) => ({ value: keyOf({ pieceId: piece.id, edgeId: edge.id }), words: trialWords.edgeOf(piece, edge) })),
   );
   return (
     <Pick
@@ -70,6 +70,13 @@ export function firstEdge(garment: Garment, chosen: Chosen, only: EdgeChoiceProp
   const edges = piece?.edges.filter((edge) => only(piece, edge)) ?? [];
   const edge = piece && edges.toSorted((a, b) => lengthOf(piece, b.id) - lengthOf(piece, a.id))[0];
   return piece && edge && { pieceId: piece.id, edgeId: edge.id, piece, edge };
+}
+
+/** The edge to begin with where one of a role is the likeliest: the chosen one, else that one, else any but a fold. */
+export function firstEdgeLike(garment: Garment, chosen: Chosen, role: EdgeRole) {
+  const isLikely: EdgeChoiceProps['only'] = (_, edge) =>
+    chosen.kind === 'edge' ? edge.id === chosen.edgeId && edge.role !== 'fold' : edge.role === role;
+  return firstEdge(garment, chosen, isLikely) ?? firstEdge(garment, chosen);
 }
 
 /** Whether cloth is sewn or finished at the edge. */

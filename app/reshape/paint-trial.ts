@@ -1,8 +1,9 @@
-import { whatChanges } from '../../core/check/what-changes';
+import type { WhatChanges } from '../../core/check/what-changes';
 import type { Garment } from '../../core/garment/garment';
 import { outlineOf } from '../../core/garment/outline';
 import type { Piece } from '../../core/garment/piece';
 import { pathAtLength, pathLength } from '../../core/geometry/path';
+import type { ShownIn } from '../../core/units/inch';
 import { writeLength } from '../../core/units/write-length';
 import { layPath, writeWords } from '../table/ink';
 import { paintAlongEdge, paintName, paintPiece } from '../table/paint-piece';
@@ -31,26 +32,16 @@ export function paintChosen(ink: CanvasRenderingContext2D, piece: Piece, edgeId:
   ink.stroke();
 }
 
-/** What a change makes: as it was in thin dashes, as it would be in chalk, with the lengths that change. */
-export function paintTried(ink: CanvasRenderingContext2D, before: Garment, after: Garment, px: number) {
-  const { changed, added, removed, edges } = whatChanges(before, after);
-  const gone = [...before.pieces.filter(({ id }) => changed.some((piece) => piece.id === id)), ...removed];
-  for (const piece of gone) {
-    ink.beginPath();
-    layPath(ink, outlineOf(piece).whole);
-    ink.strokeStyle = canvasColours.inkSoft;
-    ink.lineWidth = 1.25 * px;
-    ink.setLineDash([5 * px, 4 * px]);
-    ink.stroke();
-    ink.setLineDash([]);
-  }
-  for (const piece of [...changed, ...added]) {
-    paintPiece(ink, piece, px, 'in-hand');
-    paintName(ink, piece, px);
-  }
-  for (const { piece, edge, after: length } of edges) {
+/** The lengths that change, along their edges as they would be. */
+export function paintLengths(
+  ink: CanvasRenderingContext2D,
+  edges: WhatChanges['edges'],
+  shownIn: ShownIn,
+  px: number,
+): void {
+  for (const { piece, edge, after } of edges) {
     const index = piece.edges.findIndex(({ id }) => id === edge.id);
-    paintAlongEdge(ink, piece, index, writeLength(length, { shownIn: after.shownIn }), px);
+    paintAlongEdge(ink, piece, index, writeLength(after, { shownIn }), px);
   }
 }
 

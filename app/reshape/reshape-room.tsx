@@ -1,11 +1,9 @@
-import { useEffect } from 'react';
 import { useGarment } from '../state/garment-store';
-import { useTable } from '../state/table-store';
+import { useLeaveByUndo } from '../trial/use-leave-by-undo';
 import { RoomLayout } from '../ui/room-layout';
-import { reshapeWords as words } from '../words/reshape';
 import { shellWords } from '../words/shell';
 import { ChangesList } from './changes-list';
-import { tryChange, useReshape } from './reshape-store';
+import { leaveChange, useReshape } from './reshape-store';
 import { ReshapeTable } from './reshape-table';
 import { TrialCard } from './trial-card';
 
@@ -13,7 +11,7 @@ import { TrialCard } from './trial-card';
 export function ReshapeRoom() {
   const garment = useGarment((state) => state.garment);
   const trying = useReshape((state) => state.trying);
-  useLeaveByUndo(trying !== undefined);
+  useLeaveByUndo(trying !== undefined, leaveChange);
   if (!garment) return null;
   return (
     <RoomLayout
@@ -27,13 +25,4 @@ export function ReshapeRoom() {
       notebook={trying ? <TrialCard garment={garment} trying={trying} /> : <ChangesList garment={garment} />}
     />
   );
-}
-
-/** While a change is only tried, undo puts it away and leaves the garment alone. */
-function useLeaveByUndo(trying: boolean): void {
-  useEffect(() => {
-    if (!trying) return;
-    useTable.setState({ undoFirst: { label: words.leave, undo: () => tryChange(undefined) } });
-    return () => useTable.setState({ undoFirst: undefined });
-  }, [trying]);
 }

@@ -14,7 +14,12 @@ export function tryChange(trying: Trying | undefined): void {
   useReshape.setState({ trying });
 }
 
+/** Puts the change away; the garment stays as it is. */
+export function leaveChange(): void {
+  tryChange(undefined);
+}
+
 // Another garment is another job.
 useGarment.subscribe((now, before) => {
-  if (now.garment?.id !== before.garment?.id) tryChange(undefined);
+  if (now.garment?.id !== before.garment?.id) leaveChange();
 });

@@ -1,17 +1,18 @@
 import { useCallback, useMemo } from 'react';
 import { Layer } from 'react-konva/lib/ReactKonvaCore';
+import { whatChanges } from '../../core/check/what-changes';
 import type { Garment } from '../../core/garment/garment';
-import { outlineOf } from '../../core/garment/outline';
 import { pieceOf } from '../../core/garment/with-piece';
-import { type Box, growBox, unionBox } from '../../core/geometry/bounds';
-import { pathBounds } from '../../core/geometry/path';
+import type { Box } from '../../core/geometry/bounds';
 import { useTable } from '../state/table-store';
 import { Grid, RulerNumbers } from '../table/grid';
 import { type Paint, Painted } from '../table/painted';
+import { boxRound, pieceBoxes } from '../table/piece-boxes';
 import { SQUARES } from '../table/squares';
 import { Viewport } from '../table/viewport';
+import { paintChange } from '../trial/paint-change';
 import { reshapeWords as words } from '../words/reshape';
-import { paintChosen, paintPieces, paintTrial, paintTried } from './paint-trial';
+import { paintChosen, paintLengths, paintPieces, paintTrial } from './paint-trial';
 import { useReshape } from './reshape-store';
 import { trialTool } from './trial-tool';
 import { triedOn } from './tried';
@@ -32,13 +33,23 @@ export function ReshapeTable({ garment }: { readonly garment: Garment }) {
   const inHand = 'pieceId' in chosen ? pieceOf(garment, chosen.pieceId) : undefined;
   const edgeId = chosen.kind === 'edge' ? chosen.edgeId : undefined;
   const quiet = useCallback<Paint>((ink, { px }) => paintPieces(ink, garment, after, px), [garment, after]);
+  // Worked out when the change is another one, not whenever the table moves.
+  const marks = useMemo(
+    () => ({
+      edges: after ? whatChanges(garment, after).edges : [],
+      lines: trying?.lines?.(garment) ?? [],
+      grips: trying?.grips?.(garment) ?? [],
+    }),
+    [garment, after, trying],
+  );
   const live = useCallback<Paint>(
     (ink, { px }) => {
       if (inHand && !(after && !after.pieces.includes(inHand))) paintChosen(ink, inHand, edgeId, px);
-      if (after) paintTried(ink, garment, after, px);
-      if (trying) paintTrial(ink, trying.lines?.(garment) ?? [], trying.grips?.(garment) ?? [], px);
+      if (after) paintChange(ink, garment, after, px);
+      paintLengths(ink, marks.edges, garment.shownIn, px);
+      paintTrial(ink, marks.lines, marks.grips, px);
     },
-    [garment, after, trying, inHand, edgeId],
+    [garment, after, marks, inHand, edgeId],
   );
   return (
     <Viewport
@@ -69,10 +80,8 @@ export function ReshapeTable({ garment }: { readonly garment: Garment }) {
 
 /** Everything on the table, as it was when a piece last came or went. */
 function useFit({ pieces }: Garment): Box {
-  const ids = pieces.length;
   // biome-ignore lint/correctness/useExhaustiveDependencies: the view must not jump while a piece changes its shape
   return useMemo(() => {
-    const boxes = pieces.map((piece) => pathBounds(outlineOf(piece).whole));
-    return growBox(boxes.reduce(unionBox, boxes[0] ?? { minX: 0, minY: 0, maxX: 500, maxY: 500 }), 60);
-  }, [ids]);
+    return boxRound(pieceBoxes(pieces), 60);
+  }, [pieces.length]);
 }

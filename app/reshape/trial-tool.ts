@@ -5,7 +5,7 @@ import { useTable } from '../state/table-store';
 import { pressedOn } from '../table/hit-edge';
 import type { PointerAt, Tool } from '../table/tool';
 import type { Grip } from './change';
-import { tryChange, useReshape } from './reshape-store';
+import { leaveChange, tryChange, useReshape } from './reshape-store';
 
 /** Moves the grips of the change being tried; a press chooses a piece, and an edge of the piece in hand. */
 export function trialTool(): Tool {
@@ -39,7 +39,7 @@ export function trialTool(): Tool {
     },
     key({ key }) {
       if (key !== 'Escape' || !useReshape.getState().trying) return false;
-      tryChange(undefined);
+      leaveChange();
       return true;
     },
   };

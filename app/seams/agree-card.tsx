@@ -2,6 +2,7 @@ import type { Garment } from '../../core/garment/garment';
 import { isOwnMirror, type Seam } from '../../core/garment/seam';
 import type { SeamWalk } from '../../core/seams/seam-walk';
 import { type SeamEnd, seamCorners } from '../../core/seams/true-corners';
+import { Figures } from '../trial/figures';
 import { Button } from '../ui/button';
 import { Card } from '../ui/card';
 import { seamsWords as words } from '../words/seams';
@@ -25,19 +26,13 @@ export function AgreeCard({ garment, seam, walk }: AgreeCardProps) {
   const hasNotches = walk.one.notches.length + walk.other.notches.length > 0;
   return (
     <Card title={words.agree}>
-      <dl className={styles.numbers}>
-        {ENDS.map((end) => {
+      <Figures
+        rows={ENDS.flatMap((end) => {
           const corners = seamCorners(garment, seam, end);
-          return (
-            corners && (
-              <div key={end}>
-                <dt>{words.ends[end](words.beside(roleAtEnd(walk, end)))}</dt>
-                <dd>{anglesWords(corners)}</dd>
-              </div>
-            )
-          );
+          const said = words.ends[end](words.beside(roleAtEnd(walk, end)));
+          return corners ? [{ key: end, words: said, value: anglesWords(corners) }] : [];
         })}
-      </dl>
+      />
       <p className={styles.help}>{words.straightOn}</p>
       <div className={styles.row}>
         {!mirror && (

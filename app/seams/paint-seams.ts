@@ -112,19 +112,6 @@ export function paintRolled(ink: Ink, garment: Garment, walk: SeamWalk, along: n
   stroke(ink, { px, width: 3, colour: canvasColours.chalkDeep });
 }
 
-/** What a change makes: as it was in thin dashes, as it would be in chalk. */
-export function paintTried(ink: Ink, before: Garment, after: Garment, px: number): void {
-  for (const piece of after.pieces) {
-    const was = pieceOf(before, piece.id);
-    if (!was || was === piece) continue;
-    ink.beginPath();
-    layPath(ink, outlineOf(was).whole);
-    stroke(ink, { px, width: 1.25, colour: canvasColours.inkSoft, dash: [5, 4] });
-    paintPiece(ink, piece, px, 'in-hand');
-    paintName(ink, piece, px);
-  }
-}
-
 interface Line {
   readonly px: number;
   readonly width: number;

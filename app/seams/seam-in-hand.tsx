@@ -1,19 +1,18 @@
-import { useEffect, useMemo } from 'react';
+import { useMemo } from 'react';
 import type { Garment } from '../../core/garment/garment';
 import type { Seam } from '../../core/garment/seam';
 import { walkOfSeam } from '../../core/seams/seam-walk';
-import { useTable } from '../state/table-store';
+import { useLeaveByUndo } from '../trial/use-leave-by-undo';
 import { Button } from '../ui/button';
 import { Note } from '../ui/note';
 import { RoomLayout } from '../ui/room-layout';
-import { reshapeWords } from '../words/reshape';
 import { seamsWords as words } from '../words/seams';
 import { AgreeCard } from './agree-card';
 import { SeamCard } from './seam-card';
 import { seamName } from './seam-names';
 import { triedOn } from './seam-trial';
 import styles from './seams.module.css';
-import { openSeam, trySeam, useSeams } from './seams-store';
+import { leaveTrial, openSeam, useSeams } from './seams-store';
 import { SeamsTable } from './seams-table';
 import { TrialCard } from './trial-card';
 import { WalkBar } from './walk-bar';
@@ -27,7 +26,7 @@ interface SeamInHandProps {
 /** One seam: walked over the table, and trued in the notebook. */
 export function SeamInHand({ garment, seam }: SeamInHandProps) {
   const trying = useSeams((state) => state.trying);
-  useLeaveByUndo(trying !== undefined);
+  useLeaveByUndo(trying !== undefined, leaveTrial);
   const tried = trying && triedOn(garment, seam, trying);
   const after = tried?.kind === 'tried' && tried.garment !== garment ? tried.garment : undefined;
   const walk = useMemo(() => walkOfSeam(garment, seam), [garment, seam]);
@@ -67,13 +66,4 @@ export function SeamInHand({ garment, seam }: SeamInHandProps) {
       }
     />
   );
-}
-
-/** While a change is only tried, undo puts it away and leaves the garment alone. */
-function useLeaveByUndo(trying: boolean): void {
-  useEffect(() => {
-    if (!trying) return;
-    useTable.setState({ undoFirst: { label: reshapeWords.leave, undo: () => trySeam(undefined) } });
-    return () => useTable.setState({ undoFirst: undefined });
-  }, [trying]);
 }

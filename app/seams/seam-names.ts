@@ -5,12 +5,14 @@ import type { SeamWalk } from '../../core/seams/seam-walk';
 import { isWithinMatch } from '../../core/seams/walk';
 import { writeLength } from '../../core/units/write-length';
 import { seamsWords as words } from '../words/seams';
+import { trialWords } from '../words/trial';
 import { bandSide, notchesOff, type SeamLine } from './seam-sums';
 
 /** An edge by its piece and its name. */
 export function edgeName(garment: Garment, { pieceId, edgeId }: EdgeRef): string {
   const piece = pieceOf(garment, pieceId);
-  return piece ? words.edgeOf(piece, edgeId) : words.goneEdge;
+  const edge = piece?.edges.find(({ id }) => id === edgeId);
+  return piece && edge ? trialWords.edgeOf(piece, edge) : words.goneEdge;
 }
 
 /** A side of a seam by its first edge, and how many more there are. */

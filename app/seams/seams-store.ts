@@ -46,6 +46,11 @@ export function trySeam(trying: SeamTrial | undefined): void {
   useSeams.setState({ trying });
 }
 
+/** Puts the change away; the garment stays as it is. */
+export function leaveTrial(): void {
+  trySeam(undefined);
+}
+
 // Another garment is another job.
 useGarment.subscribe((now, before) => {
   if (now.garment?.id !== before.garment?.id) useSeams.setState(atFirst);

@@ -3,16 +3,18 @@ import { Layer } from 'react-konva/lib/ReactKonvaCore';
 import type { Garment } from '../../core/garment/garment';
 import { outlineOf } from '../../core/garment/outline';
 import { transformPath } from '../../core/geometry/affine';
-import { type Box, growBox, unionBox } from '../../core/geometry/bounds';
+import type { Box } from '../../core/geometry/bounds';
 import { pathBounds } from '../../core/geometry/path';
 import { type SeamWalk, sewnPlaces, walkPose } from '../../core/seams/seam-walk';
 import { useTable } from '../state/table-store';
 import { Grid, RulerNumbers } from '../table/grid';
 import { type Paint, Painted } from '../table/painted';
+import { boxRound, pieceBoxes } from '../table/piece-boxes';
 import { SQUARES } from '../table/squares';
 import { Viewport } from '../table/viewport';
+import { paintChange } from '../trial/paint-change';
 import { seamsWords as words } from '../words/seams';
-import { paintPicked, paintPieces, paintRolled, paintSewn, paintSides, paintTried } from './paint-seams';
+import { paintPicked, paintPieces, paintRolled, paintSewn, paintSides } from './paint-seams';
 import styles from './seams.module.css';
 import { useSeams } from './seams-store';
 import { seamsTool } from './seams-tool';
@@ -38,7 +40,7 @@ export function SeamsTable({ garment, after, walk }: SeamsTableProps) {
   const quiet = useCallback<Paint>((ink, { px }) => paintPieces(ink, garment, px), [garment]);
   const seams = useCallback<Paint>(
     (ink, { px }) => {
-      if (after) paintTried(ink, garment, after, px);
+      if (after) paintChange(ink, garment, after, px);
       if (walk) paintSides(ink, garment, walk, px);
       else paintSewn(ink, garment, px);
       paintPicked(ink, garment, picked, px);
@@ -87,8 +89,7 @@ function useFit(garment: Garment, walk: SeamWalk | undefined, seamId: string | u
   const ids = garment.pieces.map(({ id }) => id).join(' ');
   // biome-ignore lint/correctness/useExhaustiveDependencies: the view must not jump while a piece changes its shape
   return useMemo(() => {
-    const boxes = walk ? walkBoxes(walk) : garment.pieces.map((piece) => pathBounds(outlineOf(piece).whole));
-    return growBox(boxes.reduce(unionBox, boxes[0] ?? { minX: 0, minY: 0, maxX: 500, maxY: 500 }), 60);
+    return boxRound(walk ? walkBoxes(walk) : pieceBoxes(garment.pieces), 60);
   }, [ids, seamId]);
 }
 

@@ -2,13 +2,15 @@ import type { Garment } from '../../core/garment/garment';
 import { isOwnMirror, type Seam } from '../../core/garment/seam';
 import type { SeamWalk } from '../../core/seams/seam-walk';
 import { writeLength } from '../../core/units/write-length';
+import { Figures } from '../trial/figures';
 import { Card } from '../ui/card';
 import { Note } from '../ui/note';
 import { seamsWords as words } from '../words/seams';
 import { edgeName, finely, lengthWords, sideName } from './seam-names';
 import { notchesOff } from './seam-sums';
-import styles from './seams.module.css';
 import { stripOf } from './strip-marks';
+
+const SIDES = ['one', 'other'] as const;
 
 interface WalkedCardProps {
   readonly garment: Garment;
@@ -29,14 +31,10 @@ export function WalkedCard({ garment, seam, walk }: WalkedCardProps) {
   const place = (mm: number) => writeLength(mm, { shownIn: garment.shownIn });
   return (
     <Card title={words.walked}>
-      <dl className={styles.numbers} aria-label={words.whole}>
-        {(['one', 'other'] as const).map((side) => (
-          <div key={side}>
-            <dt>{names[side]}</dt>
-            <dd>{finely(garment, walk.totals[side])}</dd>
-          </div>
-        ))}
-      </dl>
+      <Figures
+        label={words.whole}
+        rows={SIDES.map((side) => ({ key: side, words: names[side], value: finely(garment, walk.totals[side]) }))}
+      />
       <Note tone={walk.agrees ? 'good' : 'warn'}>{lengthWords(garment, seam, walk)}</Note>
       {walk.partings.length === 0 && <p>{words.noPartings}</p>}
       {walk.partings.map(({ one, by }) => (

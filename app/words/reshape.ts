@@ -1,8 +1,3 @@
-import type { Level } from '../../core/garment/garment';
-import type { Cut, Edge, Piece } from '../../core/garment/piece';
-import { draftWords } from './draft';
-import { fitWords } from './fit';
-
 /** Words of the Reshape room. */
 export const reshapeWords = {
   tableLabel: 'The pieces, and over them the change you are trying. Press a piece, then an edge of it, to choose it.',
@@ -65,20 +60,7 @@ export const reshapeWords = {
       help: 'For a placket, a waist or an edge, as long as what it finishes.',
     },
   },
-  take: 'Take it',
-  leave: 'Leave it as it was',
-  taken: (label: string) => `Done: ${label}. Undo takes it back.`,
-  checks: 'All checks, after this change',
-  nothingNew: 'Nothing new would be open after this.',
-  wouldBe: (sentence: string) => `After this: ${sentence}`,
-  wouldSettle: (sentence: string) => `This settles: ${sentence}`,
   andMore: (count: number) => (count === 1 ? 'and one more edge' : `and ${count} more edges`),
-  fromTo: (was: string, is: string) => `${was} → ${is}`,
-  round: (level: Level) => `Round the ${(level.name ?? fitWords.girth[level.girth]).toLowerCase()}`,
-  edgeOf: ({ name, edges }: Piece, edge: Edge) =>
-    `${name}: ${draftWords.edgeOr(edge.name, edges.findIndex(({ id }) => id === edge.id) + 1)}`,
-  newPiece: (name: string) => `New piece: ${name}`,
-  cut: (cut: Cut) => draftWords.cutWords(cut.count, cut.how),
   noPieces: 'There is no piece yet. Trace one in the Draft room, or draft a base pattern here.',
   pieceFirst: 'Press a piece on the table first.',
   edgeFirst: 'Press a piece on the table, then the edge that is to change.',
@@ -89,7 +71,6 @@ export const reshapeWords = {
   edge: 'Edge',
   piece: 'Piece',
   pieceGone: 'That edge is no longer there. Press another.',
-  numberWrong: (least: number, most: number) => `Write a number from ${least} to ${most}.`,
   lengthen: {
     whole: 'Where',
     wholes: { ring: 'every piece round the body', piece: 'this piece only' },

@@ -1,5 +1,4 @@
-import type { EdgeRole, Piece } from '../../core/garment/piece';
-import { draftWords } from './draft';
+import type { EdgeRole } from '../../core/garment/piece';
 
 /** Words of the Seams room. */
 export const seamsWords = {
@@ -11,10 +10,6 @@ export const seamsWords = {
   toDraft: 'Go to the Draft room',
   noEdges:
     'No edge is called a seam or a waist yet. Say in the Draft room what each edge is, and pairs are proposed here. Any two edges can be paired below all the same.',
-  edgeOf: ({ name, edges }: Piece, edgeId: string) => {
-    const index = edges.findIndex(({ id }) => id === edgeId);
-    return `${name || 'A piece'}: ${draftWords.edgeOr(edges[index]?.name ?? '', index + 1)}`;
-  },
   goneEdge: 'an edge that is gone',
   times: (times: number) => ` (${times} times)`,
   andMore: (first: string, more: number) => `${first} and ${more} more`,

@@ -12,5 +12,6 @@ export const uiWords = {
   notebook: 'Notebook',
   openNotebook: 'Open the notebook',
   closeNotebook: 'Fold the notebook away',
-  countWrong: (least: number) => `Write a whole number from ${least} to 99.`,
+  countWrong: (least: number, most: number) => `Write a whole number from ${least} to ${most}.`,
+  numberWrong: (least: number, most: number) => `Write a number from ${least} to ${most}.`,
 } as const;

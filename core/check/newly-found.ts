@@ -7,7 +7,12 @@ export interface NewlyFound {
   readonly settled: readonly Finding[];
 }
 
-/** What is open after a change and was not before, or has become graver, and the other way round. */
+/**
+ * What is open after a change and was not before, or has become graver, and the other way round. With a panel missing
+ * little else can be looked at, so what is no longer said then is not settled.
+ */
 export function newlyFound(before: readonly Finding[], after: readonly Finding[]): NewlyFound {
-  return { appears: newFindings(before, after), settled: newFindings(after, before) };
+  const appears = newFindings(before, after);
+  const isBlind = appears.some(({ kind }) => kind === 'panel-missing');
+  return { appears, settled: isBlind ? [] : newFindings(after, before) };
 }

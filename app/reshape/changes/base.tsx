@@ -6,7 +6,6 @@ import type { Piece } from '../../../core/garment/piece';
 import { inches } from '../../../core/units/inch';
 import { writeLength } from '../../../core/units/write-length';
 import { Choice } from '../../ui/choice';
-import { Note } from '../../ui/note';
 import { Pick } from '../../ui/pick';
 import { blockWords as words } from '../../words/blocks';
 import { fieldOf } from '../../words/measures';
@@ -111,19 +110,18 @@ function trying(wish: Base): Trying {
   };
 }
 
-function draftOf(garment: Garment, { block }: Base) {
-  return draftBlock(block, bodyOf(garment), { newId, nameOf: words.nameOf });
-}
-
 function made(garment: Garment, wish: Base): Tried {
-  const drafted = draftOf(garment, wish);
+  const drafted = draftBlock(wish.block, bodyOf(garment), { newId, nameOf: words.nameOf });
   if (drafted.kind === 'measures-missing') {
     return { kind: 'not-tried', sentence: words.missing(drafted.missing.map(fieldOf).join(', ')) };
   }
   if (drafted.kind !== 'drafted') return { kind: 'not-tried', sentence: words.refusal(drafted) };
   const asGuide = (piece: Piece): Piece => ({ ...piece, use: 'guide' });
   const pieces = wish.as === 'guide' ? drafted.pieces.map(asGuide) : drafted.pieces;
-  return { kind: 'tried', garment: withNewPieces(garment, pieces) };
+  const questions = drafted.questions.map((question) =>
+    words.question(question, (mm) => writeLength(mm, { shownIn: garment.shownIn })),
+  );
+  return { kind: 'tried', garment: withNewPieces(garment, pieces), questions };
 }
 
 interface FieldsProps {
@@ -134,8 +132,6 @@ interface FieldsProps {
 
 function Fields({ wish, garment, onChange }: FieldsProps) {
   const { shownIn } = garment;
-  const drafted = draftOf(garment, wish);
-  const questions = drafted.kind === 'drafted' ? drafted.questions : [];
   return (
     <>
       <Pick
@@ -152,11 +148,6 @@ function Fields({ wish, garment, onChange }: FieldsProps) {
         options={(['pieces', 'guide'] as const).map((value) => ({ value, words: words.ases[value] }))}
         onChange={(as) => onChange({ ...wish, as })}
       />
-      {questions.map((question) => (
-        <Note key={JSON.stringify(question)} tone="warn">
-          {words.question(question, (mm) => writeLength(mm, { shownIn }))}
-        </Note>
-      ))}
     </>
   );
 }

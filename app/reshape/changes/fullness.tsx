@@ -8,14 +8,15 @@ import { addGathers, gatherEdge, gatherSums } from '../../../core/shaping/gather
 import { addPleats, pleatEdge, pleatSums } from '../../../core/shaping/pleats';
 import { inches } from '../../../core/units/inch';
 import { writeLength } from '../../../core/units/write-length';
+import type { Figure } from '../../trial/figures';
 import { Choice } from '../../ui/choice';
 import { CountField } from '../../ui/count-field';
 import { LengthField } from '../../ui/length-field';
 import { Pick } from '../../ui/pick';
 import { reshapeWords } from '../../words/reshape';
 import { acrossFrom } from '../across-from';
-import type { Change, Figure, Tried, Trying } from '../change';
-import { EdgeChoice, edgeAt, firstEdge, lengthOf, notFold } from '../edge-choice';
+import type { Change, Tried, Trying } from '../change';
+import { EdgeChoice, edgeAt, firstEdgeLike, lengthOf, notFold } from '../edge-choice';
 import { newId } from '../free-place';
 
 const words = reshapeWords.fullness;
@@ -38,10 +39,7 @@ export const fullnessChange: Change = {
   name: 'fullness',
   icon: 'notch',
   begin(garment, chosen) {
-    const found =
-      firstEdge(garment, chosen, (_, edge) =>
-        chosen.kind === 'edge' ? edge.id === chosen.edgeId && edge.role !== 'fold' : edge.role === 'waist',
-      ) ?? firstEdge(garment, chosen);
+    const found = firstEdgeLike(garment, chosen, 'waist');
     if (!found) return { kind: 'first', sentence: reshapeWords.noPieces };
     return trying(beginAt(found.piece, found.edgeId));
   },

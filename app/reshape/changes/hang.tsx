@@ -5,11 +5,12 @@ import { currentSet } from '../../../core/garment/measure-value';
 import { pieceOf } from '../../../core/garment/with-piece';
 import { inches } from '../../../core/units/inch';
 import { writeLength } from '../../../core/units/write-length';
+import type { Figure } from '../../trial/figures';
 import { Choice } from '../../ui/choice';
 import { LengthField } from '../../ui/length-field';
 import { Pick } from '../../ui/pick';
 import { reshapeWords } from '../../words/reshape';
-import type { Change, Figure, Tried, Trying } from '../change';
+import type { Change, Tried, Trying } from '../change';
 import styles from '../reshape.module.css';
 
 const words = reshapeWords.hang;

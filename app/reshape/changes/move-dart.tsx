@@ -10,6 +10,7 @@ import { moveDart } from '../../../core/shaping/dart-move';
 import { writeLength } from '../../../core/units/write-length';
 import { LengthField } from '../../ui/length-field';
 import { reshapeWords } from '../../words/reshape';
+import { trialWords } from '../../words/trial';
 import type { Change, Trying } from '../change';
 import { DartChoice, dartAt, firstDart } from '../dart-choice';
 import { EdgeChoice, edgePathOf, lengthOf } from '../edge-choice';
@@ -122,5 +123,5 @@ function nearestEdge(piece: Piece, to: { readonly x: number; readonly y: number 
 }
 
 function fromTo(was: number, is: number, { shownIn }: Garment): string {
-  return reshapeWords.fromTo(writeLength(was, { shownIn }), writeLength(is, { shownIn }));
+  return trialWords.fromTo(writeLength(was, { shownIn }), writeLength(is, { shownIn }));
 }

@@ -6,7 +6,7 @@ import { inches } from '../../../core/units/inch';
 import { LengthField } from '../../ui/length-field';
 import { reshapeWords } from '../../words/reshape';
 import type { Change, Trying } from '../change';
-import { EdgeChoice, edgeAt, edgePathOf, firstEdge, lengthOf, notFold } from '../edge-choice';
+import { EdgeChoice, edgeAt, edgePathOf, firstEdgeLike, lengthOf, notFold } from '../edge-choice';
 import { newId } from '../free-place';
 import styles from '../reshape.module.css';
 import { rounded } from '../rounded';
@@ -24,10 +24,7 @@ export const newDartChange: Change = {
   name: 'new-dart',
   icon: 'dart',
   begin(garment, chosen) {
-    const found =
-      firstEdge(garment, chosen, (_, edge) =>
-        chosen.kind === 'edge' ? edge.id === chosen.edgeId && edge.role !== 'fold' : edge.role === 'waist',
-      ) ?? firstEdge(garment, chosen);
+    const found = firstEdgeLike(garment, chosen, 'waist');
     if (!found) return { kind: 'first', sentence: reshapeWords.noPieces };
     const { pieceId, edgeId, piece } = found;
     const along = rounded(lengthOf(piece, edgeId) / 2);

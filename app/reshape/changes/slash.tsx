@@ -8,11 +8,11 @@ import { inches } from '../../../core/units/inch';
 import { Choice } from '../../ui/choice';
 import { CountField } from '../../ui/count-field';
 import { LengthField } from '../../ui/length-field';
+import { NumberField } from '../../ui/number-field';
 import { reshapeWords } from '../../words/reshape';
 import { acrossFrom } from '../across-from';
 import type { Change, TrialLine, Trying } from '../change';
-import { EdgeChoice, edgePathOf, firstEdge, lengthOf } from '../edge-choice';
-import { NumberField } from '../number-field';
+import { EdgeChoice, edgePathOf, firstEdgeLike, lengthOf } from '../edge-choice';
 
 const words = reshapeWords.slash;
 
@@ -33,12 +33,7 @@ export const slashChange: Change = {
   name: 'slash',
   icon: 'fold',
   begin(garment, chosen) {
-    const found =
-      firstEdge(garment, chosen, (piece, edge) =>
-        chosen.kind === 'edge'
-          ? edge.id === chosen.edgeId && edge.role !== 'fold'
-          : edge.role === 'hem' && piece.edges.length > 2,
-      ) ?? firstEdge(garment, chosen);
+    const found = firstEdgeLike(garment, chosen, 'hem');
     if (!found) return { kind: 'first', sentence: reshapeWords.noPieces };
     return trying(beginAt(found.piece, found.edgeId));
   },

@@ -12,10 +12,11 @@ import { writeLength } from '../../../core/units/write-length';
 import { Button } from '../../ui/button';
 import { Choice } from '../../ui/choice';
 import { LengthField } from '../../ui/length-field';
+import { NumberField } from '../../ui/number-field';
 import { reshapeWords } from '../../words/reshape';
+import { trialWords } from '../../words/trial';
 import type { Change, Tried, Trying } from '../change';
 import { chosenEdge, EdgeChoice, edgeAt, firstEdge, lengthOf, notFold } from '../edge-choice';
-import { NumberField } from '../number-field';
 import styles from '../reshape.module.css';
 import { rounded } from '../rounded';
 
@@ -65,7 +66,7 @@ function trying(wish: TakeIn): Trying {
     name: 'take-in',
     label(garment) {
       const at = edgeAt(garment, wish.edge);
-      return words.label(wish.way, at ? reshapeWords.edgeOf(at.piece, at.edge) : '');
+      return words.label(wish.way, at ? trialWords.edgeOf(at.piece, at.edge) : '');
     },
     make: (garment) => made(garment, wish),
     fields: (garment, set) => <Fields wish={wish} garment={garment} onChange={(next) => set(trying(next))} />,

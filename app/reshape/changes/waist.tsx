@@ -7,10 +7,12 @@ import { netEdgeLength } from '../../../core/seams/edge-length';
 import { drawWaist, type WaistDrawn, type WaistWay } from '../../../core/shaping/waist-ways';
 import { inches } from '../../../core/units/inch';
 import { writeLength } from '../../../core/units/write-length';
+import type { Figure } from '../../trial/figures';
 import { Choice } from '../../ui/choice';
 import { LengthField } from '../../ui/length-field';
 import { reshapeWords } from '../../words/reshape';
-import type { Change, Figure, Trying } from '../change';
+import { trialWords } from '../../words/trial';
+import type { Change, Trying } from '../change';
 import { EdgeChoice, edgeAt, firstEdge } from '../edge-choice';
 import styles from '../reshape.module.css';
 
@@ -105,7 +107,7 @@ function figuresOf(
   const write = (mm: number) => writeLength(mm, { shownIn });
   const degrees = (angle: number) => `${((angle * 180) / Math.PI).toFixed(1)}°`;
   return [
-    { words: words.sewn, value: reshapeWords.fromTo(write(lengthBefore), write(length)) },
+    { words: words.sewn, value: trialWords.fromTo(write(lengthBefore), write(length)) },
     { words: words.straightWould, value: write(straightLength) },
     { words: words.rise, value: write(rise) },
     ...(Math.abs(dip) > 0.05 ? [{ words: words.dip, value: write(dip) }] : []),

@@ -4,8 +4,8 @@ import { newlyFound } from '../../core/check/newly-found';
 import type { Garment } from '../../core/garment/garment';
 import { Note } from '../ui/note';
 import { findingSentence } from '../words/findings';
-import { reshapeWords as words } from '../words/reshape';
-import styles from './seams.module.css';
+import { trialWords as words } from '../words/trial';
+import styles from './trial.module.css';
 
 interface NewlyOpenProps {
   readonly before: Garment;
@@ -15,10 +15,7 @@ interface NewlyOpenProps {
 /** All checks again, on the garment as it would be: what would newly be open, and what would be settled. */
 export function NewlyOpen({ before, after }: NewlyOpenProps) {
   const had = useMemo(() => beforeYouCut(before), [before]);
-  const found = useMemo(() => newlyFound(had, beforeYouCut(after)), [had, after]);
-  const { appears } = found;
-  // With a panel missing little else can be looked at; what is no longer said then is not settled.
-  const settled = appears.some(({ kind }) => kind === 'panel-missing') ? [] : found.settled;
+  const { appears, settled } = useMemo(() => newlyFound(had, beforeYouCut(after)), [had, after]);
   return (
     <section aria-label={words.checks} className={styles.findings}>
       {appears.length === 0 && <Note tone="good">{words.nothingNew}</Note>}

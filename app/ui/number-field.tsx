@@ -1,17 +1,19 @@
 import { useId, useState } from 'react';
-import fields from '../ui/field.module.css';
-import { reshapeWords as words } from '../words/reshape';
+import { uiWords as words } from '../words/ui';
+import fields from './field.module.css';
 
 interface NumberFieldProps {
   readonly label: string;
   readonly value: number;
   readonly least: number;
   readonly most: number;
+  /** Only whole numbers; any unless said. */
+  readonly whole?: true;
   readonly onCommit: (value: number) => void;
 }
 
 /** A plain number, such as degrees or parts in a hundred. */
-export function NumberField({ label, value, least, most, onCommit }: NumberFieldProps) {
+export function NumberField({ label, value, least, most, whole, onCommit }: NumberFieldProps) {
   const id = useId();
   const [typed, setTyped] = useState<string>();
   const [wrong, setWrong] = useState(false);
@@ -19,7 +21,7 @@ export function NumberField({ label, value, least, most, onCommit }: NumberField
   function commit() {
     if (typed === undefined) return;
     const read = Number(typed.replace(',', '.'));
-    if (typed.trim() === '' || !(read >= least && read <= most)) {
+    if (typed.trim() === '' || !(read >= least && read <= most) || (whole && !Number.isInteger(read))) {
       setWrong(true);
       return;
     }
@@ -34,7 +36,7 @@ export function NumberField({ label, value, least, most, onCommit }: NumberField
       <input
         id={id}
         className={fields.short}
-        inputMode="decimal"
+        inputMode={whole ? 'numeric' : 'decimal'}
         autoComplete="off"
         value={typed ?? String(Math.round(value * 100) / 100)}
         aria-invalid={wrong || undefined}
@@ -46,7 +48,7 @@ export function NumberField({ label, value, least, most, onCommit }: NumberField
       />
       {wrong && (
         <p id={`${id}-wrong`} className={fields.trouble}>
-          {words.numberWrong(least, most)}
+          {whole ? words.countWrong(least, most) : words.numberWrong(least, most)}
         </p>
       )}
     </div>
