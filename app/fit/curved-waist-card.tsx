@@ -27,9 +27,11 @@ export function CurvedWaistCard({ garment, ring, needs }: CurvedWaistCardProps) 
       {needs.map((need) => (
         <WaistRow key={need.edgeId} need={need} garment={garment} ring={ring} />
       ))}
-      <Button tone="quiet" onPress={() => useTable.getState().goTo('reshape')}>
-        {words.otherWays}
-      </Button>
+      <div>
+        <Button tone="quiet" onPress={() => useTable.getState().goTo('reshape')}>
+          {words.otherWays}
+        </Button>
+      </div>
     </Card>
   );
 }
