@@ -14,6 +14,10 @@ const launchOptions = {
   ],
 };
 
+/** Another port, where two checkouts are tried at once. */
+const port = process.env.PORT ?? '4174';
+const baseURL = `http://127.0.0.1:${port}`;
+
 export default defineConfig({
   testDir: 'e2e',
   workers: 1,
@@ -22,10 +26,10 @@ export default defineConfig({
   // A browser on a busy machine may miss a beat; a fault fails twice.
   retries: process.env.CI ? 1 : 0,
   reporter: [['list']],
-  use: { baseURL: 'http://127.0.0.1:4174', launchOptions, trace: 'off', acceptDownloads: true, actionTimeout: 10_000 },
+  use: { baseURL, launchOptions, trace: 'off', acceptDownloads: true, actionTimeout: 10_000 },
   webServer: {
-    command: 'npx vite preview --host 127.0.0.1 --port 4174 --strictPort',
-    url: 'http://127.0.0.1:4174',
+    command: `npx vite preview --host 127.0.0.1 --port ${port} --strictPort`,
+    url: baseURL,
     reuseExistingServer: !process.env.CI,
     timeout: 60_000,
   },
