@@ -23,7 +23,7 @@ test('pictures that are none are refused in plain words, and a good one comes in
     ['half.jpg', plate.subarray(0, Math.floor(plate.length / 2)), /stops before the picture does/],
     ['a-few-bytes.jpg', plate.subarray(0, 12), /stops before the picture does/],
     ['rubbish.png', pngClaiming(600, 800), /seems damaged/],
-    ['leaflet.pdf', Buffer.from('%PDF-1.7\n%âãÏÓ\n'), /A PDF cannot be read here yet/],
+    ['leaflet.pdf', Buffer.from('%PDF-1.7\n%âãÏÓ\n'), /begins like a PDF but cannot be opened/],
   ] as const;
   for (const [name, buffer, sentence] of bad) {
     await test.step(name, async () => {

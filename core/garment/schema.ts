@@ -54,6 +54,7 @@ const diagram = z.strictObject({
   photoId: id,
   widthPx: positive,
   heightPx: positive,
+  onPaper: z.exactOptional(z.strictObject({ across: positive, down: positive })),
   squareUp,
   quarterTurns: z.union([z.literal(0), z.literal(1), z.literal(2), z.literal(3)]),
   knownLengths: list(z.strictObject({ id, from: point, to: point, says: stated }), 200),
