@@ -31,6 +31,7 @@ export async function openPdfBook(file: Blob): Promise<PdfBook | NoBook> {
   const loading = reader.getDocument({
     data: await file.arrayBuffer(),
     isEvalSupported: false,
+    verbosity: reader.VerbosityLevel.ERRORS,
     wasmUrl: beside('wasm'),
     standardFontDataUrl: beside('standard_fonts'),
   });
