@@ -5,6 +5,7 @@ import { useGarment } from '../state/garment-store';
 import { NoPieces } from '../table/no-pieces';
 import { RoomLayout } from '../ui/room-layout';
 import { paperWords as words } from '../words/paper';
+import { FilesCard } from './files-card';
 import { MakeCard } from './make-card';
 import { PagesPreview } from './pages-preview';
 import { PaperCard } from './paper-card';
@@ -35,6 +36,7 @@ function WithPieces({ garment }: { readonly garment: Garment }) {
           <MakeCard garment={garment} chosen={chosen} onToggle={toggle} />
           <PaperCard garment={garment} />
           <ProofCard garment={garment} />
+          <FilesCard garment={garment} />
         </>
       }
     />

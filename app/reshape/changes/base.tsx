@@ -3,15 +3,16 @@ import type { Garment } from '../../../core/garment/garment';
 import { MEASURES } from '../../../core/garment/measure';
 import { currentSet, measureOf } from '../../../core/garment/measure-value';
 import type { Piece } from '../../../core/garment/piece';
+import { withNewPieces } from '../../../core/garment/with-new-pieces';
 import { inches } from '../../../core/units/inch';
 import { writeLength } from '../../../core/units/write-length';
+import { newId } from '../../state/new-id';
 import { Choice } from '../../ui/choice';
 import { Pick } from '../../ui/pick';
 import { blockWords as words } from '../../words/blocks';
 import { fieldOf } from '../../words/measures';
 import { BaseFields } from '../base-fields';
 import type { Change, Tried, Trying } from '../change';
-import { newId, withNewPieces } from '../free-place';
 import styles from '../reshape.module.css';
 
 interface Base {
