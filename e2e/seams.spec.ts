@@ -119,25 +119,30 @@ test('two edges pressed one after another are paired, walked, trued and their no
 test('a waist and its band are proposed, and the lap is said', async ({ page }) => {
   await openSkirt(page);
   const notebook = notebookOf(page);
-  await expect(notebook.getByText(/Band: lower edge is 1 in longer than Front: waist and 1 more/)).toBeVisible();
+  await expect(notebook.getByText('a waist and its band: agree, with a lap of 1 in')).toBeVisible();
   await press(page, 'Pair all 3');
   const seams = notebook.getByRole('listitem');
-  await expect(seams.first()).toContainText('27 in and 28 in');
-  await expect(seams.nth(1)).toContainText('25 in and 25 1/4 in');
-  await expect(seams.nth(2)).toContainText('agrees with itself');
-  await seams.first().getByRole('button').click();
+  await expect(seams.first()).toContainText('25 in and 25 1/4 in');
+  const band = seams.filter({ hasText: 'agree, with a lap of 1 in' });
+  await expect(band).toContainText('27 in and 27 in');
+  await expect(seams.filter({ hasText: 'agrees with itself' })).toHaveCount(1);
+  await band.getByRole('button').click();
   const lap = notebook.getByLabel('Lap of the band');
-  await lap.fill('1');
+  await expect(lap).toHaveValue('1 in');
+  await expect(notebook.getByRole('group', { name: 'The lap lies' })).toBeVisible();
+  await lap.fill('3/4');
   await lap.press('Enter');
-  await expect(notebook.getByText('agree, with a lap of 1 in')).toBeVisible();
-  await test.step('the waist eased in instead', async () => {
+  await expect(
+    notebook.getByText(/1\/4 in longer than Front: waist and 1 more, beside a lap of 3\/4 in/),
+  ).toBeVisible();
+  await lap.fill('1 1/2');
+  await lap.press('Enter');
+  await test.step('the waist eased in as well', async () => {
     const ease = notebook.getByLabel('Front: waist and 1 more is eased in by');
     await ease.fill('1/2');
     await ease.press('Enter');
-    await expect(lap).toHaveValue('');
-    await expect(
-      notebook.getByText(/1 in longer than Front: waist and 1 more, 1 1\/2 in short of the ease meant/),
-    ).toBeVisible();
+    await expect(lap).toHaveValue('1 1/2 in');
+    await expect(notebook.getByText(/eased in by 1\/2 in, beside a lap of 1 1\/2 in/)).toBeVisible();
   });
   await test.step('unpaired, it is proposed again', async () => {
     await press(page, 'Unpair');

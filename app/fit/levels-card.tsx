@@ -82,6 +82,7 @@ function LevelRow({ girth, ring, garment }: LevelRowProps) {
           <SideRow key={side.side} side={side} shownIn={shownIn} />
         ))}
       </dl>
+      {girth.lap > 0 && <p className={styles.small}>{words.lapLeftOut(length(girth.lap))}</p>}
       {halves && <p className={styles.small}>{words.sidesTogether(length(halves.left), length(halves.right))}</p>}
       <Ease level={level} ring={ring} shownIn={shownIn} />
       {fields}

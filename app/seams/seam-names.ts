@@ -49,8 +49,15 @@ export function differenceWords(garment: Garment, { seam, walk, isOwnMirror }: S
   return missing === 0 ? said : `${said}; ${words.differs.notchesOff(missing)}`;
 }
 
-/** How the lengths of the sides differ, in words, with the ease or the lap that is meant. */
-export function lengthWords(garment: Garment, seam: Seam, { totals }: SeamWalk): string {
+/** How the lengths of the sides differ, in words, with the ease and the lap that is meant. */
+export function lengthWords(garment: Garment, seam: Seam, walk: SeamWalk): string {
+  if (!seam.lap) return easeWords(garment, seam, walk);
+  const by = finely(garment, seam.lap.length);
+  if (walk.agrees && seam.ease === 0) return words.differs.agreeLap(by);
+  return words.differs.besideLap(easeWords(garment, seam, walk), by);
+}
+
+function easeWords(garment: Garment, seam: Seam, { totals }: SeamWalk): string {
   const { difference, beyondEase } = totals;
   const { ease } = seam;
   const nothing = finely(garment, 0);

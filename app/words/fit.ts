@@ -43,6 +43,16 @@ export const fitWords = {
     'Tick the pieces that together go once round the body, and say how many drawn widths of each that is. A piece on the fold counts twice.',
   times: 'Drawn widths',
   timesFor: (piece: string) => `Drawn widths of ${piece}`,
+  hangsFrom: 'Measured from another edge than the waist',
+  hangsFromOf: (piece: string) => `Measured from another edge than the waist: ${piece}`,
+  hangsFromHelp:
+    'For what begins below or above the waist: a skirt under its band, a flounce, a slip that hangs from its upper edge.',
+  hangsEdge: 'Its levels are measured from',
+  theWaist: 'its waist, as it lies on the body',
+  edgeNumber: (number: number) => `edge ${number}`,
+  hangsWhere: 'That edge lies',
+  hangsDepth: 'How far',
+  hangsLabel: 'where a piece is measured from',
   noPiecesTitle: 'Nothing to fit yet',
   noPieces:
     'Here the pieces are held against the body, level by level. Trace one in the Draft room first, and measure the wearer.',
@@ -58,6 +68,7 @@ export const fitWords = {
   sideIs: (pieces: string, body: string) => `${pieces} for ${body},`,
   sidesTogether: (left: string, right: string) =>
     `Her left half is ${left}, her right half ${right}. No piece is drafted for one side only, so the two are looked at together.`,
+  lapLeftOut: (lap: string) => `A lap of ${lap} lies double and is not counted.`,
   noLevels: 'There is no level yet at which the pieces are held against the body. Add one.',
   addLevel: 'Add a level',
   addThisLevel: 'Add this level',

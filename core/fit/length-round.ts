@@ -6,7 +6,7 @@ import { edgeIndex } from '../garment/with-piece';
 import { levelLine } from '../shaping/level-line';
 import { drawnLength } from './level-hem';
 import { frontOf, type PanelRound } from './panels-round';
-import { ringPieces } from './round-body';
+import { ringPieces, type WornPiece } from './round-body';
 
 /** Where the length of a garment is looked at. */
 export type LengthPlace = 'front' | 'side' | 'back';
@@ -17,17 +17,14 @@ interface Width {
   readonly waistEdgeId: string;
   readonly long: number;
   readonly front: PanelRound['front'] | undefined;
+  /** How far below the waist it begins (mm). */
+  readonly top: number;
 }
 
 /** The widths of one piece in a half; one may lie over centre front or centre back, its middle there. */
 interface Run {
   readonly widths: readonly Width[];
   readonly over?: readonly ('front' | 'back')[];
-}
-
-interface Member {
-  readonly piece: Piece;
-  readonly times: number;
 }
 
 /** A seam this near to the middle of the half waist, as a share of it, is the side seam. */
@@ -43,7 +40,10 @@ const SAME = 1e-9;
  * without waist or hem.
  */
 export function lengthAt(garment: Garment, ring: Ring, at: LengthPlace): number | undefined {
-  const members = ringPieces(garment, ring).filter(({ times }) => times > 0);
+  const worn = ringPieces(garment, ring).filter(({ times }) => times > 0);
+  // Of a yoke and the skirt below it the skirt says how long both are.
+  const hemmed = worn.filter(({ piece }) => piece.edges.some(({ role }) => role === 'hem'));
+  const members = worn.some(({ from }) => from) ? hemmed : worn;
   const sides = members.some(({ piece }) => piece.side) ? (['right', 'left'] as const) : ([undefined] as const);
   const found = sides.flatMap((side) => {
     const half = members.filter(({ piece }) => piece.side === undefined || piece.side === side);
@@ -54,7 +54,7 @@ export function lengthAt(garment: Garment, ring: Ring, at: LengthPlace): number 
 }
 
 /** The runs of a half in their order from centre front to centre back; more than one where equal gores may lie so or so. */
-function waysToLie(garment: Garment, members: readonly Member[]): Run[][] {
+function waysToLie(garment: Garment, members: readonly WornPiece[]): Run[][] {
   const isOnly = members.length === 1;
   const runs = members.map((member, i) => runsOf(garment, member, members[i - 1]?.piece, i, members.length));
   const known = runs.map(([first]) => first).filter((run) => run !== undefined);
@@ -62,15 +62,22 @@ function waysToLie(garment: Garment, members: readonly Member[]): Run[][] {
 }
 
 /** How one piece may lie in a half: mostly one way. */
-function runsOf(garment: Garment, member: Member, before: Piece | undefined, index: number, count: number): Run[] {
-  const { piece } = member;
-  const waist = piece.edges.find(({ role }) => role === 'waist');
-  const long = levelLine(piece, 0)?.length ?? 0;
+function runsOf(garment: Garment, member: WornPiece, before: Piece | undefined, index: number, count: number): Run[] {
+  const { piece, from } = member;
+  const waist = piece.edges.find(({ id, role }) => (from ? id === from.edgeId : role === 'waist'));
+  const long = levelLine(piece, 0, from?.edgeId)?.length ?? 0;
+  const top = from?.depth ?? 0;
   if (!waist || !(long > 0)) return [];
   const [isFirst, isLast] = [index === 0, index === count - 1];
   const times = Math.max(1, Math.round(member.times));
   const front = frontOf(garment, piece, waist, before, { isFirst, isLast });
-  const width = (end: PanelRound['front'] | undefined): Width => ({ piece, waistEdgeId: waist.id, long, front: end });
+  const width = (end: PanelRound['front'] | undefined): Width => ({
+    piece,
+    waistEdgeId: waist.id,
+    long,
+    top,
+    front: end,
+  });
   const foldEnd = foldBeside(piece, waist.id);
   if (foldEnd) {
     const widths = Math.max(1, Math.round(piece.side ? times : times / 2));
@@ -131,7 +138,8 @@ function lengthsAt(runs: readonly Run[], at: LengthPlace): number[] {
     const shares = width.front ? [share] : [share, 1 - share];
     return shares.map((each) => {
       const exact = Math.abs(each) < SAME ? 0 : Math.abs(each - 1) < SAME ? 1 : each;
-      return drawnLength(width.piece, { waistEdgeId: width.waistEdgeId, front: width.front ?? 'start' }, exact);
+      const { piece, waistEdgeId, top } = width;
+      return top + drawnLength(piece, { waistEdgeId, front: width.front ?? 'start' }, exact);
     });
   });
 }

@@ -5,11 +5,10 @@ import { currentSet, depthOf, measureOf } from '../garment/measure-value';
 import { outlineOf } from '../garment/outline';
 import { isSameEdge } from '../garment/seam';
 import { pathLength } from '../geometry/path';
-import { levelLine } from '../shaping/level-line';
 import { inches } from '../units/inch';
 import { type LengthPlace, lengthAt } from './length-round';
 import { longestOpening, openingNeeded } from './opening';
-import { type GirthAtLevel, hemSweep, ringPieces } from './round-body';
+import { type GirthAtLevel, hemSweep, lineAt, ringPieces } from './round-body';
 
 /** What can be said of getting a garment on, walking in it and wearing another over it. Lengths in mm. */
 export type WearingFinding = FindingBase &
@@ -144,8 +143,9 @@ function walking(garment: Garment, ring: Ring): WearingFinding[] {
   const thigh = measureOf(set, 'thigh');
   const depth = depthOf(set, 'thigh') ?? measureOf(set, 'bodyRise');
   if (thigh === undefined || depth === undefined || sweep === 0) return found;
-  const lines = ringPieces(garment, ring).map(({ piece, times }) => ({ line: levelLine(piece, depth), times }));
-  if (lines.some(({ line, times }) => !line && times > 0)) return found;
+  const worn = ringPieces(garment, ring);
+  const lines = worn.map((member) => ({ ...lineAt(member, depth, worn), times: member.times }));
+  if (lines.some(({ line, times, isElsewhere }) => !line && !isElsewhere && times > 0)) return found;
   const total = lines.reduce((sum, { line, times }) => sum + (line?.length ?? 0) * times, 0);
   const needed = thigh * ROUND_BOTH_THIGHS;
   if (total < needed - AS_GOOD) found.push({ kind: 'thigh-narrow', weight: 'warn', place, depth, total, needed });

@@ -8,8 +8,10 @@ import { edgeIndex, pieceOf } from '../garment/with-piece';
 import { inches } from '../units/inch';
 import { netEdgeLength } from './edge-length';
 import { proposeSeamPairs, type SeamPair } from './seam-pairs';
+import { lapEnd } from './seam-sides';
+import { isWithinMatch } from './walk';
 
-/** A seam proposed, and why. `difference` is first less second, over every coming of the edges (mm). */
+/** A seam proposed, and why. `difference` is first less second, over every coming of the edges and without a lap (mm). */
 export interface ProposedSeam {
   readonly seam: Seam;
   readonly by: SeamPair['by'] | 'own-mirror' | 'band';
@@ -31,7 +33,7 @@ const LAPS = inches(2);
 /**
  * The seams that can be seen in a garment and are not in it yet: edges of one name or one length (see
  * `proposeSeamPairs`); on a piece cut in mirrored pairs an edge left over with its own mirror image, as at a centre back;
- * and the waist edges of each ring with the long edge of a band outside it. Ease is 0; nothing of a guide is proposed.
+ * and the waist edges of each ring with the long edge of a band outside it, the lap being what the band has over. Ease is 0; nothing of a guide is proposed.
  */
 export function proposedSeams(
   garment: Garment,
@@ -45,7 +47,12 @@ export function proposedSeams(
   const propose = (one: readonly SeamEdge[], other: readonly SeamEdge[], by: ProposedSeam['by']) => {
     const way = wayOf(garment, one[0], other[0]);
     const difference = lengthOf(garment, one) - lengthOf(garment, other);
-    found.push({ seam: { id: newId(), name: nameOf(garment, one[0]), one, other, ease: 0, way }, by, difference });
+    const seam: Seam = { id: newId(), name: nameOf(garment, one[0]), one, other, ease: 0, way };
+    // A band that is longer than its waist laps over.
+    if (by === 'band' && difference < 0 && !isWithinMatch(difference)) {
+      const lap = { side: 'other', length: -difference, at: lapEnd(garment, seam, 'other') } as const;
+      found.push({ seam: { ...seam, lap }, by, difference: 0 });
+    } else found.push({ seam, by, difference });
     taken.push(...one, ...other);
   };
   // A band's long edge is as good as a seam of its own length, so waists come first.

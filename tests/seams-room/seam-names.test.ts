@@ -37,6 +37,17 @@ describe('differenceWords(garment, line)', () => {
     );
   });
 
+  it('keeps a lap apart from the ease', () => {
+    const lap = { side: 'other', length: inches(1), at: 'end' } as const;
+    expect(said({ ...bandSeam, lap })).toBe('agree, with a lap of 1 in');
+    expect(said({ ...bandSeam, lap: { ...lap, length: inches(3 / 4) } })).toBe(
+      'Band: lower edge is 1/4 in longer than Front: waist and 1 more, beside a lap of 3/4 in',
+    );
+    expect(said({ ...bandSeam, ease: inches(1 / 2), lap: { ...lap, length: inches(1.5) } })).toBe(
+      'agree, with Front: waist and 1 more eased in by 1/2 in, beside a lap of 1 1/2 in',
+    );
+  });
+
   it('does not measure an edge against itself, nor one that is gone', () => {
     expect(said(centreBackSeam)).toBe('agrees with itself');
     expect(said({ ...sideSeam, other: [{ pieceId: 'back', edgeId: 'no-such-edge' }] })).toBe(
