@@ -111,8 +111,12 @@ export const fitWords = {
   nothingUsual: 'nothing usual; yours stays',
   takeEases: 'Take these',
   easesLabel: 'usual ease',
-  easesTaken: 'The usual ease is written at every level.',
-  easesWritten: 'The usual ease is written at every level that has one.',
+  easesTaken: (at: string, others: string) =>
+    others === ''
+      ? 'The usual ease is written at every level.'
+      : `The usual ease is written at ${at}. There is none for ${others}: what stands there stays.`,
+  easesWritten: (at: string, others: string) =>
+    others === '' ? 'Every level has the usual ease.' : `The usual ease stands at ${at}; there is none for ${others}.`,
   wearing: 'Getting it on, and walking',
   narrowest: 'Narrowest, all round',
   shoulders: 'Her shoulders, about',
@@ -152,6 +156,7 @@ export const fitWords = {
   proposeAbove: 'They lie above the waist, as a bodice',
   bustLeftOut: 'Front waist length and bust depth place the bust. Measure them, or add the level by hand.',
   otherWays: 'Other ways to curve it',
+  otherWaysOf: (piece: string) => `Other ways to curve it: ${piece}`,
   pieces: 'The pieces go round',
   body: 'Body',
   ease: 'Ease wanted',
