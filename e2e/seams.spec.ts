@@ -170,10 +170,17 @@ test('with one piece and nothing paired the room says what to do, and an edge ca
   await goTo(page, 'Seams');
   const notebook = notebookOf(page);
   await expect(notebook.getByText('No seam is paired yet.')).toBeVisible();
-  await notebook.getByRole('button', { name: 'Pair Panel: side seam' }).click();
+  await test.step('a panel cut twice on the fold is proposed to be sewn to its like', async () => {
+    await press(page, 'Pair Panel: side seam to that of the next piece like it');
+    await expect(notebook.getByRole('listitem').filter({ hasText: 'agrees with itself' })).toHaveCount(1);
+    await press(page, 'Undo: pair edges');
+  });
+  await notebook.getByRole('button', { name: 'Pair Panel: side seam', exact: true }).click();
   await notebook.getByLabel('is sewn to').selectOption({ label: 'Panel: side seam' });
   await press(page, 'Pair them');
-  await expect(notebook.getByText('Both sides are one edge and its mirror image, so they always agree.')).toBeVisible();
+  await expect(
+    notebook.getByText('Both sides are the same edge of two pieces cut alike, so they always agree.'),
+  ).toBeVisible();
 });
 
 for (const size of [

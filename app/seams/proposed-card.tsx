@@ -42,7 +42,7 @@ function Proposal({ garment, proposed }: { readonly garment: Garment; readonly p
       <strong>{sides}</strong>
       <small>
         {words.by[by]}
-        {by !== 'own-mirror' && `: ${said(garment, proposed)}`}
+        {by !== 'own-mirror' && by !== 'next-copy' && `: ${said(garment, proposed)}`}
       </small>
       <div className={styles.row}>
         {seam.lap ? (

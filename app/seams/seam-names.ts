@@ -31,7 +31,13 @@ export function seamName(garment: Garment, seam: Pick<Seam, 'name' | 'one' | 'ot
 /** The two sides of a seam. */
 export function sidesName(garment: Garment, { one, other }: Pick<Seam, 'one' | 'other'>): string {
   const first = sideName(garment, one);
-  return isOwnMirror({ one, other }) ? words.mirrored(first) : words.both(first, sideName(garment, other));
+  if (!isOwnMirror({ one, other })) return words.both(first, sideName(garment, other));
+  return isOfCopies(garment, one) ? words.toNextCopy(first) : words.mirrored(first);
+}
+
+/** Whether a side sewn to its own like is sewn to the next piece cut from its drawing, not to its own mirrored half. */
+export function isOfCopies(garment: Garment, [edge]: readonly SeamEdge[]): boolean {
+  return edge !== undefined && pieceOf(garment, edge.pieceId)?.cut.how === 'fold';
 }
 
 /** A length in thirty-seconds of an inch or tenths of a millimetre: how differences are said. */

@@ -15,6 +15,7 @@ export const seamsWords = {
   andMore: (first: string, more: number) => `${first} and ${more} more`,
   both: (one: string, other: string) => `${one} to ${other}`,
   mirrored: (edge: string) => `${edge} to its mirror image`,
+  toNextCopy: (edge: string) => `${edge} to that of the next piece like it`,
 
   seams: 'Seams',
   noSeams: 'No seam is paired yet.',
@@ -43,6 +44,7 @@ export const seamsWords = {
     length: 'by their length',
     band: 'a waist and its band',
     'own-mirror': 'cut as a mirrored pair',
+    'next-copy': 'cut more than once on the fold, each sewn to the next',
   },
   pairIt: 'Pair it',
   pairThis: (seam: string) => `Pair ${seam}`,
@@ -104,6 +106,7 @@ export const seamsWords = {
   notchTag: (number: number | undefined, off: string | undefined) =>
     number === undefined ? 'alone' : off === undefined ? `${number}` : `${number}: ${off} off`,
   ownMirror: 'Both sides are one edge and its mirror image, so they always agree.',
+  ownCopy: 'Both sides are the same edge of two pieces cut alike, so they always agree.',
 
   agree: 'Make them agree',
   trials: { lengths: 'True the lengths', notches: 'Match the notches', corners: 'True the corners' },

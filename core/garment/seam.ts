@@ -42,7 +42,10 @@ export function isSameEdge(a: EdgeRef, b: EdgeRef): boolean {
   return a.pieceId === b.pieceId && a.edgeId === b.edgeId;
 }
 
-/** Whether a seam sews an edge to itself: to its mirror image on the piece's other half, as at a centre back. */
+/**
+ * Whether a seam sews an edge to itself: to its mirror image on the piece's other half, as at a centre back, or on the next
+ * of several pieces cut from one drawing.
+ */
 export function isOwnMirror({ one, other }: Pick<Seam, 'one' | 'other'>): boolean {
   return one.some((a) => other.some((b) => isSameEdge(a, b)));
 }
