@@ -17,7 +17,7 @@ import { scaleVector } from '../geometry/point';
 import { windingOf } from './corner-angle';
 import { netEdgeLength } from './edge-length';
 import { drawnAlong } from './sewn-along';
-import { type WalkedEdge, type WalkedNotch, walkedEdge } from './walk';
+import { SEAM_MATCH, type WalkedEdge, type WalkedNotch, walkedEdge } from './walk';
 
 /** One coming of an edge in a run: `from` mm after the walk began, `length` long as sewn. */
 export interface SeamStretch extends EdgeRef {
@@ -77,7 +77,7 @@ export function lapEnd(garment: Garment, seam: Seam, side: 'one' | 'other'): 'st
   return roleBeside(garment, [last], last.backwards ? -1 : 1) === 'fold' ? 'start' : 'end';
 }
 
-/** A side walked only where it is sewn: notches on the lap are not met. */
+/** A side walked only where it is sewn. Notches on the lap, and the one that marks where it begins, meet none. */
 function withoutLap(
   side: SeamSide,
   { length, at, whole }: { readonly length: number; readonly at: 'start' | 'end'; readonly whole: number },
@@ -91,7 +91,7 @@ function withoutLap(
     stretches: side.stretches.map((stretch) => ({ ...stretch, from: stretch.from - past })),
     notches: side.notches
       .map((notch) => ({ ...notch, along: notch.along - past }))
-      .filter(({ along }) => along >= -ON_END && along <= sewn + ON_END),
+      .filter(({ along }) => (at === 'start' ? along > SEAM_MATCH : along < sewn - SEAM_MATCH)),
   };
 }
 
@@ -113,9 +113,6 @@ export function drawnPlace({ piece, edgeId, from, length, backwards }: SeamStret
   const local = Math.min(length, Math.max(0, along - from));
   return drawnAlong(piece, edgeId, backwards ? length - local : local) ?? 0;
 }
-
-/** A notch this near to where a lap begins (mm) marks that place and is met. */
-const ON_END = 25.4 / 16;
 
 /** Edges of one piece that follow one another as drawn; they are walked one way. */
 type Block = readonly SeamEdge[];

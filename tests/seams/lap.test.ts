@@ -53,15 +53,17 @@ describe('a seam whose one side laps over', () => {
     expect(walk?.meetings.map(({ agrees }) => agrees)).toEqual([true]);
   });
 
-  it('passes over a notch on the lap, and meets one where the lap begins', () => {
+  it('wants no partner for a notch on the lap, nor for the one that marks where the lap begins', () => {
     const marked = withNotches(band, 'e0', [
       [7, 2],
       [15, 1],
+      [125, 1],
     ]);
-    const plain = foldPanel('front', 170, [200, 610]);
-    const walk = walkOfSeam(garmentWith([withNotches(plain, 'e0', [[170, 1]]), marked]), lapped);
+    const walk = walkOfSeam(garmentWith([front, marked]), lapped);
     expect(walk?.alone).toEqual([[], []]);
-    expect(walk?.meetings.map(({ agrees }) => agrees)).toEqual([true]);
+    expect(walk?.meetings.map(({ other, apart }) => [other.id, Math.abs(apart) < 1e-9])).toEqual([['n2', true]]);
+    const bareWalk = walkOfSeam(garmentWith([front, marked]), bare);
+    expect(bareWalk?.alone[1].length).toBe(2);
   });
 
   it('is trued to what is sewn, the lap left as long as it is', () => {
