@@ -56,10 +56,10 @@ test('two edges pressed one after another are paired, walked, trued and their no
     await press(page, '1/2 in on');
     await expect(page.getByText('1 in meets 1 in', { exact: true })).toBeVisible();
     await slider(page).press('End');
-    await expect(slider(page)).toHaveAttribute('aria-valuetext', '25 in along Front: side, 25 in along Back: side');
+    await expect(slider(page)).toHaveAttribute('aria-valuetext', /^25\sin along Front: side, 25\sin along Back: side$/);
     await expect(page.getByRole('button', { name: '1/2 in on' })).toBeDisabled();
     await slider(page).press('Home');
-    await expect(slider(page)).toHaveAttribute('aria-valuetext', '0 in along Front: side, 0 in along Back: side');
+    await expect(slider(page)).toHaveAttribute('aria-valuetext', /^0\sin along Front: side, 0\sin along Back: side$/);
   });
 
   await test.step('and by dragging along the edge', async () => {
@@ -81,7 +81,7 @@ test('two edges pressed one after another are paired, walked, trued and their no
     await page.getByRole('radio', { name: 'Back: side' }).check();
     await page.getByRole('radio', { name: 'at the end (at the hem)' }).check();
     await expect(notebook.getByText('25 1/4 in → 25 in')).toBeVisible();
-    await expect(notebook.getByText(/This settles: Front, side: 1\/4 in too short/)).toBeVisible();
+    await expect(notebook.getByText(/This settles: Front, side: 1\/4\sin too short/)).toBeVisible();
     await press(page, 'Leave it as it was');
     await expect(page.getByRole('button', { name: 'Undo: pair edges' })).toBeEnabled();
     await press(page, 'True the lengths');
@@ -133,7 +133,7 @@ test('a waist and its band are proposed, and the lap is said', async ({ page }) 
   await lap.fill('3/4');
   await lap.press('Enter');
   await expect(
-    notebook.getByText(/1\/4 in longer than Front: waist and 1 more, beside a lap of 3\/4 in/),
+    notebook.getByText(/1\/4\sin longer than Front: waist and 1 more, beside a lap of 3\/4\sin/),
   ).toBeVisible();
   await lap.fill('1 1/2');
   await lap.press('Enter');
@@ -142,7 +142,7 @@ test('a waist and its band are proposed, and the lap is said', async ({ page }) 
     await ease.fill('1/2');
     await ease.press('Enter');
     await expect(lap).toHaveValue('1 1/2 in');
-    await expect(notebook.getByText(/eased in by 1\/2 in, beside a lap of 1 1\/2 in/)).toBeVisible();
+    await expect(notebook.getByText(/eased in by 1\/2\sin, beside a lap of 1\s1\/2\sin/)).toBeVisible();
   });
   await test.step('unpaired, it is proposed again', async () => {
     await press(page, 'Unpair');
@@ -156,7 +156,7 @@ test('what is found in a seam leads to that seam', async ({ page }) => {
   await goTo(page, 'Before you cut');
   await page
     .getByRole('listitem')
-    .filter({ hasText: /Front, side: 1\/4 in too short/ })
+    .filter({ hasText: /Front, side: 1\/4\sin too short/ })
     .getByRole('button', { name: 'Mend it: Seams' })
     .click();
   await expect(page.getByText('0 in meets 0 in')).toBeVisible();

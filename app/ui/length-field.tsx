@@ -29,7 +29,7 @@ export function LengthField(props: LengthFieldProps) {
   const id = props.id ?? ownId;
   const [typed, setTyped] = useState<string>();
   const [trouble, setTrouble] = useState<string>();
-  const shown = typed ?? (value === undefined ? '' : writeLength(value, { shownIn }));
+  const shown = typed ?? (value === undefined ? '' : writeLength(value, { shownIn, spaces: 'typed' }));
 
   function commit() {
     if (typed === undefined) return;

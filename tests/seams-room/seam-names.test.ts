@@ -8,8 +8,9 @@ import { inches } from '../../core/units/inch';
 import { bandSeam, centreBackSeam, sideSeam, skirtAndBand } from './skirt-and-band';
 
 const garment = skirtAndBand();
+/** What is said, the spaces that hold a length together written as plain ones. */
 const said = (seam: Seam, of: Garment = garment) =>
-  differenceWords(of, { seam, walk: walkOfSeam(of, seam), isOwnMirror: isOwnMirror(seam) });
+  differenceWords(of, { seam, walk: walkOfSeam(of, seam), isOwnMirror: isOwnMirror(seam) }).replaceAll('\u00a0', ' ');
 const bare: Garment = { ...garment, pieces: garment.pieces.map((piece) => ({ ...piece, notches: [] })) };
 
 describe('differenceWords(garment, line)', () => {
