@@ -51,7 +51,7 @@ export const fitWords = {
   theWaist: 'its waist, as it lies on the body',
   edgeNumber: (number: number) => `edge ${number}`,
   hangsWhere: 'That edge lies',
-  hangsDepth: 'How far',
+  hangsDepth: 'How far from the waist that edge lies',
   hangsLabel: 'where a piece is measured from',
   noPiecesTitle: 'Nothing to fit yet',
   noPieces:
@@ -68,6 +68,7 @@ export const fitWords = {
   sideIs: (pieces: string, body: string) => `${pieces} for ${body},`,
   sidesTogether: (left: string, right: string) =>
     `Her left half is ${left}, her right half ${right}. No piece is drafted for one side only, so the two are looked at together.`,
+  noneHere: 'None of these pieces reaches this level.',
   lapLeftOut: (lap: string) => `A lap of ${lap} lies double and is not counted.`,
   noLevels: 'There is no level yet at which the pieces are held against the body. Add one.',
   addLevel: 'Add a level',
