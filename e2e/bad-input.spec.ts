@@ -164,7 +164,7 @@ test('a hip smaller than the waist is asked about, not refused, and the curved w
   const hip = page.getByLabel('Hip', { exact: true });
   await type(hip, '26 1/2');
   await expect(
-    notebook.getByText(/waist, 28 in, is larger than the hip, 26 1\/2 in.*if it is so here, go on/).first(),
+    notebook.getByText(/waist, 28\sin, is larger than the hip, 26\s1\/2\sin.*if it is so here, go on/).first(),
   ).toBeVisible();
   await expect(hip).toHaveValue('26 1/2 in');
   await goTo(page, 'Fit');

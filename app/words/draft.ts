@@ -73,6 +73,15 @@ export const draftWords = {
   } satisfies Record<DrawnAs, string>,
   drawnUnknown: 'Until you say whether allowances are in the drawing, this piece cannot be cut.',
   drawnIncluded: 'The allowances you write on the edges are taken to lie inside the traced line.',
+  bodySide: 'For which side of the body',
+  bodySides: { both: 'both', left: 'her left', right: 'her right' },
+  bodySideHelp: {
+    both: 'One drawing serves both sides, and goes round the body as often as it is cut.',
+    left: 'It counts for her left side only, and is held against the left half of her girths where they were taped apart. Her right needs a piece of its own.',
+    right:
+      'It counts for her right side only, and is held against the right half of her girths where they were taped apart. Her left needs a piece of its own.',
+  },
+  cutForBoth: 'Cut on the fold or in mirrored pairs it comes to both sides. For one side only, cut it as drawn.',
   copyMirrored: 'Copy mirrored',
   copy: 'Copy',
   movePiece: 'Move by',
@@ -187,6 +196,7 @@ export const draftWords = {
     name: 'name a piece',
     cut: 'how a piece is cut',
     drawnAs: 'what the line is',
+    bodySide: 'for which side a piece is',
     edge: 'change an edge',
     corner: 'change a corner',
     stated: 'printed figure',

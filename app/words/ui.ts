@@ -8,6 +8,7 @@ export const uiWords = {
       ? 'That is not a length I can read. Write 7 1/2, 7.5, 3\' 2" or 19 cm.'
       : 'That is not a length I can read. Write 19, 19.5, 190 mm or 7 1/2 in.';
   },
+  lengthTooLarge: (most: string) => `No more than ${most}, please.`,
   lengthTooSmall: (least: string) => `This must be at least ${least}.`,
   notebook: 'Notebook',
   openNotebook: 'Open the notebook',

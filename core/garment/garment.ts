@@ -46,6 +46,14 @@ export interface Ring {
 export interface RingMember {
   readonly pieceId: string;
   readonly times?: number;
+  /** The edge its levels are measured from; the waist itself unless said. */
+  readonly from?: HangsFrom;
+}
+
+/** An edge levels are measured from: where it lies on the body, in mm below the waist, less than 0 above it. */
+export interface HangsFrom {
+  readonly edgeId: string;
+  readonly depth: number;
 }
 
 export const PAPER_SIZES = ['a4', 'letter', 'legal', 'a3', 'tabloid'] as const;

@@ -120,7 +120,14 @@ const level = z.strictObject({
 const ring = z.strictObject({
   id,
   name: words,
-  members: list(z.strictObject({ pieceId: id, times: z.exactOptional(notNegative) }), 500),
+  members: list(
+    z.strictObject({
+      pieceId: id,
+      times: z.exactOptional(notNegative),
+      from: z.exactOptional(z.strictObject({ edgeId: id, depth: length })),
+    }),
+    500,
+  ),
   levels: list(level, 100),
 });
 
@@ -131,6 +138,9 @@ const seam = z.strictObject({
   one: seamEdges.check(z.minLength(1)),
   other: seamEdges.check(z.minLength(1)),
   ease: length,
+  lap: z.exactOptional(
+    z.strictObject({ side: z.enum(['one', 'other']), length: positive, at: z.enum(['start', 'end']) }),
+  ),
   way: z.enum(['opposite', 'same']),
 });
 

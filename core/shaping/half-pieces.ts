@@ -54,11 +54,16 @@ function pairApart(garment: Garment, piece: Piece, { newId, names, drawn = 'righ
   const twin = withFreshIds({ ...mirrorPiece(piece, top, foot), cut, side }, { newId, name: names[side] });
   const own: Piece = { ...piece, name: names[drawn], cut, side: drawn };
   const twins = new Map(piece.edges.map(({ id }, i) => [id, { pieceId: twin.id, edgeId: (twin.edges[i] as Edge).id }]));
+  const twinEdge = (edgeId: string) => twins.get(edgeId)?.edgeId ?? edgeId;
   const members = (member: RingMember): RingMember[] => {
     const half = member.times === undefined ? {} : { times: member.times / 2 };
     return [
       { ...member, ...half },
-      { pieceId: twin.id, ...half },
+      {
+        pieceId: twin.id,
+        ...half,
+        ...(member.from && { from: { ...member.from, edgeId: twinEdge(member.from.edgeId) } }),
+      },
     ];
   };
   const pieces = garment.pieces.flatMap((each) => (each.id === piece.id ? [own, twin] : [each]));
