@@ -42,9 +42,16 @@ export async function patternPdf(options: PatternPdfOptions): Promise<PatternPdf
   const chosen = cutPieces(garment).filter((piece) => !pieceIds || pieceIds.includes(piece.id));
   if (chosen.length === 0) return { kind: 'nothing-to-print', why: 'no-piece' };
   const title = garment.name === '' ? words.unnamedGarment : garment.name;
-  const document = await PdfDocument.begin({ fonts, title, made: new Date(`${today}T12:00:00Z`) });
+  const document = await PdfDocument.begin({
+    fonts,
+    title,
+    made: new Date(`${today}T12:00:00Z`),
+    printer: garment.paper.printer,
+  });
   const short = title.length <= LONGEST_NAME ? title : `${title.slice(0, LONGEST_NAME - 1).trimEnd()}…`;
-  const garmentLine = words.garmentLine(short, words.date(today), versionMark(garment));
+  const line = words.garmentLine(short, words.date(today), versionMark(garment));
+  const { printer } = garment.paper;
+  const garmentLine = printer ? `${line} · ${words.corrected(printer)}` : line;
   const jobs: (() => void)[] = [];
   if (what !== 'squares') {
     const planned = plannedPieces(document, garment, chosen, words);
