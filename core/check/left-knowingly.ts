@@ -1,5 +1,5 @@
-import type { Garment, LeftKnowingly } from '../garment/garment';
 import { SEWING_TOLERANCE } from '../fit/fit-findings';
+import type { Garment, LeftKnowingly } from '../garment/garment';
 import type { Finding } from './before-you-cut';
 
 /** A finding that is left as it is, with the date and the reason. */
