@@ -49,9 +49,10 @@ export async function patternPdf(options: PatternPdfOptions): Promise<PatternPdf
     printer: garment.paper.printer,
   });
   const short = title.length <= LONGEST_NAME ? title : `${title.slice(0, LONGEST_NAME - 1).trimEnd()}…`;
-  const line = words.garmentLine(short, words.date(today), versionMark(garment));
+  const garmentLine = words.garmentLine(short, words.date(today), versionMark(garment));
   const { printer } = garment.paper;
-  const garmentLine = printer ? `${line} · ${words.corrected(printer)}` : line;
+  // On a squares sheet there is room for it; a full-size page says it in its test square.
+  const squaresLine = printer ? `${garmentLine} · ${words.corrected(printer)}` : garmentLine;
   const jobs: (() => void)[] = [];
   if (what !== 'squares') {
     const planned = plannedPieces(document, garment, chosen, words);
@@ -62,7 +63,7 @@ export async function patternPdf(options: PatternPdfOptions): Promise<PatternPdf
     jobs.push(...piecePages(document, { garment, planned, words, garmentLine, of }));
   }
   if (what !== 'pages') {
-    jobs.push(...chosen.map((piece) => () => addSquaresPages({ document, garment, piece, words, garmentLine })));
+    jobs.push(...chosen.map((piece) => () => addSquaresPages({ document, garment, piece, words, garmentLine: squaresLine })));
   }
   for (const [index, job] of jobs.entries()) {
     job();
