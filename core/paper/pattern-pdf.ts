@@ -63,7 +63,9 @@ export async function patternPdf(options: PatternPdfOptions): Promise<PatternPdf
     jobs.push(...piecePages(document, { garment, planned, words, garmentLine, of }));
   }
   if (what !== 'pages') {
-    jobs.push(...chosen.map((piece) => () => addSquaresPages({ document, garment, piece, words, garmentLine: squaresLine })));
+    jobs.push(
+      ...chosen.map((piece) => () => addSquaresPages({ document, garment, piece, words, garmentLine: squaresLine })),
+    );
   }
   for (const [index, job] of jobs.entries()) {
     job();

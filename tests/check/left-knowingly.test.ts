@@ -40,11 +40,15 @@ describe('partKnowingly', () => {
 
   it('returns when a number has changed by more than a sixteenth of an inch, whichever number', () => {
     fc.assert(
-      fc.property(fc.double({ min: 250, max: 900, noNaN: true }), fc.double({ min: -9, max: 9, noNaN: true }), (at, by) => {
-        fc.pre(Math.abs(Math.abs(by) - 1.5875) > 0.01);
-        const { left } = partKnowingly(leaving(straight(at)), [straight(at + by)]);
-        expect(left).toHaveLength(Math.abs(by) < 1.5875 ? 1 : 0);
-      }),
+      fc.property(
+        fc.double({ min: 250, max: 900, noNaN: true }),
+        fc.double({ min: -9, max: 9, noNaN: true }),
+        (at, by) => {
+          fc.pre(Math.abs(Math.abs(by) - 1.5875) > 0.01);
+          const { left } = partKnowingly(leaving(straight(at)), [straight(at + by)]);
+          expect(left).toHaveLength(Math.abs(by) < 1.5875 ? 1 : 0);
+        },
+      ),
     );
   });
 

@@ -44,8 +44,12 @@ describe('printerReading', () => {
   it('finds a proof out of date on other paper and after a correction', () => {
     const proved = proofOf(inches(4), inches(4));
     expect(paperFindings(proved)).toEqual([]);
-    expect(paperFindings(setPaper(proved, { size: 'letter' }))).toMatchObject([{ kind: 'scale-proof-stale', why: 'paper' }]);
-    expect(paperFindings(setPrinter(proved, printer))).toMatchObject([{ kind: 'scale-proof-stale', why: 'correction' }]);
+    expect(paperFindings(setPaper(proved, { size: 'letter' }))).toMatchObject([
+      { kind: 'scale-proof-stale', why: 'paper' },
+    ]);
+    expect(paperFindings(setPrinter(proved, printer))).toMatchObject([
+      { kind: 'scale-proof-stale', why: 'correction' },
+    ]);
   });
 });
 
@@ -75,7 +79,13 @@ describe.skipIf(!hasReaders)('pages for a printer that is off', () => {
     const { bytes, pages } = await listPdf({ listed, paper: linden().paper, fonts, today });
     const text = pageTexts(bytes).join(' ').replace(/\s+/g, ' ');
     expect(pages).toBeLessThanOrEqual(2);
-    for (const said of ['Before you cut', 'version', '4 March 2026', 'No lay has been made', 'How often each piece is cut']) {
+    for (const said of [
+      'Before you cut',
+      'version',
+      '4 March 2026',
+      'No lay has been made',
+      'How often each piece is cut',
+    ]) {
       expect(text).toContain(said);
     }
   });
