@@ -84,13 +84,14 @@ function OpenFinding({ finding, garment }: { readonly finding: Finding; readonly
       {why !== undefined && (
         <>
           <TextField label={words.why} value={why} hint={words.whyHint} onCommit={setWhy} />
-          {isAsked && why.trim() === '' && <Note tone="warn">{words.whyNeeded}</Note>}
           <div className={styles.buttons}>
             <Button onPress={leave}>{words.leaveNow}</Button>
             <Button tone="quiet" onPress={() => setWhy(undefined)}>
               {words.notAfterAll}
             </Button>
           </div>
+          {/* Below the buttons: going away as the field is left, it must not move the one being pressed. */}
+          {isAsked && why.trim() === '' && <Note tone="warn">{words.whyNeeded}</Note>}
         </>
       )}
     </div>
