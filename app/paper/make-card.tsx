@@ -27,7 +27,7 @@ interface MakeCardProps {
 
 /** What is printed, how many pages that is, and the buttons that make it. */
 export function MakeCard({ garment, chosen, onToggle }: MakeCardProps) {
-  const stops = useFindings((state) => state.findings.filter((finding) => finding.weight === 'stop').length);
+  const stops = useFindings((state) => state.open.filter((finding) => finding.weight === 'stop').length);
   const goTo = useTable((table) => table.goTo);
   const { share, trouble, make, stop } = useMaking(garment, chosen);
   const counts = chosen.map((piece) => planPages(pieceDrawing(piece), garment.paper));

@@ -147,6 +147,10 @@ export function findingSentence(finding: Finding, garment: Garment): string {
       return 'A piece has no name. Name it, so that its pages can be told apart.';
     case 'scale-not-proved':
       return 'The printed scale is not proved yet. Print the first page, measure its square, and write down what the ruler says.';
+    case 'scale-proof-stale':
+      return finding.why === 'paper'
+        ? 'The printed scale was proved on other paper. Print the first page again and measure its square.'
+        : 'The printed scale was proved before the pages were corrected as they are now. Print the first page again and measure its square.';
     case 'scale-off':
       return `The test square measured ${length(finding.across)} by ${length(finding.down)} instead of ${length(finding.wanted)}. ${
         {

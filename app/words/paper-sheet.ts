@@ -18,6 +18,8 @@ export function paperSheetWords(shownIn: ShownIn, step: WrittenStep): PaperWords
     rowColumn: (row, column) => `row ${row}, column ${column}`,
     garmentLine: (garment, date, version) => `${garment}, ${date}, version ${version}`,
     fullSize: 'full size: print at 100 %',
+    corrected: ({ across, down }) =>
+      `corrected for a printer that prints ${(across * 100).toFixed(1)} % across, ${(down * 100).toFixed(1)} % down`,
     testSquare: '4 in = 10.16 cm, both ways',
     thisWayUp: 'this way up',
     inch: 'in',

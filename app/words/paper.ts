@@ -1,4 +1,4 @@
-import type { PaperSize } from '../../core/garment/garment';
+import type { PaperSize, PrinterFactors } from '../../core/garment/garment';
 
 /** Words of the Paper room. */
 export const paperWords = {
@@ -44,6 +44,16 @@ export const paperWords = {
   down: 'The square measures down',
   proofLabel: 'proof of scale',
   proved: (date: string) => `Proved on ${date}: the square is true.`,
+  notThePrinter:
+    'No printer is off like that: a viewer or the print window has fitted the pages to the paper. Print again at 100 % or “actual size”, on the paper chosen here, and measure once more.',
+  printerOff: ({ across, down }: PrinterFactors) =>
+    `Your printer prints ${percent(across)} across and ${percent(down)} down. The pages can be drawn the other way by as much, so that they come out true on it.`,
+  correct: 'Correct the pages for this printer',
+  correctLabel: 'correction for the printer',
+  corrected: ({ across, down }: PrinterFactors) =>
+    `Pages are corrected for a printer that prints ${percent(across)} across and ${percent(down)} down. Each page says so, and its square measures true on that printer only.`,
+  otherPrinter: 'Another printer: begin anew',
+  otherPrinterLabel: 'another printer',
   noPiecesTitle: 'Nothing to print yet',
   noPieces: 'The pages of your pattern will lie here. Trace a piece in the Draft room first.',
   noneChosenTitle: 'No piece is ticked',
@@ -54,3 +64,7 @@ export const paperWords = {
     count === 1 ? '1 thing must be settled before you cut.' : `${count} things must be settled before you cut.`,
   toCheck: 'See the list',
 } as const;
+
+function percent(factor: number): string {
+  return `${(factor * 100).toFixed(1)} %`;
+}

@@ -13,6 +13,8 @@ export const shellWords = {
     check: 'Before you cut',
   },
   roomsInOrder: 'The job, from body to paper',
+  leftOnTape: (count: number) => `${count} left`,
+  leftKnowingly: (count: number) => (count === 1 ? '1 thing left knowingly' : `${count} things left knowingly`),
   unsettled: (count: number) => (count === 1 ? '1 thing to settle' : `${count} things to settle`),
   settled: 'nothing to settle',
   undo: (what: string | undefined) => (what ? `Undo: ${what}` : 'Nothing to undo'),

@@ -15,6 +15,15 @@ export type PdfCalls = {
     };
     readonly answer: PatternPdf;
   };
+  /** The list before cutting. */
+  readonly list: {
+    readonly args: {
+      readonly garment: Garment;
+      readonly today: string;
+      readonly fonts: { readonly plain: string; readonly bold: string };
+    };
+    readonly answer: { readonly bytes: Uint8Array; readonly pages: number };
+  };
 };
 
 /** A worker that has rested this long is ended; it holds the fonts and the PDF library. */

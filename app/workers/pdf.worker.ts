@@ -1,4 +1,6 @@
+import { listPdf } from '../../core/paper/list-pdf';
 import { patternPdf } from '../../core/paper/pattern-pdf';
+import { listedWords } from '../words/check-page';
 import { paperSheetWords } from '../words/paper-sheet';
 import type { PdfCalls } from './pdf-calls';
 import { serve, type WorkerPort } from './serve';
@@ -23,5 +25,11 @@ serve<PdfCalls>(self as unknown as WorkerPort, {
       onProgress: tell,
     });
     return { answer, transfer: answer.kind === 'pdf' ? [answer.bytes.buffer] : [] };
+  },
+  async list({ garment, today, fonts }) {
+    const [plain, bold] = await Promise.all([bytesAt(fonts.plain), bytesAt(fonts.bold)]);
+    const listed = listedWords(garment, today);
+    const answer = await listPdf({ listed, paper: garment.paper, fonts: { plain, bold }, today });
+    return { answer, transfer: [answer.bytes.buffer] };
   },
 });

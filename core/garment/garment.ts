@@ -69,6 +69,14 @@ export interface PaperChoice {
   readonly overlap: number;
   /** The finest step of the squares sheet's table: a sixteenth or an eighth of an inch, or a millimetre. */
   readonly step: 'sixteenth' | 'eighth' | 'millimetre';
+  /** What her printer makes of a length, printed over drawn; pages are drawn so much larger or smaller in return. */
+  readonly printer?: PrinterFactors;
+}
+
+/** What a printer makes of a length: 0.99 prints 99 mm for 100. */
+export interface PrinterFactors {
+  readonly across: number;
+  readonly down: number;
 }
 
 /** A finding that she has seen and leaves as it is, such as a straight waist: its kind and place, and why. */
@@ -93,6 +101,8 @@ export interface ScaleProof {
   readonly date: string;
   readonly across: number;
   readonly down: number;
+  /** What the square was printed on and corrected by; it proves nothing of other pages. */
+  readonly on?: { readonly size: PaperSize; readonly printer?: PrinterFactors };
 }
 
 /** One garment: the whole of what is stored. Lengths are millimetres; inches exist only on screen and paper. */

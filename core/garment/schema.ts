@@ -199,6 +199,10 @@ const printing = z.strictObject({
   pages: list(z.strictObject({ name: words, pieceIds: list(id, 500), mark: words }), 2000),
 });
 
+/** No printer stretches so far; a hand-written file must not fold a page up to nothing. */
+const factor = z.number().check(z.minimum(0.9), z.maximum(1.1));
+const printer = z.strictObject({ across: factor, down: factor });
+
 const shape = z.strictObject({
   schema: z.literal(SCHEMA),
   id,
@@ -233,8 +237,16 @@ const shape = z.strictObject({
     margin: notNegative,
     overlap: notNegative,
     step: z.enum(['sixteenth', 'eighth', 'millimetre']),
+    printer: z.exactOptional(printer),
   }),
-  scaleProof: z.exactOptional(z.strictObject({ date, across: positive, down: positive })),
+  scaleProof: z.exactOptional(
+    z.strictObject({
+      date,
+      across: positive,
+      down: positive,
+      on: z.exactOptional(z.strictObject({ size: z.enum(PAPER_SIZES), printer: z.exactOptional(printer) })),
+    }),
+  ),
 });
 
 export type GarmentReading = { readonly kind: 'garment'; readonly garment: Garment } | NotAGarment;

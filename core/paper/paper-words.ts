@@ -1,4 +1,5 @@
 import type { WordsContent } from '../drawing/drawing';
+import type { PrinterFactors } from '../garment/garment';
 
 /** Every sentence on paper, in the language of the person who prints. Lengths come in mm and are written by these. */
 export interface PaperWords {
@@ -18,6 +19,8 @@ export interface PaperWords {
   readonly garmentLine: (garment: string, date: string, version: string) => string;
   /** In what scale a page is drawn, and how it is printed. */
   readonly fullSize: string;
+  /** That the page is drawn for one printer, which is off by these. */
+  readonly corrected: (printer: PrinterFactors) => string;
   readonly testSquare: string;
   readonly thisWayUp: string;
   readonly inch: string;

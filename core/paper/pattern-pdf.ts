@@ -42,9 +42,17 @@ export async function patternPdf(options: PatternPdfOptions): Promise<PatternPdf
   const chosen = cutPieces(garment).filter((piece) => !pieceIds || pieceIds.includes(piece.id));
   if (chosen.length === 0) return { kind: 'nothing-to-print', why: 'no-piece' };
   const title = garment.name === '' ? words.unnamedGarment : garment.name;
-  const document = await PdfDocument.begin({ fonts, title, made: new Date(`${today}T12:00:00Z`) });
+  const document = await PdfDocument.begin({
+    fonts,
+    title,
+    made: new Date(`${today}T12:00:00Z`),
+    printer: garment.paper.printer,
+  });
   const short = title.length <= LONGEST_NAME ? title : `${title.slice(0, LONGEST_NAME - 1).trimEnd()}…`;
   const garmentLine = words.garmentLine(short, words.date(today), versionMark(garment));
+  const { printer } = garment.paper;
+  // On a squares sheet there is room for it; a full-size page says it in its test square.
+  const squaresLine = printer ? `${garmentLine} · ${words.corrected(printer)}` : garmentLine;
   const jobs: (() => void)[] = [];
   if (what !== 'squares') {
     const planned = plannedPieces(document, garment, chosen, words);
@@ -55,7 +63,9 @@ export async function patternPdf(options: PatternPdfOptions): Promise<PatternPdf
     jobs.push(...piecePages(document, { garment, planned, words, garmentLine, of }));
   }
   if (what !== 'pages') {
-    jobs.push(...chosen.map((piece) => () => addSquaresPages({ document, garment, piece, words, garmentLine })));
+    jobs.push(
+      ...chosen.map((piece) => () => addSquaresPages({ document, garment, piece, words, garmentLine: squaresLine })),
+    );
   }
   for (const [index, job] of jobs.entries()) {
     job();
