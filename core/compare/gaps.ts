@@ -1,7 +1,7 @@
 import { segmentAt } from '../geometry/cubic-curve';
 import { flattenPath } from '../geometry/flatten';
-import { nearestOnPath } from '../geometry/path';
-import { distance, type Point } from '../geometry/point';
+import { endTangent, isClosed, nearestOnPath, pathEnd, pathStart, startTangent } from '../geometry/path';
+import { distance, dot, type Point, vectorBetween } from '../geometry/point';
 import { placeInRing, type Ring } from '../geometry/polygon';
 import type { Path, Segment } from '../geometry/segment';
 import { nearestOnLines } from './near-lines';
@@ -19,8 +19,8 @@ export interface Gaps {
   readonly in: Gap | undefined;
 }
 
-/** A line that is looked at, and the ring of the piece it belongs to, which says what is outside. */
-export interface Looked {
+/** A line that is looked at, the whole outline of a piece or one edge, and the ring of that piece, which says what is outside. */
+interface Looked {
   readonly run: Path;
   readonly ring: Ring;
 }
@@ -32,8 +32,12 @@ const FLATNESS = 0.02;
 const LOOK_EVERY = 4;
 const CLOSER = 1e-5;
 
-/** What is nearer than this (mm) lies on one another. */
+/** What is nearer than this (mm) lies on one another; what is this near to a ring, followed so finely, lies on it. */
 const TOGETHER = 1e-4;
+const ON_RING = 2 * FLATNESS;
+
+/** Beyond the end of an edge, a place more along it than beside it is no gap: there one edge is only the longer. */
+const MORE_ALONG = Math.SQRT1_2;
 
 /** A ring as fine as {@link gapsBetween} needs it. */
 export function ringOf(whole: Path): Ring {
@@ -42,8 +46,8 @@ export function ringOf(whole: Path): Ring {
 
 /** The widest gaps between two lines of two pieces, both ways: a corner of either may be the furthest from the other. */
 export function gapsBetween(lower: Looked, upper: Looked): Gaps {
-  const there = widest(upper.run, lower.run, (place) => (placeInRing(lower.ring, place) === 'inside' ? 'in' : 'out'));
-  const back = widest(lower.run, upper.run, (place) => (placeInRing(upper.ring, place) === 'inside' ? 'out' : 'in'));
+  const there = widest(upper.run, lower.run, (place) => (liesWithin(lower.ring, place) ? 'in' : 'out'));
+  const back = widest(lower.run, upper.run, (place) => (liesWithin(upper.ring, place) ? 'out' : 'in'));
   const turned = (gap: Gap | undefined) => gap && { width: gap.width, from: gap.to, to: gap.from };
   return { out: wider(turned(there.out), back.out), in: wider(turned(there.in), back.in) };
 }
@@ -51,6 +55,22 @@ export function gapsBetween(lower: Looked, upper: Looked): Gaps {
 /** The wider of two gaps. */
 export function wider(one: Gap | undefined, other: Gap | undefined): Gap | undefined {
   return !one || (other && other.width > one.width) ? other : one;
+}
+
+/** What lies on the ring is still within: an edge that became shorter ends there. */
+function liesWithin(ring: Ring, place: Point): boolean {
+  return (
+    placeInRing(ring, place) !== 'outside' || nearestOnLines([...ring, ring[0] as Point], place).distance <= ON_RING
+  );
+}
+
+/** Whether a place lies beside a line, or past its end in the same direction. A closed line has no end. */
+function isBeside(line: Path, place: Point, near: Point): boolean {
+  if (isClosed(line)) return true;
+  const [start, end] = [distance(near, pathStart(line)), distance(near, pathEnd(line))];
+  if (Math.min(start, end) > TOGETHER) return true;
+  const along = start < end ? startTangent(line) : endTangent(line);
+  return Math.abs(dot(along, vectorBetween(near, place))) <= MORE_ALONG * distance(near, place);
 }
 
 interface Found {
@@ -69,10 +89,10 @@ function widest(run: Path, other: Path, sideOf: (place: Point) => 'in' | 'out'):
     for (let i = 0; i <= count; i++) {
       const t = i / count;
       const place = segmentAt(segment, t);
-      const off = nearestOnLines(lines, place).distance;
+      const { distance: off, point: near } = nearestOnLines(lines, place);
       if (off <= TOGETHER) continue;
       const least = Math.min(best.in?.gap.width ?? 0, best.out?.gap.width ?? 0);
-      if (off <= least) continue;
+      if (off <= least || !isBeside(other, place, near)) continue;
       const side = sideOf(place);
       if (off <= (best[side]?.gap.width ?? 0)) continue;
       best[side] = { gap: { width: off, from: place, to: place }, segment, t, step: 1 / count };
@@ -97,7 +117,8 @@ function closelyAt({ segment, t, step }: Found, other: Path, isHere: (place: Poi
     for (const share of [bestAt - by, bestAt + by]) {
       if (share < 0 || share > 1) continue;
       const gap = at(share);
-      if (gap.width > best.width && isHere(gap.from)) [best, bestAt] = [gap, share];
+      if (gap.width > best.width && isBeside(other, gap.from, gap.to) && isHere(gap.from))
+        [best, bestAt] = [gap, share];
     }
   }
   return best.width > TOGETHER ? best : undefined;
