@@ -1,0 +1,189 @@
+import { useEffect, useMemo } from 'react';
+import type { Garment } from '../../core/garment/garment';
+import type { Piece } from '../../core/garment/piece';
+import { addPiece, withFreshIds } from '../../core/garment/piece-list';
+import { pieceOf } from '../../core/garment/with-piece';
+import { firstOf } from '../base/first-block';
+import { useGarment } from '../state/garment-store';
+import { useTable } from '../state/table-store';
+import { NoPieces } from '../table/no-pieces';
+import { RoomLayout } from '../ui/room-layout';
+import { say } from '../ui/say';
+import { compareWords as words } from '../words/compare';
+import { shellWords } from '../words/shell';
+import styles from './compare.module.css';
+import { type Comparison, type Source, useCompare } from './compare-store';
+import { CompareTable } from './compare-table';
+import { comparedAs } from './figures';
+import { FiguresCard } from './figures-card';
+import { HowCard } from './how-card';
+import { KeyStrip } from './key-strip';
+import { nudged, useLaying } from './laying';
+import { nameOf, shortNames } from './names';
+import { type Kept, useKept, useOther } from './other-garment';
+import { LEAST_SHOWN } from './paint-compare';
+import { inWords } from './sentences';
+import { WhatCard } from './what-card';
+import { finely } from './write';
+
+/** The room where one piece is laid over another, and what differs is measured. Neither is changed by it. */
+export function CompareRoom() {
+  const garment = useGarment((state) => state.garment);
+  if (!garment) return null;
+  if (garment.pieces.length === 0) return <NoPieces words={words} notebook={null} />;
+  return <Comparing garment={garment} />;
+}
+
+function Comparing({ garment }: { readonly garment: Garment }) {
+  const comparison = useCompare();
+  const chosen = useTable((table) => table.chosen);
+  const mine = myPiece(garment, comparison.pieceId ?? ('pieceId' in chosen ? chosen.pieceId : undefined));
+  const kept = useKept(garment.id);
+  const said = comparison.source;
+  const source = useMemo(() => said ?? likeliest(garment, kept), [said, garment, kept]);
+  const other = useOther(garment, source, kept);
+  const others = useMemo(() => {
+    if (other.kind !== 'garment') return [];
+    return source.kind === 'piece' ? other.garment.pieces.filter(({ id }) => id !== mine.id) : other.garment.pieces;
+  }, [other, source, mine.id]);
+  const otherPiece =
+    others.find(({ id }) => id === comparison.otherId) ??
+    others.find(({ id }) => id === mine.id) ??
+    others.find(({ name }) => name !== '' && name === mine.name) ??
+    others[0];
+  const what = { garment, mine, source, kept, other, others, otherPiece };
+  return other.kind === 'garment' && otherPiece ? (
+    <TwoPieces {...what} comparison={{ ...comparison, source }} otherGarment={other.garment} otherPiece={otherPiece} />
+  ) : (
+    <RoomLayout
+      tableFirst
+      table={
+        <>
+          <h1 className="only-heard">{shellWords.rooms.compare}</h1>
+          <CompareTable
+            shownIn={garment.shownIn}
+            anew={mine.id}
+            mine={mine}
+            laid={undefined}
+            now={undefined}
+            pair={undefined}
+            differences={undefined}
+          />
+        </>
+      }
+      notebook={<WhatCard {...what} />}
+    />
+  );
+}
+
+/** The newest version, or the pieces as traced, or another piece; else a draft for the wearer. */
+function likeliest(garment: Garment, kept: Kept | undefined): Source {
+  const newest = kept?.versions.at(-1);
+  if (newest) return { kind: 'version', number: newest.number };
+  if (garment.traced && garment.traced.length > 0) return { kind: 'traced' };
+  if (garment.pieces.length > 1 || !kept) return { kind: 'piece' };
+  return { kind: 'draft', block: firstOf('plain-skirt', garment) };
+}
+
+function myPiece(garment: Garment, pieceId: string | undefined): Piece {
+  return (pieceId !== undefined && pieceOf(garment, pieceId)) || (garment.pieces[0] as Piece);
+}
+
+interface TwoPiecesProps extends React.ComponentProps<typeof WhatCard> {
+  readonly comparison: ReturnType<typeof useCompare.getState>;
+  readonly otherGarment: Garment;
+  readonly otherPiece: Piece;
+}
+
+/** Both pieces are there: they are laid, drawn and measured. */
+function TwoPieces({ comparison, otherGarment, ...what }: TwoPiecesProps) {
+  const { garment, mine, otherPiece, source } = what;
+  const { shownIn } = garment;
+  const { nudge, beneath, dragging, keyed } = comparison;
+  const laying = useLaying(comparison, mine, otherPiece);
+  const laid = laying.kind === 'laid' ? laying.piece : undefined;
+  const now = useMemo(() => laid && nudged(laid, nudge), [laid, nudge]);
+  const pair = useMemo(
+    () => now && (beneath === 'mine' ? { under: mine, over: now } : { under: now, over: mine }),
+    [mine, now, beneath],
+  );
+  // While she drags, the figures wait: they would hold the drag up.
+  const compared = useMemo(
+    () => (pair && !dragging ? comparedAs(pair, garment, otherGarment, beneath) : undefined),
+    [pair, dragging, garment, otherGarment, beneath],
+  );
+  const short = shortNames(mine, otherPiece, source, otherGarment);
+  const names =
+    beneath === 'mine' ? { under: short.mine, over: short.other } : { under: short.other, over: short.mine };
+  const gap = compared && compared.gap.width >= LEAST_SHOWN ? finely(compared.gap.width, shownIn) : undefined;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: said after each nudge by key, and for nothing else
+  useEffect(() => {
+    if (keyed > 0) say(words.said(gap ?? words.nowhere));
+  }, [keyed]);
+  const swap = () => {
+    useCompare.setState({ beneath: beneath === 'mine' ? 'other' : 'mine' });
+    say(words.swapped(names.over));
+  };
+  const layGuide = () => {
+    if (now) useGarment.getState().edit(words.guideLabel, (before) => addPiece(before, asGuide(now, short.other)));
+    say(words.guideDone);
+  };
+  return (
+    <RoomLayout
+      tableFirst
+      table={
+        <div className={styles.table}>
+          <h1 className="only-heard">{shellWords.rooms.compare}</h1>
+          <KeyStrip names={names} gap={gap} onSwap={swap} />
+          <div className={styles.canvas}>
+            <CompareTable
+              shownIn={shownIn}
+              anew={layingKey(comparison, mine, otherPiece)}
+              mine={mine}
+              laid={laid}
+              now={now}
+              pair={pair}
+              differences={compared}
+            />
+          </div>
+        </div>
+      }
+      notebook={
+        <>
+          <WhatCard {...what} />
+          <HowCard
+            shownIn={shownIn}
+            comparison={comparison}
+            mine={mine}
+            other={otherPiece}
+            names={short}
+            laying={laying}
+          />
+          {pair && compared && (
+            <FiguresCard
+              pair={pair}
+              compared={compared}
+              names={names}
+              sentences={inWords(pair, compared, names, shownIn)}
+              shownIn={shownIn}
+              onGuide={layGuide}
+            />
+          )}
+        </>
+      }
+    />
+  );
+}
+
+/** A word for each pair and each way of laying it, whatever it is nudged. */
+function layingKey(comparison: Comparison, mine: Piece, other: Piece): string {
+  const { how, corner, otherCorner, edge, otherEdge, way, mirrored, turned } = comparison;
+  return [mine.id, other.id, how, corner, otherCorner, edge, otherEdge, way, mirrored, turned].join(' ');
+}
+
+/** A piece as it lies here, to be laid under a draft. The picture it was traced from may be another garment's. */
+function asGuide(piece: Piece, from: string): Piece {
+  const { diagramId: _diagramId, ...rest } = piece;
+  const name = words.guideName(nameOf(piece), from);
+  return { ...withFreshIds(rest, { newId: () => crypto.randomUUID(), name }), use: 'guide' };
+}
