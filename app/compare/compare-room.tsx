@@ -35,43 +35,85 @@ export function CompareRoom() {
 }
 
 function Comparing({ garment }: { readonly garment: Garment }) {
-  const comparison = useCompare();
+  const { shownIn } = garment;
+  const state = useCompare();
+  const { nudge, beneath, dragging, keyed } = state;
   const chosen = useTable((table) => table.chosen);
-  const mine = myPiece(garment, comparison.pieceId ?? ('pieceId' in chosen ? chosen.pieceId : undefined));
+  const mine = myPiece(garment, state.pieceId ?? ('pieceId' in chosen ? chosen.pieceId : undefined));
   const kept = useKept(garment.id);
-  const said = comparison.source;
-  const source = useMemo(() => said ?? likeliest(garment, kept), [said, garment, kept]);
+  const source = useMemo(() => state.source ?? likeliest(garment, kept), [state.source, garment, kept]);
+  const comparison = { ...state, source };
   const other = useOther(garment, source, kept);
-  const others = useMemo(() => {
-    if (other.kind !== 'garment') return [];
-    return source.kind === 'piece' ? other.garment.pieces.filter(({ id }) => id !== mine.id) : other.garment.pieces;
-  }, [other, source, mine.id]);
+  const otherGarment = other.kind === 'garment' ? other.garment : undefined;
+  const others = otherGarment?.pieces.filter(({ id }) => source.kind !== 'piece' || id !== mine.id) ?? [];
   const otherPiece =
-    others.find(({ id }) => id === comparison.otherId) ??
+    others.find(({ id }) => id === state.otherId) ??
     others.find(({ id }) => id === mine.id) ??
     others.find(({ name }) => name !== '' && name === mine.name) ??
     others[0];
-  const what = { garment, mine, source, kept, other, others, otherPiece };
-  return other.kind === 'garment' && otherPiece ? (
-    <TwoPieces {...what} comparison={{ ...comparison, source }} otherGarment={other.garment} otherPiece={otherPiece} />
-  ) : (
+  const laying = useLaying(comparison, mine, otherPiece);
+  const laid = laying.kind === 'laid' ? laying.piece : undefined;
+  const now = useMemo(() => laid && nudged(laid, nudge), [laid, nudge]);
+  const pair = useMemo(
+    () => now && (beneath === 'mine' ? { under: mine, over: now } : { under: now, over: mine }),
+    [mine, now, beneath],
+  );
+  // While she drags, the figures wait: they would hold the drag up.
+  const compared = useMemo(
+    () => (pair && otherGarment && !dragging ? comparedAs(pair, garment, otherGarment, beneath) : undefined),
+    [pair, dragging, garment, otherGarment, beneath],
+  );
+  const short = otherGarment && otherPiece && shortNames(mine, otherPiece, source, otherGarment);
+  const names =
+    short && (beneath === 'mine' ? { under: short.mine, over: short.other } : { under: short.other, over: short.mine });
+  const gap = compared && compared.gap.width >= LEAST_SHOWN ? finely(compared.gap.width, shownIn) : undefined;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: said after each nudge by key, and for nothing else
+  useEffect(() => {
+    if (keyed > 0) say(words.said(gap ?? words.nowhere));
+  }, [keyed]);
+  const swap = () => {
+    useCompare.setState({ beneath: beneath === 'mine' ? 'other' : 'mine' });
+    if (names) say(words.swapped(names.over));
+  };
+  const layGuide = (piece: Piece, from: string) => {
+    useGarment.getState().edit(words.guideLabel, (before) => addPiece(before, asGuide(piece, from)));
+    say(words.guideDone);
+  };
+  return (
     <RoomLayout
       tableFirst
       table={
-        <>
+        <div className={styles.table}>
           <h1 className="only-heard">{shellWords.rooms.compare}</h1>
-          <CompareTable
-            shownIn={garment.shownIn}
-            anew={mine.id}
-            mine={mine}
-            laid={undefined}
-            now={undefined}
-            pair={undefined}
-            differences={undefined}
-          />
+          {names && <KeyStrip names={names} gap={gap} onSwap={swap} />}
+          <div className={styles.canvas}>
+            <CompareTable
+              shownIn={shownIn}
+              anew={layingKey(comparison, mine, otherPiece)}
+              mine={mine}
+              laid={laid}
+              now={now}
+              pair={pair}
+              differences={compared}
+            />
+          </div>
+        </div>
+      }
+      notebook={
+        <>
+          <WhatCard {...{ garment, mine, source, kept, other, others, otherPiece }} />
+          {otherPiece && short && (
+            <HowCard {...{ shownIn, comparison, mine, laying }} other={otherPiece} names={short} />
+          )}
+          {now && pair && compared && names && short && (
+            <FiguresCard
+              {...{ pair, compared, names, shownIn }}
+              sentences={inWords(pair, compared, names, shownIn)}
+              onGuide={() => layGuide(now, short.other)}
+            />
+          )}
         </>
       }
-      notebook={<WhatCard {...what} />}
     />
   );
 }
@@ -89,96 +131,10 @@ function myPiece(garment: Garment, pieceId: string | undefined): Piece {
   return (pieceId !== undefined && pieceOf(garment, pieceId)) || (garment.pieces[0] as Piece);
 }
 
-interface TwoPiecesProps extends React.ComponentProps<typeof WhatCard> {
-  readonly comparison: ReturnType<typeof useCompare.getState>;
-  readonly otherGarment: Garment;
-  readonly otherPiece: Piece;
-}
-
-/** Both pieces are there: they are laid, drawn and measured. */
-function TwoPieces({ comparison, otherGarment, ...what }: TwoPiecesProps) {
-  const { garment, mine, otherPiece, source } = what;
-  const { shownIn } = garment;
-  const { nudge, beneath, dragging, keyed } = comparison;
-  const laying = useLaying(comparison, mine, otherPiece);
-  const laid = laying.kind === 'laid' ? laying.piece : undefined;
-  const now = useMemo(() => laid && nudged(laid, nudge), [laid, nudge]);
-  const pair = useMemo(
-    () => now && (beneath === 'mine' ? { under: mine, over: now } : { under: now, over: mine }),
-    [mine, now, beneath],
-  );
-  // While she drags, the figures wait: they would hold the drag up.
-  const compared = useMemo(
-    () => (pair && !dragging ? comparedAs(pair, garment, otherGarment, beneath) : undefined),
-    [pair, dragging, garment, otherGarment, beneath],
-  );
-  const short = shortNames(mine, otherPiece, source, otherGarment);
-  const names =
-    beneath === 'mine' ? { under: short.mine, over: short.other } : { under: short.other, over: short.mine };
-  const gap = compared && compared.gap.width >= LEAST_SHOWN ? finely(compared.gap.width, shownIn) : undefined;
-  // biome-ignore lint/correctness/useExhaustiveDependencies: said after each nudge by key, and for nothing else
-  useEffect(() => {
-    if (keyed > 0) say(words.said(gap ?? words.nowhere));
-  }, [keyed]);
-  const swap = () => {
-    useCompare.setState({ beneath: beneath === 'mine' ? 'other' : 'mine' });
-    say(words.swapped(names.over));
-  };
-  const layGuide = () => {
-    if (now) useGarment.getState().edit(words.guideLabel, (before) => addPiece(before, asGuide(now, short.other)));
-    say(words.guideDone);
-  };
-  return (
-    <RoomLayout
-      tableFirst
-      table={
-        <div className={styles.table}>
-          <h1 className="only-heard">{shellWords.rooms.compare}</h1>
-          <KeyStrip names={names} gap={gap} onSwap={swap} />
-          <div className={styles.canvas}>
-            <CompareTable
-              shownIn={shownIn}
-              anew={layingKey(comparison, mine, otherPiece)}
-              mine={mine}
-              laid={laid}
-              now={now}
-              pair={pair}
-              differences={compared}
-            />
-          </div>
-        </div>
-      }
-      notebook={
-        <>
-          <WhatCard {...what} />
-          <HowCard
-            shownIn={shownIn}
-            comparison={comparison}
-            mine={mine}
-            other={otherPiece}
-            names={short}
-            laying={laying}
-          />
-          {pair && compared && (
-            <FiguresCard
-              pair={pair}
-              compared={compared}
-              names={names}
-              sentences={inWords(pair, compared, names, shownIn)}
-              shownIn={shownIn}
-              onGuide={layGuide}
-            />
-          )}
-        </>
-      }
-    />
-  );
-}
-
 /** A word for each pair and each way of laying it, whatever it is nudged. */
-function layingKey(comparison: Comparison, mine: Piece, other: Piece): string {
+function layingKey(comparison: Comparison, mine: Piece, other: Piece | undefined): string {
   const { how, corner, otherCorner, edge, otherEdge, way, mirrored, turned } = comparison;
-  return [mine.id, other.id, how, corner, otherCorner, edge, otherEdge, way, mirrored, turned].join(' ');
+  return [mine.id, other?.id, how, corner, otherCorner, edge, otherEdge, way, mirrored, turned].join(' ');
 }
 
 /** A piece as it lies here, to be laid under a draft. The picture it was traced from may be another garment's. */

@@ -13,7 +13,9 @@ import type { Comparison, How, Nudge } from './compare-store';
 export type Laying =
   | { readonly kind: 'laid'; readonly piece: Piece }
   | { readonly kind: 'seeking'; readonly stop: () => void }
-  | { readonly kind: 'stopped' | 'broken'; readonly again: () => void };
+  | { readonly kind: 'stopped' | 'broken'; readonly again: () => void }
+  /** There is no other piece. */
+  | { readonly kind: 'none' };
 
 /** How the other piece is laid: as she said; else where both lie if they are one piece, else by best fit. */
 export function howOf({ how, source }: Comparison, mine: Piece, other: Piece): How {
@@ -57,10 +59,11 @@ function layingOver(comparison: Comparison, mine: Piece, other: Piece): LayingOv
 }
 
 /** The other piece laid on mine, before it is nudged. The best fit is sought off the main thread and can be stopped. */
-export function useLaying(comparison: Comparison, mine: Piece, other: Piece): Laying {
+export function useLaying(comparison: Comparison, mine: Piece, other: Piece | undefined): Laying {
   const { how, source, corner, otherCorner, edge, otherEdge, way, mirrored, turned } = comparison;
   // biome-ignore lint/correctness/useExhaustiveDependencies: a comparison is what it says, whatever object says it
   const asked = useMemo(() => {
+    if (!other) return undefined;
     const over = turned ? through(other, turnedOver(other)) : other;
     return { under: mine, over, laying: layingOver(comparison, mine, over) };
   }, [mine, other, how, source, corner, otherCorner, edge, otherEdge, way, mirrored, turned]);
@@ -68,8 +71,8 @@ export function useLaying(comparison: Comparison, mine: Piece, other: Piece): La
   const [answer, setAnswer] = useState<{ readonly of: object; readonly laying: Laying }>();
   const [stop, setStop] = useState<() => void>(() => () => undefined);
   useEffect(() => {
+    if (asked?.laying.kind !== 'best') return;
     const { under, over, laying } = asked;
-    if (laying.kind !== 'best') return;
     const ending = new AbortController();
     const again = () => {
       setAnswer(undefined);
@@ -90,6 +93,7 @@ export function useLaying(comparison: Comparison, mine: Piece, other: Piece): La
     return () => ending.abort();
   }, [asked, round]);
   return useMemo((): Laying => {
+    if (!asked) return { kind: 'none' };
     const { under, over, laying } = asked;
     if (laying.kind !== 'best') {
       const motion = laidOver(under, over, laying);

@@ -8,9 +8,11 @@ export function nameOf(piece: Piece): string {
   return piece.name || words.unnamed;
 }
 
-/** What an edge is called in its piece. */
+/** What an edge is called in its piece: by its name, else by what it is where no other edge is that, else by its number. */
 export function edgeName({ edges }: Piece, index: number): string {
-  return words.edgeOr(edges[index]?.name ?? '', index + 1);
+  const edge = edges[index];
+  const alone = edge && edges.filter(({ role }) => role === edge.role).length === 1;
+  return words.edgeOr(edge?.name || (alone && words.roles[edge.role]) || '', index + 1);
 }
 
 /** A corner by the edges that meet there. */

@@ -1,4 +1,5 @@
 import type { Level } from '../../core/garment/garment';
+import type { EdgeRole } from '../../core/garment/piece';
 import { draftWords } from './draft';
 import { fitWords } from './fit';
 
@@ -64,7 +65,8 @@ export const compareWords = {
   failed: 'The best fit could not be worked out. Try again, or lay the pieces on an edge.',
   again: 'Look again',
   byHand: 'Moved by hand',
-  byHandHelp: 'Drag the other piece, or write how far. With the table in focus the arrow keys move it, and Page Up and Page Down turn it.',
+  byHandHelp:
+    'Drag the other piece, or write how far. With the table in focus the arrow keys move it, and Page Up and Page Down turn it.',
   right: 'To the right',
   down: 'Down',
   turn: 'Turned, degrees',
@@ -92,9 +94,10 @@ export const compareWords = {
   notReached: 'ends above',
   signed,
   areaIn: (squareMm: number, shownIn: 'in' | 'cm') =>
-    shownIn === 'in'
-      ? `${(squareMm / 645.16).toFixed(1)} sq in`
-      : `${(squareMm / 100).toFixed(1)} cm²`.replace('-', '−'),
+    (shownIn === 'in' ? `${(squareMm / 645.16).toFixed(1)} sq in` : `${(squareMm / 100).toFixed(1)} cm²`).replace(
+      '-',
+      '−',
+    ),
   largest: 'Largest gap',
   out: 'Furthest out',
   in: 'Furthest in',
@@ -121,4 +124,6 @@ export const compareWords = {
   guideName: (piece: string, from: string) => `${piece}, ${from}`,
   guideDone: 'Laid on the table as a guide. Undo takes it away.',
   edgeOr: draftWords.edgeOr,
+  /** An edge without a name, by what it is. */
+  roles: { fold: 'fold', waist: 'waist', hem: 'hem' } as Partial<Record<EdgeRole, string>>,
 } as const;

@@ -1,10 +1,10 @@
 import { segmentAt } from '../geometry/cubic-curve';
 import { flattenPath } from '../geometry/flatten';
 import { endTangent, isClosed, nearestOnPath, pathEnd, pathStart, startTangent } from '../geometry/path';
-import { distance, dot, type Point, vectorBetween } from '../geometry/point';
-import { placeInRing, type Ring } from '../geometry/polygon';
+import { cross, distance, dot, type Point, vectorBetween } from '../geometry/point';
+import { placeInRing, type Ring, ringArea } from '../geometry/polygon';
 import type { Path, Segment } from '../geometry/segment';
-import { nearestOnLines } from './near-lines';
+import { type NearLine, nearestOnLines } from './near-lines';
 
 /** A gap between two lines: how wide (mm), from where on the lower to where on the upper. */
 export interface Gap {
@@ -32,11 +32,10 @@ const FLATNESS = 0.02;
 const LOOK_EVERY = 4;
 const CLOSER = 1e-5;
 
-/** What is nearer than this (mm) lies on one another; what is this near to a ring, followed so finely, lies on it. */
+/** What is nearer than this (mm) lies on one another. */
 const TOGETHER = 1e-4;
-const ON_RING = 2 * FLATNESS;
 
-/** Beyond the end of an edge, a place more along it than beside it is no gap: there one edge is only the longer. */
+/** Beyond the end of an edge, a place further along it than beside it is no gap: there one edge is only the longer. */
 const MORE_ALONG = Math.SQRT1_2;
 
 /** A ring as fine as {@link gapsBetween} needs it. */
@@ -46,10 +45,10 @@ export function ringOf(whole: Path): Ring {
 
 /** The widest gaps between two lines of two pieces, both ways: a corner of either may be the furthest from the other. */
 export function gapsBetween(lower: Looked, upper: Looked): Gaps {
-  const there = widest(upper.run, lower.run, (place) => (liesWithin(lower.ring, place) ? 'in' : 'out'));
-  const back = widest(lower.run, upper.run, (place) => (liesWithin(upper.ring, place) ? 'out' : 'in'));
+  const there = furthest(upper.run, lower);
+  const back = furthest(lower.run, upper);
   const turned = (gap: Gap | undefined) => gap && { width: gap.width, from: gap.to, to: gap.from };
-  return { out: wider(turned(there.out), back.out), in: wider(turned(there.in), back.in) };
+  return { out: wider(turned(there.outside), back.inside), in: wider(turned(there.inside), back.outside) };
 }
 
 /** The wider of two gaps. */
@@ -57,52 +56,63 @@ export function wider(one: Gap | undefined, other: Gap | undefined): Gap | undef
   return !one || (other && other.width > one.width) ? other : one;
 }
 
-/** What lies on the ring is still within: an edge that became shorter ends there. */
-function liesWithin(ring: Ring, place: Point): boolean {
-  return (
-    placeInRing(ring, place) !== 'outside' || nearestOnLines([...ring, ring[0] as Point], place).distance <= ON_RING
-  );
+/**
+ * How far a place lies beside a line: square to it where it lies past an end. `undefined` where it lies past an end more
+ * than beside. A closed line has no end.
+ */
+function besideBy(line: Path, place: Point, near: Point): number | undefined {
+  const off = distance(near, place);
+  if (isClosed(line)) return off;
+  const [start, end] = [distance(near, pathStart(line)), distance(near, pathEnd(line))];
+  if (Math.min(start, end) > TOGETHER) return off;
+  const along = start < end ? startTangent(line) : endTangent(line);
+  const by = vectorBetween(near, place);
+  return Math.abs(dot(along, by)) <= MORE_ALONG * off ? Math.abs(cross(along, by)) : undefined;
 }
 
-/** Whether a place lies beside a line, or past its end in the same direction. A closed line has no end. */
-function isBeside(line: Path, place: Point, near: Point): boolean {
-  if (isClosed(line)) return true;
-  const [start, end] = [distance(near, pathStart(line)), distance(near, pathEnd(line))];
-  if (Math.min(start, end) > TOGETHER) return true;
-  const along = start < end ? startTangent(line) : endTangent(line);
-  return Math.abs(dot(along, vectorBetween(near, place))) <= MORE_ALONG * distance(near, place);
-}
+type Side = 'inside' | 'outside';
+type Furthest = Readonly<Record<Side, Gap | undefined>>;
 
 interface Found {
-  readonly gap: Gap;
+  readonly width: number;
   readonly segment: Segment;
   readonly t: number;
   readonly step: number;
 }
 
-/** The places of a line furthest from another, on either side of it. */
-function widest(run: Path, other: Path, sideOf: (place: Point) => 'in' | 'out'): Gaps {
-  const lines = flattenPath(other, FLATNESS);
-  const best: { in?: Found; out?: Found } = {};
+/** The places of a line furthest from another on either side of it, and from there to its nearest place. */
+function furthest(run: Path, from: Looked): Furthest {
+  const lines = flattenPath(from.run, FLATNESS);
+  const sideOf = isClosed(from.run) ? (place: Point) => sideOfRing(from.ring, place) : sideOfLines(lines, from.ring);
+  const best: { -readonly [K in Side]?: Found } = {};
   for (const segment of run) {
     const count = Math.max(2, Math.ceil(roughLength(segment) / LOOK_EVERY));
     for (let i = 0; i <= count; i++) {
       const t = i / count;
       const place = segmentAt(segment, t);
-      const { distance: off, point: near } = nearestOnLines(lines, place);
-      if (off <= TOGETHER) continue;
-      const least = Math.min(best.in?.gap.width ?? 0, best.out?.gap.width ?? 0);
-      if (off <= least || !isBeside(other, place, near)) continue;
-      const side = sideOf(place);
-      if (off <= (best[side]?.gap.width ?? 0)) continue;
-      best[side] = { gap: { width: off, from: place, to: place }, segment, t, step: 1 / count };
+      const near = nearestOnLines(lines, place);
+      if (near.distance <= Math.max(TOGETHER, Math.min(best.inside?.width ?? 0, best.outside?.width ?? 0))) continue;
+      const width = besideBy(from.run, place, near.point) ?? 0;
+      const side = sideOf(place, near);
+      if (width > (best[side]?.width ?? 0)) best[side] = { width, segment, t, step: 1 / count };
     }
   }
-  const closely = (side: 'in' | 'out') => {
-    const found = best[side];
-    return found && closelyAt(found, other, (place) => sideOf(place) === side);
+  const closely = (side: Side) =>
+    best[side] && closelyAt(best[side], from.run, (place) => sideOf(place, nearestOnLines(lines, place)) === side);
+  return { inside: closely('inside'), outside: closely('outside') };
+}
+
+function sideOfRing(ring: Ring, place: Point): Side {
+  return placeInRing(ring, place) === 'outside' ? 'outside' : 'inside';
+}
+
+/** The side of an edge, whatever other edges of its piece lie beyond its ends: the piece lies on one hand all along it. */
+function sideOfLines(lines: readonly Point[], ring: Ring): (place: Point, near: NearLine) => Side {
+  const hand = Math.sign(ringArea(ring));
+  return (place, { point, index }) => {
+    const along = vectorBetween(lines[index - 1] as Point, lines[index] as Point);
+    return cross(along, vectorBetween(point, place)) * hand > 0 ? 'inside' : 'outside';
   };
-  return { in: closely('in'), out: closely('out') };
 }
 
 /** The widest place near one that was found, with its true distance. */
@@ -110,15 +120,14 @@ function closelyAt({ segment, t, step }: Found, other: Path, isHere: (place: Poi
   const at = (share: number): Gap => {
     const from = segmentAt(segment, share);
     const near = nearestOnPath(other, from);
-    return { width: near.distance, from, to: near.point };
+    return { width: besideBy(other, from, near.point) ?? 0, from, to: near.point };
   };
   let [best, bestAt] = [at(t), t];
   for (let by = step / 2; by > CLOSER; by /= 2) {
     for (const share of [bestAt - by, bestAt + by]) {
       if (share < 0 || share > 1) continue;
       const gap = at(share);
-      if (gap.width > best.width && isBeside(other, gap.from, gap.to) && isHere(gap.from))
-        [best, bestAt] = [gap, share];
+      if (gap.width > best.width && isHere(gap.from)) [best, bestAt] = [gap, share];
     }
   }
   return best.width > TOGETHER ? best : undefined;
