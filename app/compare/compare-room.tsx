@@ -1,4 +1,4 @@
-import { useEffect, useMemo } from 'react';
+import { useEffect, useMemo, useRef } from 'react';
 import type { Garment } from '../../core/garment/garment';
 import type { Piece } from '../../core/garment/piece';
 import { addPiece, withFreshIds } from '../../core/garment/piece-list';
@@ -67,9 +67,12 @@ function Comparing({ garment }: { readonly garment: Garment }) {
   const names =
     short && (beneath === 'mine' ? { under: short.mine, over: short.other } : { under: short.other, over: short.mine });
   const gap = compared && compared.gap.width >= LEAST_SHOWN ? finely(compared.gap.width, shownIn) : undefined;
+  const saidOf = useRef(keyed);
   // biome-ignore lint/correctness/useExhaustiveDependencies: said after each nudge by key, and for nothing else
   useEffect(() => {
-    if (keyed > 0) say(words.said(gap ?? words.nowhere));
+    if (keyed === saidOf.current) return;
+    saidOf.current = keyed;
+    say(words.said(gap ?? words.nowhere));
   }, [keyed]);
   const swap = () => {
     useCompare.setState({ beneath: beneath === 'mine' ? 'other' : 'mine' });

@@ -11,7 +11,7 @@ import { Viewport } from '../table/viewport';
 import { compareWords as words } from '../words/compare';
 import { compareTool } from './compare-tool';
 import type { Pair } from './figures';
-import { paintGaps, paintPair } from './paint-compare';
+import { paintAlone, paintGaps, paintPair } from './paint-compare';
 import { finely } from './write';
 
 interface CompareTableProps {
@@ -39,7 +39,8 @@ export function CompareTable({ shownIn, anew, mine, laid, now, pair, differences
   const tool = useMemo(() => compareTool(shownIn, () => now), [shownIn, now]);
   const paint = useCallback<Paint>(
     (ink, ground) => {
-      paintPair(ink, pair ?? { under: mine, over: mine }, ground);
+      if (pair) paintPair(ink, pair, ground);
+      else paintAlone(ink, mine, ground.px);
       if (differences) paintGaps(ink, differences, (mm) => finely(mm, shownIn), ground.px);
     },
     [mine, pair, differences, shownIn],

@@ -10,7 +10,6 @@ export const LOOKS = {
   less: { colour: canvasColours.wrong, width: 2.25, dash: [2.25, 4.5], rises: false },
 } as const;
 
-export type Look = keyof typeof LOOKS;
 export type Fill = 'more' | 'less';
 
 /** From one line of a fill to the next, across (CSS pixels). */

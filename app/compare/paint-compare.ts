@@ -29,6 +29,11 @@ export function paintPair(ink: CanvasRenderingContext2D, { under, over }: Pair, 
   paintLine(ink, over, 'over', px);
 }
 
+/** The piece of the garment while there is nothing to lay over it. */
+export function paintAlone(ink: CanvasRenderingContext2D, piece: Piece, px: number): void {
+  paintLine(ink, piece, 'under', px);
+}
+
 function paintLine(ink: CanvasRenderingContext2D, piece: Piece, look: 'under' | 'over', px: number): void {
   const { colour, width, dash } = LOOKS[look];
   ink.lineJoin = 'round';

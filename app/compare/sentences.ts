@@ -1,5 +1,7 @@
 import type { Gap } from '../../core/compare/gaps';
+import { outlineOf } from '../../core/garment/outline';
 import type { Piece } from '../../core/garment/piece';
+import { pathLength } from '../../core/geometry/path';
 import type { ShownIn } from '../../core/units/inch';
 import { compareWords as words } from '../words/compare';
 import { type Compared, edgeAt, type Pair } from './figures';
@@ -10,9 +12,12 @@ import { finely } from './write';
 /** Where a gap is, by the edge of the lower piece. */
 export function placeOf(piece: Piece, gap: Gap, shownIn: ShownIn): string {
   const { index, along } = edgeAt(piece, gap.from);
-  const before = edgeName(piece, (index + piece.edges.length - 1) % piece.edges.length);
   const edge = edgeName(piece, index);
-  return along < LEAST_SHOWN ? words.atCorner(edge, before) : words.place(edge, finely(along, shownIn), before);
+  const before = edgeName(piece, (index + piece.edges.length - 1) % piece.edges.length);
+  if (along < LEAST_SHOWN) return words.atCorner(edge, before);
+  const left = pathLength(outlineOf(piece).edges[index] ?? []) - along;
+  if (left < LEAST_SHOWN) return words.atCorner(edgeName(piece, (index + 1) % piece.edges.length), edge);
+  return words.place(edge, finely(along, shownIn), before);
 }
 
 /** How the two differ, in sentences: everything the table shows that cannot be heard. */

@@ -82,7 +82,7 @@ export const compareWords = {
   draft: 'draft',
   figures: 'The differences',
   figuresLabel: 'Lengths, girths and area of both, with their difference',
-  headings: { what: 'What', difference: 'Difference' },
+  headings: { what: 'What', difference: 'Differs by' },
   edges: 'Edge by edge, as sewn',
   girths: 'All the way round',
   widths: 'One piece, across',
@@ -104,15 +104,15 @@ export const compareWords = {
   nowhere: 'nowhere',
   gapsOf: (out: string | undefined, into: string | undefined) =>
     [out && `out ${out}`, into && `in ${into}`].filter(Boolean).join(', '),
-  place: (edge: string, along: string, from: string) => `${edge}, ${along} from ${from}`,
+  place: (edge: string, along: string, from: string) => `on ${edge}, ${along} from ${from}`,
   atCorner: (edge: string, from: string) => `where ${edge} meets ${from}`,
   inWords: 'In words',
-  lies: (over: string, under: string) => `${over} lies over ${under}.`,
+  lies: (over: string, under: string) => `On top: ${over}. Beneath: ${under}.`,
   same: (least: string) => `They lie on one another: no gap is as wide as ${least}.`,
   largestAt: (gap: string, place: string, side: 'out' | 'in') =>
-    `The largest gap is ${gap}, at ${place}; there the upper piece lies ${side === 'out' ? 'outside' : 'inside'} the lower.`,
+    `The largest gap is ${gap}, ${place}; there the upper piece lies ${side === 'out' ? 'outside' : 'inside'} the lower.`,
   otherSide: (gap: string, place: string, side: 'out' | 'in') =>
-    `On the other side it lies ${gap} ${side === 'out' ? 'outside' : 'inside'} at most, at ${place}.`,
+    `On the other side it lies ${gap} ${side === 'out' ? 'outside' : 'inside'} at most, ${place}.`,
   noOtherSide: (side: 'out' | 'in') => `It lies nowhere ${side === 'out' ? 'outside' : 'inside'}.`,
   edgesDiffer: (list: string) => `Edges that differ: ${list}.`,
   edgesAgree: 'All edges are of one length.',

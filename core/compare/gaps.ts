@@ -35,6 +35,9 @@ const CLOSER = 1e-5;
 /** What is nearer than this (mm) lies on one another. */
 const TOGETHER = 1e-4;
 
+/** Of gaps as wide as one another to rounding (mm) the first is meant. */
+const ROUNDING = 1e-9;
+
 /** Beyond the end of an edge, a place further along it than beside it is no gap: there one edge is only the longer. */
 const MORE_ALONG = Math.SQRT1_2;
 
@@ -94,7 +97,7 @@ function furthest(run: Path, from: Looked): Furthest {
       if (near.distance <= Math.max(TOGETHER, Math.min(best.inside?.width ?? 0, best.outside?.width ?? 0))) continue;
       const width = besideBy(from.run, place, near.point) ?? 0;
       const side = sideOf(place, near);
-      if (width > (best[side]?.width ?? 0)) best[side] = { width, segment, t, step: 1 / count };
+      if (width > (best[side]?.width ?? 0) + ROUNDING) best[side] = { width, segment, t, step: 1 / count };
     }
   }
   const closely = (side: Side) =>
@@ -127,7 +130,7 @@ function closelyAt({ segment, t, step }: Found, other: Path, isHere: (place: Poi
     for (const share of [bestAt - by, bestAt + by]) {
       if (share < 0 || share > 1) continue;
       const gap = at(share);
-      if (gap.width > best.width && isHere(gap.from)) [best, bestAt] = [gap, share];
+      if (gap.width > best.width + ROUNDING && isHere(gap.from)) [best, bestAt] = [gap, share];
     }
   }
   return best.width > TOGETHER ? best : undefined;
