@@ -58,6 +58,11 @@ const ROOMS: readonly Room[] = [
     notebook: [(page) => page.getByText(/short of the ease wanted at the waist/)],
   },
   {
+    name: 'Compare',
+    table: [(page) => page.getByRole('application'), button('Let them change places'), button('Show everything')],
+    notebook: [(page) => page.getByLabel('With a piece of')],
+  },
+  {
     name: 'Paper',
     notebook: [button('Make the pages (PDF)'), (page) => page.getByRole('checkbox', { name: 'Panel' })],
   },

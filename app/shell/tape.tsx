@@ -12,6 +12,7 @@ const stations = [
   'reshape',
   'seams',
   'fit',
+  'compare',
   'paper',
   'check',
 ] as const satisfies readonly Room[];
