@@ -62,6 +62,8 @@ export function roomOf(finding: Finding): Room {
       return 'draft';
     case 'ring':
       return 'fit';
+    case 'mockup':
+      return 'mockup';
     case 'paper':
       return 'paper';
   }
