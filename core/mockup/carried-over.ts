@@ -140,12 +140,7 @@ function jobFor(
 }
 
 /** Where the places of a change have come to by all that was carried over from its mock-up since. */
-function placesSince(
-  base: Garment,
-  mockup: Mockup,
-  change: PinnedChange,
-  what: PinnedOnEdge,
-): EdgePlaces | undefined {
+function placesSince(base: Garment, mockup: Mockup, change: PinnedChange, what: PinnedOnEdge): EdgePlaces | undefined {
   const length = lengthOf(base, what.edge);
   if (length === undefined) return undefined;
   const places = placesOn(what, length);
@@ -160,7 +155,8 @@ function placesSince(
     const target = { ...one.what.edge, mirrored: false };
     return { change: one, targets: [{ target, id: one.id, places: placesOn(one.what, length) }] };
   });
-  for (const { targets } of jobs) for (const one of targets) now = withPlacesMarked(now, one.id, one.target, one.places);
+  for (const { targets } of jobs)
+    for (const one of targets) now = withPlacesMarked(now, one.id, one.target, one.places);
   for (const job of jobs) {
     const made = jobDone(now, job, base, lengthsBefore(mockup, job.change, ids), []);
     if (!('why' in made)) now = made;

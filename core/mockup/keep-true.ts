@@ -27,7 +27,11 @@ export function keptTrue(
   before: Garment,
   after: Garment,
   seam: Seam,
-  { end, gives = 'other', harmless }: { readonly end: SeamEnd; readonly gives?: 'one' | 'other'; readonly harmless: number },
+  {
+    end,
+    gives = 'other',
+    harmless,
+  }: { readonly end: SeamEnd; readonly gives?: 'one' | 'other'; readonly harmless: number },
 ): Garment {
   const was = seamSides(before, seam);
   const is = seamSides(after, seam);

@@ -31,12 +31,7 @@ const TURNED = Math.PI / 90;
  * The garment with a corner of a piece moved, marks beside it staying near where they were. Where a seam ends at that
  * corner, the corner it is sewn to gives, so that the seam's sides differ by what they did before.
  */
-export function pointCarried(
-  garment: Garment,
-  piece: Piece,
-  cornerId: string,
-  by: Vector,
-): Garment | PointNotCarried {
+export function pointCarried(garment: Garment, piece: Piece, cornerId: string, by: Vector): Garment | PointNotCarried {
   const index = piece.corners.findIndex(({ id }) => id === cornerId);
   const corner = piece.corners[index];
   if (!corner) return { kind: 'point-not-carried', why: 'corner-gone', pieceId: piece.id };
@@ -88,7 +83,10 @@ function trueAtCorner(before: Garment, after: Garment, seam: Seam, piece: Piece,
   if (!sides) return after;
   for (const which of ['one', 'other'] as const) {
     const end = endAt(sides[which].stretches, piece, cornerId);
-    if (end) return isOwnMirror(seam) ? after : keptTrue(before, after, seam, { end, gives: across(which), harmless: HARMLESS });
+    if (end)
+      return isOwnMirror(seam)
+        ? after
+        : keptTrue(before, after, seam, { end, gives: across(which), harmless: HARMLESS });
   }
   return after;
 }

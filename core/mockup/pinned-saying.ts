@@ -5,9 +5,9 @@ import type { EdgeRole, Piece } from '../garment/piece';
 import type { EdgeRef, Seam } from '../garment/seam';
 import { edgeIndex, pieceOf } from '../garment/with-piece';
 import { edgeLength } from '../seams/edge-length';
+import { type PinnedOnEdge, placesOn } from './pin-places';
 import { seamFrom } from './pinned-edge';
 import type { PinnedLength } from './pinned-length';
-import { type PinnedOnEdge, placesOn } from './pin-places';
 
 /** Where on an edge: at one of its ends, by what lies beyond it, or so far (mm) from the end it is counted from. */
 export type SaidPlace =
@@ -31,7 +31,12 @@ export type PinnedSaying =
       readonly share: number;
     }
   | { readonly kind: 'edge-gone' }
-  | { readonly kind: 'length'; readonly at: PinnedLength['at']; readonly by: number; readonly pieceIds: readonly string[] }
+  | {
+      readonly kind: 'length';
+      readonly at: PinnedLength['at'];
+      readonly by: number;
+      readonly pieceIds: readonly string[];
+    }
   | {
       readonly kind: 'point';
       readonly pieceId: string;

@@ -157,7 +157,10 @@ function keptOnCourse(
     const now = outlineOf(made).edges[index] ?? path;
     const free = still.filter(({ along }) => held.every((other) => Math.abs(other.along - along) > LOOK_EVERY));
     const off = free.map((place) => ({ place, by: nearestOnPath(now, place.point).distance }));
-    const worst = off.reduce((so, one) => (one.by > so.by ? one : so), { place: undefined as PlaceAlong | undefined, by: 0 });
+    const worst = off.reduce((so, one) => (one.by > so.by ? one : so), {
+      place: undefined as PlaceAlong | undefined,
+      by: 0,
+    });
     if (!worst.place || worst.by <= ON_COURSE) break;
     held = [...held, worst.place].sort((a, b) => a.along - b.along);
     made = through(held);

@@ -4,9 +4,9 @@ import { laidOver } from '../../core/compare/laid-over';
 import type { Garment } from '../../core/garment/garment';
 import { garmentOfVersion, nextVersion, versionNow } from '../../core/garment/version';
 import { pieceOf } from '../../core/garment/with-piece';
-import { walkOfSeam } from '../../core/seams/seam-walk';
 import { carriedOver } from '../../core/mockup/carried-over';
 import { mockupFindings } from '../../core/mockup/mockup-findings';
+import { walkOfSeam } from '../../core/seams/seam-walk';
 import { lengthOf, movedIn } from './moved';
 import { back, edges, front, frontSeam, gore, pinned, sideSeam, skirt, withMockup } from './three-panels';
 
@@ -16,7 +16,13 @@ const length = { front: lengthOf(skirt, edges.front), back: lengthOf(skirt, edge
 /** Five changes, noted from both sides of either seam: in the middle, at a waist corner, let out, in two pins, near the hem. */
 const changes = [
   pinned('p1', { kind: 'edge', edge: edges.front, pins: [{ along: 130, by: 11 }], from: 40, to: 230, share: 0.5 }),
-  pinned('p2', { kind: 'edge', edge: edges.back, pins: [{ along: length.back, by: 9 }], from: length.back - 170, share: 0.5 }),
+  pinned('p2', {
+    kind: 'edge',
+    edge: edges.back,
+    pins: [{ along: length.back, by: 9 }],
+    from: length.back - 170,
+    share: 0.5,
+  }),
   pinned('p3', { kind: 'edge', edge: edges.goreFront, pins: [{ along: 300, by: -7 }], from: 210, to: 390, share: 0.7 }),
   pinned('p4', {
     kind: 'edge',
@@ -86,7 +92,12 @@ describe('a whole history: draft, mock-up, five pinned changes, carry over, comp
     });
 
     it('has not moved where every change has faded, to a tenth', () => {
-      const still = { front: [15, 260, 483, 660], goreFront: [20, 36, 203, 425, 452, 665], goreBack: [180, 450, 600], back: [80, 230, 515] };
+      const still = {
+        front: [15, 260, 483, 660],
+        goreFront: [20, 36, 203, 425, 452, 665],
+        goreBack: [180, 450, 600],
+        back: [80, 230, 515],
+      };
       for (const [name, places] of Object.entries(still)) {
         for (const along of places) {
           expect(Math.abs(movedIn(base, after, edges[name as keyof typeof edges], along))).toBeLessThan(0.1);
@@ -121,8 +132,22 @@ describe('a whole history: draft, mock-up, five pinned changes, carry over, comp
         const edge = { pieceId: piece.id, edgeId: piece.edges[index]?.id ?? '' };
         expect(lengthOf(after, edge)).toBe(lengthOf(base, edge));
       }
-      expect(after.pieces.map(({ notches, darts, grain, cut, edges }) => [notches, darts, grain, cut, edges.map((e) => e.allowance)])).toEqual(
-        base.pieces.map(({ notches, darts, grain, cut, edges }) => [notches, darts, grain, cut, edges.map((e) => e.allowance)]),
+      expect(
+        after.pieces.map(({ notches, darts, grain, cut, edges }) => [
+          notches,
+          darts,
+          grain,
+          cut,
+          edges.map((e) => e.allowance),
+        ]),
+      ).toEqual(
+        base.pieces.map(({ notches, darts, grain, cut, edges }) => [
+          notches,
+          darts,
+          grain,
+          cut,
+          edges.map((e) => e.allowance),
+        ]),
       );
       expect(after.seams).toEqual(base.seams);
     });
