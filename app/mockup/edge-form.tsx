@@ -12,7 +12,7 @@ import { trialWords } from '../words/trial';
 import { FadeFields } from './fade-fields';
 import styles from './mockup.module.css';
 import { note, useMockup } from './mockup-store';
-import { pinnableEdge, pinnableEdges, STEPS, withPin } from './new-change';
+import { pinnableEdge, pinnableEdges, STEPS, stepped, withPin } from './new-change';
 
 interface EdgeFormProps {
   readonly shown: Garment;
@@ -40,7 +40,7 @@ export function EdgeForm({ shown, draft, noting, what }: EdgeFormProps) {
   };
   const addPin = () => {
     if (!at) return;
-    const along = freePlace(what, at.length);
+    const along = stepped(freePlace(what, at.length), step.along, at);
     const made = withPin(noting, along, pin?.by ?? step.by);
     note(made.change, made.pin);
   };

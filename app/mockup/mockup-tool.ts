@@ -9,7 +9,7 @@ import { distance } from '../../core/geometry/point';
 import { type EdgeHit, hitEdge } from '../table/hit-edge';
 import type { PointerAt, Tool } from '../table/tool';
 import { note, useMockup } from './mockup-store';
-import { newChange, pinnableEdge, STEPS, withPin } from './new-change';
+import { newChange, pinnableEdge, STEPS, stepped, withPin } from './new-change';
 
 /** Presses choose an edge, set pins along it or choose a corner; a drag moves a pin along its edge. */
 export function mockupTool(shown: () => Garment, canNote: () => boolean): Tool {
@@ -72,7 +72,7 @@ function setPin(garment: Garment, noting: PinnedChange, along: number): void {
   if (what.kind !== 'edge' || !at) return;
   const step = STEPS[garment.shownIn];
   const by = what.pins[useMockup.getState().pin]?.by ?? step.by;
-  const made = withPin(noting, stepped(along, at.length, step.along, at.isTurned), by);
+  const made = withPin(noting, stepped(along, step.along, at), by);
   note(made.change, made.pin);
 }
 
@@ -82,18 +82,10 @@ function movePin(garment: Garment, noting: PinnedChange, pin: number, world: Poi
   const path = at && outlineOf(at.piece).edges[edgeIndex(at.piece, at.edge.id)];
   const held = what.kind === 'edge' ? what.pins[pin] : undefined;
   if (what.kind !== 'edge' || !at || !path || !held) return;
-  const along = stepped(nearestOnPath(path, world).along, at.length, STEPS[garment.shownIn].along / 4, at.isTurned);
+  const along = stepped(nearestOnPath(path, world).along, STEPS[garment.shownIn].along / 4, at);
   const moved = { ...held, along };
   const pins = what.pins.with(pin, moved).toSorted((a, b) => a.along - b.along);
   note({ ...noting, what: { ...what, pins } }, pins.indexOf(moved));
-}
-
-/** A place brought to whole steps from the end it is counted from. */
-function stepped(along: number, length: number, step: number, isTurned: boolean): number {
-  const counted = isTurned ? length - along : along;
-  const whole = Math.min(length, Math.max(0, Math.round(counted / step) * step));
-  const near = length - whole < step / 2 ? length : whole;
-  return isTurned ? length - near : near;
 }
 
 function pinAt(garment: Garment, { what }: PinnedChange, { world, reach }: PointerAt): number | undefined {

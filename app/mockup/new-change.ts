@@ -87,3 +87,11 @@ export function isSaid({ what }: PinnedChange): boolean {
       return what.cornerId !== '' && (what.by.dx !== 0 || what.by.dy !== 0);
   }
 }
+
+/** A place along an edge brought to whole steps from the end it is counted from. */
+export function stepped(along: number, step: number, { length, isTurned }: PinnableEdge): number {
+  const counted = isTurned ? length - along : along;
+  const whole = Math.min(length, Math.max(0, Math.round(counted / step) * step));
+  const near = length - whole < step / 2 ? length : whole;
+  return isTurned ? length - near : near;
+}

@@ -1,5 +1,5 @@
 import type { Garment } from '../../core/garment/garment';
-import type { Mockup, PinnedChange } from '../../core/garment/mockup';
+import type { Mockup, PinnedChange, PinnedWhat } from '../../core/garment/mockup';
 import { putPinned } from '../../core/garment/mockup-edits';
 import { useGarment } from '../state/garment-store';
 import { Button } from '../ui/button';
@@ -12,7 +12,7 @@ import { EdgeForm } from './edge-form';
 import { LengthForm } from './length-form';
 import styles from './mockup.module.css';
 import { leave, note } from './mockup-store';
-import { isSaid } from './new-change';
+import { isSaid, pinnableEdge } from './new-change';
 import { PhotoField } from './photo-field';
 import { PointForm } from './point-form';
 
@@ -34,7 +34,9 @@ export function NotingCard({ shown, draft, mockup, noting }: NotingCardProps) {
     const isKnown = mockup.pinned.some(({ id }) => id === noting.id);
     useGarment
       .getState()
-      .edit(isKnown ? words.labels.change : words.labels.note, (now) => putPinned(now, mockup.id, noting));
+      .edit(isKnown ? words.labels.change : words.labels.note, (now) =>
+        putPinned(now, mockup.id, { ...noting, what: withLength(shown, draft, what) }),
+      );
     leave();
     say(words.noted);
   };
@@ -78,4 +80,11 @@ export function NotingCard({ shown, draft, mockup, noting }: NotingCardProps) {
       </div>
     </Card>
   );
+}
+
+/** What was pinned, with the length of the edge it was pinned on. */
+function withLength(shown: Garment, draft: Garment, what: PinnedWhat): PinnedWhat {
+  if (what.kind !== 'edge') return what;
+  const at = pinnableEdge(shown, what.edge) ?? pinnableEdge(draft, what.edge);
+  return at ? { ...what, edgeLength: at.length } : what;
 }

@@ -20,7 +20,7 @@ const beyond: Readonly<Record<EdgeRole, string>> = {
 /** A pinned change as a dressmaker says it, by the version it was pinned on or else by the draft. */
 export function pinnedSentence(garment: Garment, change: PinnedChange): string {
   const said = saidOf(garment, pinnedSaying(garment, change));
-  return `${said}, ${{ both: 'both sides of the body', left: 'her left side only', right: 'her right side only' }[change.side]}.`;
+  return `${said}; ${{ both: 'both sides of the body', left: 'her left side only', right: 'her right side only' }[change.side]}.`;
 }
 
 function saidOf(garment: Garment, saying: PinnedSaying): string {
@@ -48,10 +48,10 @@ function saidOf(garment: Garment, saying: PinnedSaying): string {
           ? `at ${beyond[at.beyond]}`
           : `${length(at.far)} ${saying.from === 'waist' ? 'below' : 'from'} ${beyond[saying.from]}`;
       const pins = saying.pins.map(({ by, at }, i) => {
-        const way = by < 0 ? 'let out' : 'taken in';
+        const way = by < 0 ? 'let out by' : 'taken in by';
         const before = saying.pins[i - 1];
         const isSame = before !== undefined && before.by < 0 === by < 0;
-        return `${length(Math.abs(by))} ${isSame ? '' : `${way} `}${place(at)}`;
+        return `${isSame ? 'by' : way} ${length(Math.abs(by))} ${at.kind === 'end' ? '' : 'at '}${place(at)}`;
       });
       const fades = saying.fades.filter((at) => at !== undefined).map(place);
       const fading = fades.length > 0 ? `, fading to nothing ${fades.join(' and ')}` : '';
@@ -202,7 +202,7 @@ export const mockupWords = {
   removeChangeOf: (what: string) => `Remove: ${what}`,
   noting: { edge: 'Pinned along an edge', length: 'Longer or shorter', point: 'A point moved' },
   chooseEdge: 'Press the edge on the table, or choose it here.',
-  edge: 'Edge',
+  edge: 'Which edge',
   noEdge: 'not chosen yet',
   pins: 'Pins',
   pin: (number: number) => `Pin ${number}`,
@@ -240,7 +240,7 @@ export const mockupWords = {
   ats: { hem: 'at the hem', depth: 'across, below the waist' },
   depth: 'Below the waist',
   pieces: 'Which pieces',
-  point: 'Corner',
+  point: 'Which corner',
   corner: (piece: string, number: number) => `${piece}: corner ${number}`,
   across: 'Across',
   acrossWays: { right: 'to the right', left: 'to the left' },

@@ -126,7 +126,7 @@ function jobFor(
   for (const [number, target] of targets.entries()) {
     const is = lengthOf(garment, target);
     if (is === undefined) return refuse({ why: 'edge-gone', pieceId: target.pieceId });
-    const expected = known ?? placesOn(what, is);
+    const expected = known ?? placesOn(what, what.edgeLength ?? is);
     const was = expected.length;
     if (Math.abs(is - was) > ANOTHER * was) {
       return { kind: 'not-carried', pinnedId, why: 'edge-changed', edge: target, was, is };

@@ -63,8 +63,9 @@ export function pinnedSaying(garment: Garment, { what }: Pick<PinnedChange, 'wha
 
 function edgeSaying(garment: Garment, what: PinnedOnEdge): PinnedSaying {
   const piece = pieceOf(garment, what.edge.pieceId);
-  const length = piece && edgeLength(piece, what.edge.edgeId);
-  if (!piece || length === undefined) return { kind: 'edge-gone' };
+  const present = piece && edgeLength(piece, what.edge.edgeId);
+  if (!piece || present === undefined) return { kind: 'edge-gone' };
+  const length = what.edgeLength ?? present;
   const ends = edgeBeyond(piece, what.edge.edgeId);
   const isTurned = ends.end === 'waist' && ends.start !== 'waist';
   const places = placesOn(what, length);
