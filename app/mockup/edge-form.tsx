@@ -45,25 +45,32 @@ export function EdgeForm({ shown, draft, noting, what }: EdgeFormProps) {
     note(made.change, made.pin);
   };
   const pinsInOrder = at?.isTurned ? what.pins.map((_, i) => i).reverse() : what.pins.map((_, i) => i);
+  const choose = (
+    <Pick
+      label={words.edge}
+      value={keyOf(what.edge)}
+      options={[
+        ...(at ? [] : [{ value: keyOf(what.edge), words: words.noEdge }]),
+        ...edges.map((edge) => ({ value: keyOf(edge), words: edgeWords(shown, draft, edge) })),
+      ]}
+      onChange={(key) => {
+        const edge = edges.find((one) => keyOf(one) === key);
+        const { from: _, to: __, ...bare } = what;
+        if (edge) note({ ...noting, what: { ...bare, edge, pins: [] } }, 0);
+      }}
+    />
+  );
   return (
     <>
-      <Pick
-        label={words.edge}
-        value={keyOf(what.edge)}
-        options={[
-          ...(at ? [] : [{ value: keyOf(what.edge), words: words.noEdge }]),
-          ...edges.map((edge) => ({ value: keyOf(edge), words: edgeWords(shown, draft, edge) })),
-        ]}
-        onChange={(key) => {
-          const edge = edges.find((one) => keyOf(one) === key);
-          const { from: _, to: __, ...bare } = what;
-          if (edge) note({ ...noting, what: { ...bare, edge, pins: [] } }, 0);
-        }}
-      />
-      {!at && <p className={styles.help}>{words.chooseEdge}</p>}
+      {!at && (
+        <>
+          {choose}
+          <p className={styles.help}>{words.chooseEdge}</p>
+        </>
+      )}
       {at && (
         <>
-          <p className={styles.help}>{words.pressAlong}</p>
+          {!pin && <p className={styles.help}>{words.pressAlong}</p>}
           {/* biome-ignore lint/a11y/useSemanticElements: pins are buttons, not fields of a form */}
           <div className={styles.pins} role="group" aria-label={words.pins}>
             {pinsInOrder.map((index, i) => (
@@ -109,6 +116,7 @@ export function EdgeForm({ shown, draft, noting, what }: EdgeFormProps) {
               <FadeFields at={at} what={what} shownIn={shownIn} onChange={(next) => note({ ...noting, what: next })} />
             </div>
           )}
+          {choose}
           <ShareChoice shown={shown} draft={draft} what={what} onChange={(share) => set({ share })} />
         </>
       )}

@@ -49,7 +49,7 @@ export function mockupTool(shown: () => Garment, canNote: () => boolean): Tool {
       const hit = edgeAt(garment, at);
       if (!hit) return;
       if (!noting) {
-        if (canNote()) note(newChange(garment, 'edge', hit), 0);
+        if (canNote()) note(newChange(garment, 'edge', refOf(hit)), 0);
         return;
       }
       if (noting.what.kind !== 'edge') return;

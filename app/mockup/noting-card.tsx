@@ -32,11 +32,13 @@ export function NotingCard({ shown, draft, mockup, noting }: NotingCardProps) {
   const isSet = isSaid(noting);
   const keep = () => {
     const isKnown = mockup.pinned.some(({ id }) => id === noting.id);
-    useGarment
-      .getState()
-      .edit(isKnown ? words.labels.change : words.labels.note, (now) =>
-        putPinned(now, mockup.id, { ...noting, what: withLength(shown, draft, what) }),
-      );
+    const whole = { ...noting, what: withLength(shown, draft, what) };
+    const { edit } = useGarment.getState();
+    edit(isKnown ? words.labels.change : words.labels.note, (now) => putPinned(now, mockup.id, whole));
+    // What was not taken stays in hand, so that nothing said is lost.
+    const { mockups = [] } = useGarment.getState().garment ?? {};
+    const isKept = mockups.some(({ pinned }) => pinned.some((one) => one.id === noting.id));
+    if (!isKept) return;
     leave();
     say(words.noted);
   };
@@ -44,7 +46,6 @@ export function NotingCard({ shown, draft, mockup, noting }: NotingCardProps) {
   const isPlaced = what.kind !== 'edge' || what.edge.edgeId !== '';
   return (
     <Card title={words.noting[what.kind]}>
-      {isSet && <p>{pinnedSentence(shown, noting)}</p>}
       {what.kind === 'edge' && <EdgeForm shown={shown} draft={draft} noting={noting} what={what} />}
       {what.kind === 'length' && (
         <LengthForm garment={shown} what={what} onChange={(next) => note({ ...noting, what: next })} />
@@ -52,6 +53,7 @@ export function NotingCard({ shown, draft, mockup, noting }: NotingCardProps) {
       {what.kind === 'point' && (
         <PointForm garment={shown} what={what} onChange={(next) => note({ ...noting, what: next })} />
       )}
+      {isSet && <p className={styles.readBack}>{pinnedSentence(shown, noting)}</p>}
       {isPlaced && (
         <>
           <Choice

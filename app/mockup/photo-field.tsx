@@ -1,8 +1,10 @@
 import { useEffect, useRef, useState } from 'react';
 import { openFile } from '../photo/open-photo';
+import type { PictureTrouble } from '../photo/picture-store';
 import { getPhoto, putPhoto } from '../storage/photos';
 import { Button } from '../ui/button';
 import { Note } from '../ui/note';
+import { diagramWords } from '../words/diagram';
 import { mockupWords as words } from '../words/mockup';
 import styles from './mockup.module.css';
 
@@ -13,11 +15,11 @@ interface PhotoFieldProps {
 
 /** A photo of the fitting, from the camera or from a file. It is kept on the device as it came. */
 export function PhotoField({ photoId, onChange }: PhotoFieldProps) {
-  const [failed, setFailed] = useState(false);
+  const [trouble, setTrouble] = useState<string>();
   const take = async (file: File) => {
     const kept = await keptPhoto(file);
-    setFailed(kept === undefined);
-    if (kept !== undefined) onChange(kept);
+    setTrouble(kept.kind === 'kept' ? undefined : kept.sentence);
+    if (kept.kind === 'kept') onChange(kept.id);
   };
   return (
     <>
@@ -31,23 +33,38 @@ export function PhotoField({ photoId, onChange }: PhotoFieldProps) {
           </Button>
         )}
       </div>
-      {failed && <Note tone="warn">{words.photoFailed}</Note>}
+      {trouble && <Note tone="warn">{trouble}</Note>}
     </>
   );
 }
 
-/** Opens a picture to be sure it is one, and keeps it; its id, or `undefined` when that cannot be. */
-async function keptPhoto(file: File): Promise<string | undefined> {
+type Kept = { readonly kind: 'kept'; readonly id: string } | { readonly kind: 'refused'; readonly sentence: string };
+
+/** Opens a picture to be sure it is one, and keeps it; or why that cannot be. */
+async function keptPhoto(file: File): Promise<Kept> {
   try {
     const opened = await openFile(file);
-    if (opened.kind !== 'opened') return undefined;
+    if (opened.kind !== 'opened') return { kind: 'refused', sentence: sentenceFor(opened) };
     for (const level of opened.levels) level.close();
     const { type, widthPx, heightPx } = opened;
     const id = crypto.randomUUID();
     await putPhoto({ id, bytes: await file.arrayBuffer(), type, name: file.name, widthPx, heightPx });
-    return id;
+    return { kind: 'kept', id };
   } catch {
-    return undefined;
+    return { kind: 'refused', sentence: words.photoFailed };
+  }
+}
+
+function sentenceFor(trouble: PictureTrouble): string {
+  switch (trouble.kind) {
+    case 'missing':
+      return words.photoFailed;
+    case 'other-format':
+      return diagramWords.otherFormat[trouble.format];
+    case 'too-many-pixels':
+      return diagramWords.tooManyPixels(trouble.widthPx, trouble.heightPx);
+    default:
+      return diagramWords.refused[trouble.kind];
   }
 }
 

@@ -60,7 +60,15 @@ export function MakeCard({ garment, chosen, onToggle }: MakeCardProps) {
         })}
       </div>
       <p className={styles.small}>{words.version(versionMark(garment))}</p>
-      {share === undefined ? (
+      {asked && hasOutstanding ? (
+        <Outstanding
+          garment={garment}
+          onGoOn={() => {
+            setAsked(undefined);
+            make(asked);
+          }}
+        />
+      ) : share === undefined ? (
         <>
           <p className={styles.small}>
             {words.printHelp} {words.total(total)}
@@ -79,15 +87,6 @@ export function MakeCard({ garment, chosen, onToggle }: MakeCardProps) {
           <span>{words.making(share)}</span>
           <Button onPress={stop}>{words.stop}</Button>
         </div>
-      )}
-      {asked && hasOutstanding && (
-        <Outstanding
-          garment={garment}
-          onGoOn={() => {
-            setAsked(undefined);
-            make(asked);
-          }}
-        />
       )}
       {trouble && <Note tone="stop">{trouble}</Note>}
     </Card>

@@ -46,12 +46,12 @@ function saidOf(garment: Garment, saying: PinnedSaying): string {
       const place = (at: SaidPlace) =>
         at.kind === 'end'
           ? `at ${beyond[at.beyond]}`
-          : `${length(at.far)} ${saying.from === 'waist' ? 'below' : 'from'} ${beyond[saying.from]}`;
+          : `at ${length(at.far)} ${saying.from === 'waist' ? 'below' : 'from'} ${beyond[saying.from]}`;
       const pins = saying.pins.map(({ by, at }, i) => {
         const way = by < 0 ? 'let out by' : 'taken in by';
         const before = saying.pins[i - 1];
         const isSame = before !== undefined && before.by < 0 === by < 0;
-        return `${isSame ? 'by' : way} ${length(Math.abs(by))} ${at.kind === 'end' ? '' : 'at '}${place(at)}`;
+        return `${isSame ? 'by' : way} ${length(Math.abs(by))} ${place(at)}`;
       });
       const fades = saying.fades.filter((at) => at !== undefined).map(place);
       const fading = fades.length > 0 ? `, fading to nothing ${fades.join(' and ')}` : '';

@@ -16,7 +16,7 @@ import {
   withoutPlaceMarks,
   withPlacesMarked,
 } from './pin-places';
-import { type EdgeNotCarried, edgeCarried } from './pinned-edge';
+import { type EdgeNotCarried, edgeCarried, seamFrom } from './pinned-edge';
 import { lengthCarried, type PinnedLength } from './pinned-length';
 import { type PointNotCarried, pointCarried, vectorNow } from './pinned-point';
 
@@ -114,6 +114,8 @@ function jobFor(
   });
   const targets = edgesOnSide(garment, what.edge, side, base);
   if ('kind' in targets) return { ...targets, kind: 'not-carried', pinnedId, why: 'sides-together' };
+  const partners = side === 'both' ? [] : togetherAcross(garment, targets);
+  if (partners.length > 0) return { kind: 'not-carried', pinnedId, why: 'sides-together', pieceIds: partners };
   const length = lengthOf(garment, what.edge);
   if (targets.length === 0 || length === undefined) return refuse({ why: 'edge-gone', pieceId: what.edge.pieceId });
   const known = base && placesSince(base, mockup, change, what);
@@ -137,6 +139,14 @@ function jobFor(
     placed.push({ target, id: `${pinnedId} ${number}`, places });
   }
   return { change, targets: placed };
+}
+
+/** Pieces cut for both sides of the body to which edges meant for one side are sewn. */
+function togetherAcross(garment: Garment, targets: readonly EdgeTarget[]): string[] {
+  return targets.flatMap((target) => {
+    const sewn = seamFrom(garment, target)?.other.map(({ pieceId }) => pieceId) ?? [];
+    return sewn.filter((id) => (pieceOf(garment, id)?.cut.how ?? 'single') !== 'single');
+  });
 }
 
 /** Where the places of a change have come to by all that was carried over from its mock-up since. */

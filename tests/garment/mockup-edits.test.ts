@@ -11,7 +11,7 @@ import {
 import { readGarment } from '../../core/garment/schema';
 import { linden } from './linden';
 
-const empty = linden();
+const { mockups: _, ...empty } = linden();
 const edge = { pieceId: empty.pieces[0]?.id ?? '', edgeId: empty.pieces[0]?.edges[1]?.id ?? '' };
 const change = (id: string): PinnedChange => ({
   id,
