@@ -121,7 +121,7 @@ test('a mock-up is cut, pins are noted, printing tells what is outstanding, and 
 
   await test.step('carried over one by one, each shown first', async () => {
     await press(page, 'One by one');
-    await expect(notebook.getByText('front: edge 2')).toBeVisible();
+    await expect(notebook.getByText('Round the hip', { exact: true })).toBeVisible();
     await expect(notebook.getByText('1 more comes after this one, taken or left.')).toBeVisible();
     await press(page, 'Take it');
     await expect(notebook.getByText(/let out by 1\/8 in/)).toBeVisible();

@@ -69,6 +69,8 @@ function Shown({ before, carried }: { readonly before: Garment; readonly carried
     () => changedFigures(before, carried.garment, (mm) => writeLength(mm, { shownIn })),
     [before, carried, shownIn],
   );
+  // That the change itself is settled by carrying it over goes without saying.
+  const settled = useMemo(() => ({ ...before, mockups: carried.garment.mockups ?? [] }), [before, carried]);
   const notes = carried.notes.map((one) => carryNoteSentence(before, one));
   return (
     <>
@@ -79,7 +81,7 @@ function Shown({ before, carried }: { readonly before: Garment; readonly carried
         </Note>
       ))}
       <Figures rows={rows} />
-      <NewlyOpen before={before} after={carried.garment} />
+      <NewlyOpen before={settled} after={carried.garment} />
     </>
   );
 }
