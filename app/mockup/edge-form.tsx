@@ -71,25 +71,8 @@ export function EdgeForm({ shown, draft, noting, what }: EdgeFormProps) {
       {at && (
         <>
           {!pin && <p className={styles.help}>{words.pressAlong}</p>}
-          {/* biome-ignore lint/a11y/useSemanticElements: pins are buttons, not fields of a form */}
-          <div className={styles.pins} role="group" aria-label={words.pins}>
-            {pinsInOrder.map((index, i) => (
-              <Button key={pinKey(index)} pressed={index === pinNumber} onPress={() => note(noting, index)}>
-                {words.pin(i + 1)}
-              </Button>
-            ))}
-            <Button icon="plus" onPress={addPin}>
-              {words.anotherPin}
-            </Button>
-          </div>
           {pin && (
             <div className={styles.thumbs}>
-              <Choice
-                label={words.way}
-                value={pin.by < 0 ? 'out' : 'in'}
-                options={(['in', 'out'] as const).map((way) => ({ value: way, words: words.ways[way] }))}
-                onChange={(way) => setPin({ by: way === 'in' ? Math.abs(pin.by) : -Math.abs(pin.by) })}
-              />
               <LengthStepper
                 label={words.by}
                 value={Math.abs(pin.by)}
@@ -108,6 +91,27 @@ export function EdgeForm({ shown, draft, noting, what }: EdgeFormProps) {
                 shownIn={shownIn}
                 onCommit={(place) => place !== undefined && setPin({ along: counted(place) })}
               />
+              <Choice
+                label={words.way}
+                value={pin.by < 0 ? 'out' : 'in'}
+                options={(['in', 'out'] as const).map((way) => ({ value: way, words: words.ways[way] }))}
+                onChange={(way) => setPin({ by: way === 'in' ? Math.abs(pin.by) : -Math.abs(pin.by) })}
+              />
+            </div>
+          )}
+          {/* biome-ignore lint/a11y/useSemanticElements: pins are buttons, not fields of a form */}
+          <div className={styles.pins} role="group" aria-label={words.pins}>
+            {pinsInOrder.map((index, i) => (
+              <Button key={pinKey(index)} pressed={index === pinNumber} onPress={() => note(noting, index)}>
+                {words.pin(i + 1)}
+              </Button>
+            ))}
+            <Button icon="plus" onPress={addPin}>
+              {words.anotherPin}
+            </Button>
+          </div>
+          {pin && (
+            <div className={styles.thumbs}>
               {what.pins.length > 1 && (
                 <Button icon="minus" onPress={() => set({ pins: what.pins.toSpliced(pinNumber, 1) }, 0)}>
                   {words.dropPin}

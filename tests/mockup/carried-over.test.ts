@@ -290,3 +290,22 @@ describe('carriedOver: for one side of the body', () => {
     expect(one).toMatchObject({ kind: 'carried', notes: [{ kind: 'half-as-drawn', pieceId: front.id }] });
   });
 });
+
+it('drawn apart one after another, what is for one side is sewn to what is for that side', () => {
+  let count = 0;
+  const wish = { newId: () => `s${++count}`, names: { left: 'left', right: 'right' } };
+  const once = leftAndRight(skirt, gore.id, wish);
+  const twice = 'why' in once ? once : leftAndRight(once, back.id, wish);
+  if ('why' in twice) throw new Error(twice.why);
+  const sideOf = (pieceId: string) => pieceOf(twice, pieceId)?.side;
+  const sewn = (twice.seams ?? []).map(({ one, other }) => [
+    sideOf(one[0]?.pieceId ?? ''),
+    sideOf(other[0]?.pieceId ?? ''),
+  ]);
+  expect(sewn).toEqual([
+    [undefined, 'right'],
+    [undefined, 'left'],
+    ['right', 'right'],
+    ['left', 'left'],
+  ]);
+});
