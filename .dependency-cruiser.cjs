@@ -17,7 +17,19 @@ const floors = [
   'check',
 ];
 
-const rooms = ['shelf', 'wearer', 'diagram', 'draft', 'reshape', 'seams', 'fit', 'compare', 'paper', 'check'];
+const rooms = [
+  'shelf',
+  'wearer',
+  'diagram',
+  'draft',
+  'reshape',
+  'seams',
+  'fit',
+  'mockup',
+  'compare',
+  'paper',
+  'check',
+];
 
 const upward = floors.slice(0, -1).map((floor, index) => ({
   name: `core-${floor}-looks-up`,

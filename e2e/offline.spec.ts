@@ -9,6 +9,7 @@ const ROOMS = [
   ['Diagram', /Square up/],
   ['Draft', 'Pieces'],
   ['Fit', 'Level by level'],
+  ['Mock-up', 'Mock-ups'],
   ['Paper', 'What to print'],
   ['Before you cut', 'Before you cut'],
 ] as const;

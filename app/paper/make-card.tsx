@@ -4,6 +4,7 @@ import { cutPieces } from '../../core/garment/cut-pieces';
 import type { Garment } from '../../core/garment/garment';
 import type { Piece } from '../../core/garment/piece';
 import { versionMark } from '../../core/garment/version-mark';
+import { mockupFindings } from '../../core/mockup/mockup-findings';
 import { planPages } from '../../core/paper/page-plan';
 import type { PatternPdfOptions } from '../../core/paper/pattern-pdf';
 import { useFindings } from '../state/findings-store';
@@ -17,6 +18,7 @@ import { say } from '../ui/say';
 import { Switch } from '../ui/switch';
 import { paperWords as words } from '../words/paper';
 import { pdfWork } from '../workers/pdf-calls';
+import { Outstanding } from './outstanding-card';
 import styles from './paper-room.module.css';
 
 interface MakeCardProps {
@@ -30,6 +32,9 @@ export function MakeCard({ garment, chosen, onToggle }: MakeCardProps) {
   const stops = useFindings((state) => state.open.filter((finding) => finding.weight === 'stop').length);
   const goTo = useTable((table) => table.goTo);
   const { share, trouble, make, stop } = useMaking(garment, chosen);
+  const [asked, setAsked] = useState<PatternPdfOptions['what']>();
+  const hasOutstanding = mockupFindings(garment).length > 0;
+  const ask = (what: PatternPdfOptions['what']) => (hasOutstanding ? setAsked(what) : make(what));
   const counts = chosen.map((piece) => planPages(pieceDrawing(piece), garment.paper));
   const total = counts.reduce((sum, plan) => sum + (plan?.pages.length ?? 0), 1);
   return (
@@ -55,16 +60,24 @@ export function MakeCard({ garment, chosen, onToggle }: MakeCardProps) {
         })}
       </div>
       <p className={styles.small}>{words.version(versionMark(garment))}</p>
-      {share === undefined ? (
+      {asked && hasOutstanding ? (
+        <Outstanding
+          garment={garment}
+          onGoOn={() => {
+            setAsked(undefined);
+            make(asked);
+          }}
+        />
+      ) : share === undefined ? (
         <>
           <p className={styles.small}>
             {words.printHelp} {words.total(total)}
           </p>
-          <Button tone="chalk" icon="page" disabled={chosen.length === 0} onPress={() => make('pages')}>
+          <Button tone="chalk" icon="page" disabled={chosen.length === 0} onPress={() => ask('pages')}>
             {words.makePages}
           </Button>
           <p className={styles.small}>{words.squaresHelp}</p>
-          <Button icon="square" disabled={chosen.length === 0} onPress={() => make('squares')}>
+          <Button icon="square" disabled={chosen.length === 0} onPress={() => ask('squares')}>
             {words.makeSquares}
           </Button>
         </>

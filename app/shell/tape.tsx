@@ -12,6 +12,7 @@ const stations = [
   'reshape',
   'seams',
   'fit',
+  'mockup',
   'compare',
   'paper',
   'check',

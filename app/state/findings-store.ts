@@ -69,6 +69,8 @@ export function roomOf(finding: Finding): Room {
       return 'draft';
     case 'ring':
       return 'fit';
+    case 'mockup':
+      return 'mockup';
     case 'paper':
       return 'paper';
   }
@@ -82,7 +84,7 @@ export const roomOfPoint: Readonly<Record<PointName, Room>> = {
   'goes-round': 'fit',
   'waist-curved': 'fit',
   'seams-true': 'seams',
-  'pinned-settled': 'draft',
+  'pinned-settled': 'mockup',
   allowances: 'draft',
   grain: 'draft',
   'cut-counts': 'draft',

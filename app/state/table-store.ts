@@ -11,6 +11,7 @@ export type Room =
   | 'reshape'
   | 'seams'
   | 'fit'
+  | 'mockup'
   | 'compare'
   | 'paper'
   | 'check';
@@ -90,6 +91,7 @@ export function chosenAt(place: Place): Chosen {
     case 'garment':
     case 'measure':
     case 'ring':
+    case 'mockup':
     case 'paper':
       return nothing;
   }

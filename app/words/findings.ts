@@ -5,6 +5,7 @@ import type { GirthName, MeasureName } from '../../core/garment/measure';
 import { writeLength } from '../../core/units/write-length';
 import { fitWords } from './fit';
 import { fieldOf, measureNames } from './measures';
+import { pinnedSentence } from './mockup';
 
 /** How many the survey of bodies measured. */
 const women = `${BODIES_MEASURED.toLocaleString('en-GB')} women`;
@@ -127,6 +128,11 @@ export function findingSentence(finding: Finding, garment: Garment): string {
       return finding.edges.length === 1
         ? `${where}: this seam edge is sewn to nothing yet. Pair it with its partner, so that both are watched.`
         : `${finding.edges.length} seam edges are sewn to nothing yet, the first of them ${where}. Pair each with its partner, so that both are watched.`;
+    case 'pinned-not-carried': {
+      const { mockup, pinned } = finding;
+      const changes = pinned.length === 1 ? '1 pinned change is' : `${pinned.length} pinned changes are`;
+      return `${mockup.name}: ${changes} neither carried over nor declined. ${pinned.map((change) => pinnedSentence(garment, change)).join(' ')}`;
+    }
     case 'waist-peak':
       return `${where}: ${degrees(Math.abs(finding.off))} of a ${finding.off > 0 ? 'peak' : 'notch'} where the waist ${joinedTo(finding, garment)}. True the corners until it runs on smoothly.`;
     case 'no-way-on':

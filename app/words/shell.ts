@@ -9,6 +9,7 @@ export const shellWords = {
     reshape: 'Reshape',
     seams: 'Seams',
     fit: 'Fit',
+    mockup: 'Mock-up',
     compare: 'Compare',
     paper: 'Paper',
     check: 'Before you cut',

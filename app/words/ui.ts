@@ -10,6 +10,8 @@ export const uiWords = {
   },
   lengthTooLarge: (most: string) => `No more than ${most}, please.`,
   lengthTooSmall: (least: string) => `This must be at least ${least}.`,
+  stepDown: (label: string, step: string) => `${label}: ${step} less`,
+  stepUp: (label: string, step: string) => `${label}: ${step} more`,
   notebook: 'Notebook',
   openNotebook: 'Open the notebook',
   closeNotebook: 'Fold the notebook away',

@@ -7,6 +7,7 @@ import type { Garment } from '../garment/garment';
 import { type MeasureFinding, measureFindings } from '../garment/measure-check';
 import { currentSet } from '../garment/measure-value';
 import type { Piece } from '../garment/piece';
+import { type MockupFinding, mockupFindings } from '../mockup/mockup-findings';
 import { type PaperFinding, paperFindings } from '../paper/paper-findings';
 import { type SeamFinding, seamFindings } from '../seams/seam-findings';
 
@@ -25,6 +26,7 @@ export type Finding =
   | FitFinding
   | WaistFinding
   | SeamFinding
+  | MockupFinding
   | CuttingFinding
   | PaperFinding;
 
@@ -37,6 +39,7 @@ export function beforeYouCut(garment: Garment): Finding[] {
     ...fitFindings(garment),
     ...waistFindings(garment),
     ...seamFindings(garment),
+    ...mockupFindings(garment),
     ...cutPieces(garment).flatMap(cuttingFindings),
     ...paperFindings(garment),
   ];

@@ -91,6 +91,7 @@ const pointOf: Readonly<Record<Finding['kind'], PointName>> = {
   'seam-off': 'seams-true',
   'seam-notches-off': 'seams-true',
   'edge-unpaired': 'seams-true',
+  'pinned-not-carried': 'pinned-settled',
   'drawn-as-not-known': 'allowances',
   'allowance-not-said': 'allowances',
   'no-grain': 'grain',

@@ -153,6 +153,7 @@ const pinnedWhat = z.discriminatedUnion('kind', [
     from: z.exactOptional(length),
     to: z.exactOptional(length),
     share: z.number().check(z.minimum(0), z.maximum(1)),
+    edgeLength: z.exactOptional(positive),
   }),
   z.strictObject({
     kind: z.literal('length'),
