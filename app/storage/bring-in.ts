@@ -95,5 +95,6 @@ export async function startDemo(today: string): Promise<void> {
     name: 'linden-plate.jpg',
     ...lindenPhotoSize,
   });
-  await startGarment(lindenGarment({ newId, today, photoId }));
+  const garment = lindenGarment({ newId, today, photoId });
+  await startGarment({ ...garment, traced: garment.pieces });
 }

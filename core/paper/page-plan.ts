@@ -57,7 +57,7 @@ export function windowsFor(length: number, window: number, overlap: number): num
 }
 
 /** The part of a sheet that shows the drawing (mm). */
-export function windowSize(paper: PaperChoice): { readonly width: number; readonly height: number } {
+export function windowSize(paper: Pick<PaperChoice, 'size' | 'turned' | 'margin'>): { readonly width: number; readonly height: number } {
   const sheet = sheetOf(paper);
   return { width: sheet.width - 2 * paper.margin, height: sheet.height - 2 * paper.margin - HEADER };
 }
@@ -113,8 +113,8 @@ export function drawnBox(marks: readonly Mark[]): Box | undefined {
   }, undefined);
 }
 
-/** Places along every line and every run of words. */
-function inkPlaces(marks: readonly Mark[]): Point[] {
+/** Places along every line and every run of words, a few mm apart. */
+export function inkPlaces(marks: readonly Mark[]): Point[] {
   return marks.flatMap((mark) => {
     const line = mark.kind === 'words' ? wordsRun(mark) : flattenPath(mark.path, FOLLOW);
     return line.flatMap((to, index) => {
