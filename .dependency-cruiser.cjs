@@ -17,7 +17,7 @@ const floors = [
   'check',
 ];
 
-const rooms = ['shelf', 'wearer', 'diagram', 'draft', 'reshape', 'seams', 'fit', 'paper', 'check'];
+const rooms = ['shelf', 'wearer', 'diagram', 'draft', 'reshape', 'seams', 'fit', 'versions', 'paper', 'check'];
 
 const upward = floors.slice(0, -1).map((floor, index) => ({
   name: `core-${floor}-looks-up`,

@@ -21,6 +21,7 @@ const rooms: Readonly<Record<Room, React.ComponentType>> = {
   reshape: lazy(async () => ({ default: (await import('./reshape/reshape-room')).ReshapeRoom })),
   seams: lazy(async () => ({ default: (await import('./seams/seams-room')).SeamsRoom })),
   fit: lazy(async () => ({ default: (await import('./fit/fit-room')).FitRoom })),
+  versions: lazy(async () => ({ default: (await import('./versions/versions-room')).VersionsRoom })),
   paper: lazy(async () => ({ default: (await import('./paper/paper-room')).PaperRoom })),
   check: lazy(async () => ({ default: (await import('./check/check-room')).CheckRoom })),
 };

@@ -12,6 +12,7 @@ const stations = [
   'reshape',
   'seams',
   'fit',
+  'versions',
   'paper',
   'check',
 ] as const satisfies readonly Room[];

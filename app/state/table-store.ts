@@ -3,7 +3,17 @@ import type { Place } from '../../core/garment/finding';
 import { inches } from '../../core/units/inch';
 
 /** The rooms of the job, and the shelf where garments are kept. */
-export type Room = 'shelf' | 'wearer' | 'diagram' | 'draft' | 'reshape' | 'seams' | 'fit' | 'paper' | 'check';
+export type Room =
+  | 'shelf'
+  | 'wearer'
+  | 'diagram'
+  | 'draft'
+  | 'reshape'
+  | 'seams'
+  | 'fit'
+  | 'versions'
+  | 'paper'
+  | 'check';
 
 /** What is chosen on the table; the notebook speaks of it. */
 export type Chosen =

@@ -9,6 +9,7 @@ export const shellWords = {
     reshape: 'Reshape',
     seams: 'Seams',
     fit: 'Fit',
+    versions: 'Versions',
     paper: 'Paper',
     check: 'Before you cut',
   },

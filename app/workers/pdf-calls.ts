@@ -1,4 +1,5 @@
 import type { Garment } from '../../core/garment/garment';
+import type { VersionSaid } from '../../core/garment/version-said';
 import type { PatternPdf, PatternPdfOptions } from '../../core/paper/pattern-pdf';
 import { createCaller } from './call';
 
@@ -9,6 +10,7 @@ export type PdfCalls = {
       readonly garment: Garment;
       readonly pieceIds: readonly string[];
       readonly what: PatternPdfOptions['what'];
+      readonly version: VersionSaid;
       readonly today: string;
       /** Where the two fonts are, as addresses of the page: a worker counts addresses from its own place. */
       readonly fonts: { readonly plain: string; readonly bold: string };

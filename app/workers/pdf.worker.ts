@@ -11,12 +11,13 @@ async function bytesAt(address: string): Promise<Uint8Array> {
 
 // The compiler takes `self` for a window; in a worker it is the port itself.
 serve<PdfCalls>(self as unknown as WorkerPort, {
-  async pattern({ garment, pieceIds, what, today, fonts }, tell) {
+  async pattern({ garment, pieceIds, what, version, today, fonts }, tell) {
     const [plain, bold] = await Promise.all([bytesAt(fonts.plain), bytesAt(fonts.bold)]);
     const answer = await patternPdf({
       garment,
       pieceIds,
       what,
+      version,
       today,
       fonts: { plain, bold },
       words: paperSheetWords(garment.shownIn, garment.paper.step),

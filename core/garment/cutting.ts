@@ -1,17 +1,8 @@
 import { cutPieces } from './cut-pieces';
+import type { Cutting } from './done-to-it';
 import type { FindingBase } from './finding';
 import type { Garment } from './garment';
 import { markOf } from './version-mark';
-
-/** That something was cut from a version, and how each of its pieces was then. */
-export interface Cutting {
-  readonly id: string;
-  /** YYYY-MM-DD */
-  readonly date: string;
-  readonly version: number;
-  readonly from: 'mock-up' | 'cloth';
-  readonly pieces: readonly { readonly pieceId: string; readonly mark: string }[];
-}
 
 /** Cloth was cut, and the draft is another since. */
 export type CuttingSinceFinding = FindingBase & {

@@ -1,15 +1,10 @@
 import { cutPieces } from './cut-pieces';
+import type { TracedLate } from './done-to-it';
 import type { Garment } from './garment';
 import type { Piece } from './piece';
 
 /** More pieces than this are not kept as they were first drawn. */
 const MOST = 500;
-
-/** A piece whose first drawing was not kept: what stands for it is how it was at that time (milliseconds since 1970). */
-export interface TracedLate {
-  readonly pieceId: string;
-  readonly since: number;
-}
 
 /** One step of what can be undone, the oldest first in a list. */
 export interface EarlierStep {

@@ -1,9 +1,7 @@
-import type { Cutting } from './cutting';
 import type { Diagram } from './diagram';
-import type { TracedLate } from './first-drawn';
+import type { Cutting, NamedStep, TracedLate } from './done-to-it';
 import type { GirthName, LengthName, Wearer } from './measure';
 import type { Mockup } from './mockup';
-import type { NamedStep } from './named-step';
 import type { Piece } from './piece';
 import type { Printing } from './printed';
 import type { Seam } from './seam';

@@ -3,15 +3,6 @@ import { cutPieces } from './cut-pieces';
 import type { Garment } from './garment';
 import type { Piece } from './piece';
 
-/** One thing done to the pieces, by the name undo gives it. */
-export interface NamedStep {
-  readonly label: string;
-  /** Milliseconds since 1970. */
-  readonly time: number;
-  /** The pieces it drew, changed or took away. */
-  readonly pieceIds: readonly string[];
-}
-
 /**
  * So many steps are kept to be read. When there are more, the oldest go many at a time: what is stored of a step is what
  * changed, and a list that moved up by one would have changed throughout.

@@ -1,5 +1,4 @@
 import type { TablePoint } from '../geometry/point';
-import type { PaperChoice } from './garment';
 
 /** One page that was printed: what it is called, which piece is on it and the mark of what is drawn on it. */
 export interface PrintedPage {
@@ -19,7 +18,12 @@ export interface PrintedJoin {
 export interface LaidOnSheets {
   readonly pieceId: string;
   readonly name: string;
-  readonly paper: Pick<PaperChoice, 'size' | 'turned' | 'margin' | 'overlap'>;
+  readonly paper: {
+    readonly size: 'a4' | 'letter' | 'legal' | 'a3' | 'tabloid';
+    readonly turned: 'upright' | 'sideways';
+    readonly margin: number;
+    readonly overlap: number;
+  };
   /** Where the first sheet began on the table. */
   readonly origin: TablePoint;
   /** Where the corners of the piece were then, so that a piece that was only moved is known again. */

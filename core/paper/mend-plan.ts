@@ -36,7 +36,7 @@ export function isOutOfDate({ fits, sheets }: PieceOnPaper): boolean {
 }
 
 function mendedPiece(on: PieceOnPaper, paper: PaperChoice): MendedPiece | undefined {
-  const { piece, origin, moved, laid, joins, marks, sheets } = on;
+  const { piece, origin, moved, laid, joins, sheets } = on;
   const drawing = pieceDrawing(piece);
   const drawn = drawnBox(drawing);
   if (!drawn) return undefined;
@@ -52,16 +52,17 @@ function mendedPiece(on: PieceOnPaper, paper: PaperChoice): MendedPiece | undefi
     marks: join.marks.map(({ at, mark }) => ({ at: { x: at.x + moved.dx, y: at.y + moved.dy }, mark })),
   }));
   const states = new Map(kept.map(({ name, state }) => [name, state]));
-  const numbered = [...marks.keys()];
-  const added = pages.filter(({ label }) => !marks.has(label)).map(({ label }) => label);
+  const first = on.printing.pages.filter(({ pieceIds }) => pieceIds.includes(piece.id)).map(({ name }) => name);
+  const later = pages.map(({ label }) => label).filter((label) => !first.includes(label));
   return {
     piece,
     paper,
     plan,
     joins: pageJoins(plan, printed),
     only: pages.filter(({ label }) => states.get(label) !== 'current'),
-    number: ({ label }) => (marks.has(label) ? laid.number + numbered.indexOf(label) : laid.of + 1 + added.indexOf(label)),
-    of: laid.of + added.length,
+    number: ({ label }) =>
+      first.includes(label) ? laid.number + first.indexOf(label) : laid.of + 1 + later.indexOf(label),
+    of: laid.of + later.length,
     on,
   };
 }

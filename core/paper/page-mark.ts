@@ -74,9 +74,7 @@ export function isAsPrinted(mark: string, marks: readonly Mark[], window: Box): 
 function isDrawn(places: readonly Point[], kind: LineKind, lines: readonly Line[]): boolean {
   const like = lines.filter((line) => line.kind === kind);
   return places.every((place) =>
-    like.some(({ points }) =>
-      points.some((to, index) => distanceToChord(place, points[index - 1] ?? to, to) <= STAYS),
-    ),
+    like.some(({ points }) => points.some((to, index) => distanceToChord(place, points[index - 1] ?? to, to) <= STAYS)),
   );
 }
 
@@ -102,7 +100,9 @@ function contentIn(marks: readonly Mark[], window: Box, about = 0): Content {
   return { piece: JSON.stringify(piece), lines, words };
 }
 
-function contentText(content: { readonly kind: 'label'; readonly text: string } | { readonly kind: 'gathers' }): string {
+function contentText(
+  content: { readonly kind: 'label'; readonly text: string } | { readonly kind: 'gathers' },
+): string {
   return content.kind === 'label' ? content.text : JSON.stringify(content);
 }
 

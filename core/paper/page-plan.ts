@@ -57,7 +57,10 @@ export function windowsFor(length: number, window: number, overlap: number): num
 }
 
 /** The part of a sheet that shows the drawing (mm). */
-export function windowSize(paper: Pick<PaperChoice, 'size' | 'turned' | 'margin'>): { readonly width: number; readonly height: number } {
+export function windowSize(paper: Pick<PaperChoice, 'size' | 'turned' | 'margin'>): {
+  readonly width: number;
+  readonly height: number;
+} {
   const sheet = sheetOf(paper);
   return { width: sheet.width - 2 * paper.margin, height: sheet.height - 2 * paper.margin - HEADER };
 }
