@@ -51,7 +51,7 @@ export const versionsWords = {
   tracedNone: 'No piece is drawn yet.',
   tracedLate: (names: readonly string[], since: number) =>
     `How ${names.join(', ')} was first drawn is not known. This is how it was on ${day.format(since)}, the earliest that is kept.`,
-  beneath: 'Lay it as traced beneath',
+  beneath: 'As traced, laid beneath',
   lookingAt: (what: string) => `On the table: ${what}. The draft as it is now lies over it in dashes.`,
   stop: 'Back to the draft',
   bringBack: 'Bring it back',
