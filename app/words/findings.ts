@@ -172,11 +172,10 @@ export function findingSentence(finding: Finding, garment: Garment): string {
 
 /** Pages B1 and B2 of the front, and what is to be done about them. */
 function pagesOutOfDate(
-  { pages, added, gone, all, date }: Finding & { readonly kind: 'pages-out-of-date' },
+  { pages, added, gone, date }: Finding & { readonly kind: 'pages-out-of-date' },
   piece: string,
 ): string {
   const since = `since it was printed on ${dateWords(date)}`;
-  if (all) return `All pages of ${piece} are out of date: it has outgrown its sheets ${since}. Make them anew.`;
   const named = (names: readonly string[]) => `${names.length === 1 ? 'Page' : 'Pages'} ${listed(names)}`;
   const is = (names: readonly string[]) => (names.length === 1 ? 'is' : 'are');
   return [

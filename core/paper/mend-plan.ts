@@ -2,7 +2,7 @@ import { pieceDrawing } from '../drawing/piece-drawing';
 import type { Garment, PaperChoice } from '../garment/garment';
 import type { Piece } from '../garment/piece';
 import { type Join, pageJoins } from './page-joins';
-import { drawnBox, inkPlaces, type Page, type PagePlan, planPages, windowSize } from './page-plan';
+import { drawnBox, inkPlaces, type Page, type PagePlan, windowSize } from './page-plan';
 import { type PieceOnPaper, piecesOnPaper } from './sheets-now';
 
 /** The pages of a piece to be made anew among those that stay. */
@@ -16,23 +16,22 @@ export interface MendedPiece {
   readonly only: readonly Page[];
   readonly number: (page: Page) => number;
   readonly of: number;
-  /** What they belong to; nothing for a piece that is made anew throughout. */
-  readonly on: PieceOnPaper | undefined;
+  /** What they belong to. */
+  readonly on: PieceOnPaper;
 }
 
 /** What is to be made so that everything on paper is as drawn now, and joins what stays. */
 export function mendPlan(garment: Garment): MendedPiece[] {
   return piecesOnPaper(garment).flatMap((on): MendedPiece[] => {
     if (!isOutOfDate(on)) return [];
-    const paper = { ...garment.paper, ...on.laid.paper };
-    const mended = on.fits ? mendedPiece(on, paper) : wholePiece(on.piece, paper);
+    const mended = mendedPiece(on, { ...garment.paper, ...on.laid.paper });
     return mended ? [mended] : [];
   });
 }
 
 /** Whether any page of it must be made anew. */
-export function isOutOfDate({ fits, sheets }: PieceOnPaper): boolean {
-  return !fits || sheets.some(({ state }) => state === 'changed' || state === 'added');
+export function isOutOfDate({ sheets }: PieceOnPaper): boolean {
+  return sheets.some(({ state }) => state === 'changed' || state === 'added');
 }
 
 function mendedPiece(on: PieceOnPaper, paper: PaperChoice): MendedPiece | undefined {
@@ -64,21 +63,5 @@ function mendedPiece(on: PieceOnPaper, paper: PaperChoice): MendedPiece | undefi
       first.includes(label) ? laid.number + first.indexOf(label) : laid.of + 1 + later.indexOf(label),
     of: laid.of + later.length,
     on,
-  };
-}
-
-function wholePiece(piece: Piece, paper: PaperChoice): MendedPiece | undefined {
-  const plan = planPages(pieceDrawing(piece), paper);
-  if (!plan) return undefined;
-  const { pages } = plan;
-  return {
-    piece,
-    paper,
-    plan,
-    joins: pageJoins(plan),
-    only: pages,
-    number: (page) => 1 + pages.indexOf(page),
-    of: pages.length,
-    on: undefined,
   };
 }

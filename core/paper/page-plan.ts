@@ -4,10 +4,10 @@ import { type Box, boxOfPoints, growBox, unionBox } from '../geometry/bounds';
 import { flattenPath } from '../geometry/flatten';
 import { pathBounds } from '../geometry/path';
 import { between, distance, type Point, type TablePoint } from '../geometry/point';
-import { letters } from './letters';
 import { sheetOf } from './page-sizes';
 import { type Grid, pagesNeeded } from './pages-needed';
 import { TEST_SQUARE } from './paper-findings';
+import { sheetName } from './sheet-names';
 
 /** One sheet of a piece. `window` is the part of the table it shows; neighbours share an overlap. */
 export interface Page {
@@ -100,7 +100,7 @@ function planned(marks: readonly Mark[], paper: PaperChoice): PagePlan | undefin
     return {
       row,
       column,
-      label: `${letters(row)}${column + 1}`,
+      label: sheetName(row, column),
       window: { minX, minY, maxX: minX + window.width, maxY: minY + window.height },
     };
   });

@@ -15,8 +15,6 @@ export type PrintedFinding = FindingBase &
         readonly pages: readonly string[];
         readonly added: readonly string[];
         readonly gone: readonly string[];
-        /** Whether nothing of what is printed can stay: the piece reaches out over the beginning of its sheets. */
-        readonly all: boolean;
       }
     /** A piece that is on paper is not in the garment any more. */
     | { readonly kind: 'printed-piece-gone'; readonly date: string; readonly name: string; readonly at: string }
@@ -36,7 +34,6 @@ export function printedFindings(garment: Garment): PrintedFinding[] {
         pages: named('changed'),
         added: named('added'),
         gone: named('gone'),
-        all: !on.fits,
       };
     });
   const gone = printedPieces(garment)

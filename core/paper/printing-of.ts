@@ -79,18 +79,10 @@ function headOf({ id, today, version }: Made): Pick<Printing, 'id' | 'date' | 'v
   return { id, date: today, mark: version.mark, ...(version.kind === 'kept' && { version: version.number }) };
 }
 
-function laidMended({ piece, paper, plan, joins, number, of, only, on }: MendedPiece): LaidOnSheets {
-  const first = plan.pages[0];
-  const laid = laidOn({ piece, paper, plan, joins, number: on?.laid.number ?? (first ? number(first) : 1), of });
-  if (!on || only.length === 0) return laid;
+function laidMended({ piece, paper, plan, joins, of, on }: MendedPiece): LaidOnSheets {
+  const laid = laidOn({ piece, paper, plan, joins, number: on.laid.number, of });
   const gone = on.sheets.filter(({ state }) => state === 'gone').map(({ name }) => name);
-  // Joins are kept as they lie about the sheets as first printed, wherever the piece is now.
-  const { dx, dy } = on.moved;
-  const back = joins.map(printedJoin).map((join) => ({
-    ...join,
-    marks: join.marks.map(({ at, mark }) => ({ at: { x: at.x - dx, y: at.y - dy }, mark })),
-  }));
-  return { ...laid, joins: back, mends: { printingId: on.printing.id, gone } };
+  return { ...laid, mends: { printingId: on.printing.id, gone } };
 }
 
 function laidOn(options: {

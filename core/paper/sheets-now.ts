@@ -5,9 +5,9 @@ import type { Piece } from '../garment/piece';
 import type { LaidOnSheets, PrintedJoin, Printing } from '../garment/printed';
 import type { Box } from '../geometry/bounds';
 import type { Point, TablePoint, Vector } from '../geometry/point';
-import { letters, lettersRead } from './letters';
 import { isAsPrinted, pageMark } from './page-mark';
 import { inkPlaces, windowSize } from './page-plan';
+import { sheetAt, sheetName } from './sheet-names';
 
 /**
  * A sheet of a piece that is on paper, as it stands now: as printed; with something else drawn on it since; wanted since
@@ -37,8 +37,6 @@ export interface PieceOnPaper extends PrintedPiece {
   readonly origin: TablePoint;
   readonly moved: Vector;
   readonly sheets: readonly SheetNow[];
-  /** False when the piece reaches out over the top or the left of its sheets, so that no further sheet can be named. */
-  readonly fits: boolean;
 }
 
 /** What is on paper, the last printing of each piece that is still used. */
@@ -54,7 +52,9 @@ export function printedPieces({ printings = [] }: Pick<Garment, 'printings'>): P
       if (!mends) found.set(pieceId, { printing, laid, joins, marks: new Map(marks) });
       else if (had?.printing.id === mends.printingId) {
         const left = [...had.marks].filter(([name]) => !mends.gone.includes(name));
-        found.set(pieceId, { ...had, joins, marks: new Map([...left, ...marks]) });
+        const { origin, corners } = laid;
+        const there = { ...had.laid, origin, corners };
+        found.set(pieceId, { ...had, laid: there, joins, marks: new Map([...left, ...marks]) });
       }
     }
   }
@@ -76,14 +76,19 @@ function remembered(piece: Piece, printed: PrintedPiece): PieceOnPaper {
   const key = JSON.stringify([printed.printing.id, printed.laid, [...printed.marks], printed.joins]);
   const known = memory.get(piece);
   if (known?.key === key) return known.on;
-  const on = onPaper(piece, printed);
+  const found = motions(piece, printed.laid).map((moved) => onPaper(piece, printed, moved));
+  const on = found.reduce((best, other) => (unlike(other) < unlike(best) ? other : best));
   memory.set(piece, { key, on });
   return on;
 }
 
-function onPaper(piece: Piece, printed: PrintedPiece): PieceOnPaper {
+/** How many of its sheets are not as printed. */
+function unlike({ sheets }: PieceOnPaper): number {
+  return sheets.filter(({ state }) => state !== 'current').length;
+}
+
+function onPaper(piece: Piece, printed: PrintedPiece, moved: Vector): PieceOnPaper {
   const { laid, marks } = printed;
-  const moved = movedSince(piece, laid);
   const origin = { x: laid.origin.x + moved.dx, y: laid.origin.y + moved.dy };
   const window = windowSize(laid.paper);
   const step = { across: window.width - laid.paper.overlap, down: window.height - laid.paper.overlap };
@@ -94,7 +99,7 @@ function onPaper(piece: Piece, printed: PrintedPiece): PieceOnPaper {
   const drawing = pieceDrawing(piece);
   const empty = pageMark([], { minX: 0, minY: 0, maxX: 0, maxY: 0 });
   const sheets = [...marks].map(([name, mark]): SheetNow => {
-    const [row, column] = [lettersRead(name.replace(/\d+$/, '')), Number(name.replace(/^\D+/, '')) - 1];
+    const { row, column } = sheetAt(name);
     const at = windowAt(row, column);
     const lines = drawing.filter((one) => one.kind === 'stroke');
     const isEmpty = pageMark(lines, at) === empty;
@@ -103,17 +108,13 @@ function onPaper(piece: Piece, printed: PrintedPiece): PieceOnPaper {
   });
   const shown = sheets.filter(({ state }) => state !== 'gone');
   const cells = new Map<string, SheetNow>();
-  let fits = true;
   for (const place of inkPlaces(drawing.filter((one) => one.kind === 'stroke' && one.line !== 'upright'))) {
     if (shown.some((sheet) => shows(sheet.window, place))) continue;
     const column = Math.floor((place.x - origin.x) / step.across);
     const row = Math.floor((place.y - origin.y) / step.down);
     if (shown.some((sheet) => sheet.row === row && sheet.column === column)) continue;
-    if (row < 0 || column < 0) fits = false;
-    else {
-      const name = `${letters(row)}${column + 1}`;
-      cells.set(name, { name, row, column, window: windowAt(row, column), state: 'added' });
-    }
+    const name = sheetName(row, column);
+    cells.set(name, { name, row, column, window: windowAt(row, column), state: 'added' });
   }
   const added = [...cells.values()];
   const all = [...sheets.filter(({ name }) => !cells.has(name)), ...added].map((sheet) =>
@@ -122,7 +123,7 @@ function onPaper(piece: Piece, printed: PrintedPiece): PieceOnPaper {
       ? { ...sheet, state: 'changed' as const }
       : sheet,
   );
-  return { ...printed, piece, origin, moved, fits, sheets: all.sort((a, b) => a.row - b.row || a.column - b.column) };
+  return { ...printed, piece, origin, moved, sheets: all.sort((a, b) => a.row - b.row || a.column - b.column) };
 }
 
 /** A place this near to the edge of a window (mm) does not count as shown there: lines have width. */
@@ -136,18 +137,26 @@ function areNeighbours(a: SheetNow, b: SheetNow): boolean {
   return Math.abs(a.row - b.row) + Math.abs(a.column - b.column) === 1;
 }
 
-/** How far the piece was moved as a whole: as far as most of its corners; of equals, not at all. */
-function movedSince(piece: Piece, { corners }: LaidOnSheets): Vector {
-  const votes = new Map<string, { readonly by: Vector; count: number }>();
-  votes.set('0 0', { by: { dx: 0, dy: 0 }, count: 0 });
+/** So many ways in which it may have been moved are looked at. */
+const MOST_MOTIONS = 3;
+
+/**
+ * How the piece may have been moved as a whole since: not at all, or as two of its corners or more were, those first that
+ * most of them were.
+ */
+function motions(piece: Piece, { corners }: LaidOnSheets): Vector[] {
+  const stays = { by: { dx: 0, dy: 0 }, count: Infinity };
+  const votes = new Map<string, { readonly by: Vector; count: number }>([['0 0', stays]]);
   for (const { id, at } of piece.corners) {
     const was = corners.find((corner) => corner.id === id)?.at;
     if (!was) continue;
     const by = { dx: at.x - was.x, dy: at.y - was.y };
+    // Adding 0 makes one key of 0 and -0.
     const key = `${Math.round(by.dx * 100) + 0} ${Math.round(by.dy * 100) + 0}`;
     const vote = votes.get(key) ?? { by, count: 0 };
     vote.count += 1;
     votes.set(key, vote);
   }
-  return [...votes.values()].reduce((best, vote) => (vote.count > best.count ? vote : best)).by;
+  const likely = [...votes.values()].filter(({ count }) => count > 1).sort((a, b) => b.count - a.count);
+  return likely.slice(0, MOST_MOTIONS).map(({ by }) => by);
 }

@@ -58,7 +58,7 @@ describe('printedFindings', () => {
     // The right side runs from the top right corner to the bottom right one, over the second column; the top side is on
     // both sheets of the first row, and stays level.
     const [found] = stale(after);
-    expect(found).toMatchObject({ place: { kind: 'piece', pieceId: 'front' }, date: '2026-11-07', all: false });
+    expect(found).toMatchObject({ place: { kind: 'piece', pieceId: 'front' }, date: '2026-11-07', added: [] });
     expect(found && 'pages' in found && found.pages).toEqual(['A2', 'B2', 'C2', 'D2']);
     expect(stale(before)).toEqual([]);
   });
@@ -96,10 +96,15 @@ describe('printedFindings', () => {
     expect(stale(said)).toMatchObject([{ pages: ['A1'] }]);
   });
 
-  it('a piece that reaches out over the first row must be made anew throughout', () => {
+  it('a piece that grows over the beginning of its sheets wants sheets before the first row and column', () => {
     const higher = withPiece(start(), 'front', (piece) => corner('c0', 0, -300)(corner('c1', 0, -300)(piece)));
-    expect(stale(higher)).toMatchObject([{ all: true }]);
-    expect(printedFindings(mend(higher, 'two'))).toEqual([]);
+    expect(stale(higher)).toMatchObject([{ pages: ['A1', 'A2'], added: ['00A1', '00A2', '0A1', '0A2'] }]);
+    const wider = withPiece(higher, 'front', (piece) => corner('c0', -60, 0)(corner('c3', -60, 0)(piece)));
+    const mended = mend(wider, 'two');
+    expect(mended.printings?.at(-1)?.pages.map(({ name }) => name)).toContain('0A0');
+    expect(printedFindings(mended)).toEqual([]);
+    // Read again by their names, the new sheets are where they were.
+    expect(stale(withPiece(mended, 'front', corner('c2', 7, 0)))).toMatchObject([{ added: [] }]);
   });
 
   it('tells that a printed piece is gone', () => {
