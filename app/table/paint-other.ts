@@ -8,9 +8,9 @@ export function paintNowOver(ink: CanvasRenderingContext2D, pieces: readonly Pie
   paintOutlines(ink, pieces, { colour: canvasColours.chalk, width: 2 * px, dash: [10 * px, 6 * px] });
 }
 
-/** Pieces as they were first drawn, laid under the draft: the stitch lines in short, thin dashes. */
+/** Pieces as they were first drawn, laid under the draft: the stitch lines in dots. */
 export function paintAsTraced(ink: CanvasRenderingContext2D, pieces: readonly Piece[], px: number): void {
-  paintOutlines(ink, pieces, { colour: canvasColours.inkSoft, width: 1.5 * px, dash: [3 * px, 4 * px] });
+  paintOutlines(ink, pieces, { colour: canvasColours.ink, width: 2.5 * px, dash: [2.5 * px, 4 * px] });
 }
 
 function paintOutlines(

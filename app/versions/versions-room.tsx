@@ -11,6 +11,7 @@ import { KeepCard } from './keep-card';
 import { ListCard } from './list-card';
 import { LookCard } from './look-card';
 import { useFirstDrawn, useLookedAt, useVersionGarment } from './looked-at';
+import { SeenFirst } from './seen-first';
 import { StepsCard } from './steps-card';
 import { TracedCard } from './traced-card';
 import { VersionsTable } from './versions-table';
@@ -41,9 +42,17 @@ function WithPieces({ garment }: { readonly garment: Garment }) {
       notebook={
         <>
           {reading === 'failed' && <Note tone="stop">{words.notRead}</Note>}
-          {head && <LookCard key={head.number} garment={garment} head={head} version={version} />}
+          {head && (
+            <SeenFirst key={head.number}>
+              <LookCard garment={garment} head={head} version={version} />
+            </SeenFirst>
+          )}
           {head && version && <CuttingCard garment={garment} number={head.number} version={version} />}
-          {at.kind === 'traced' && <TracedCard garment={garment} first={first} />}
+          {at.kind === 'traced' && (
+            <SeenFirst>
+              <TracedCard garment={garment} first={first} />
+            </SeenFirst>
+          )}
           {at.kind === 'now' && <KeepCard garment={garment} versions={versions} />}
           <ListCard garment={garment} versions={versions} at={at} />
           <StepsCard garment={garment} />

@@ -36,7 +36,7 @@ describe('broughtBack', () => {
         expect(back.pieces).toEqual(garments[number - 1]?.pieces);
         expect(readGarment(back).kind).toBe('garment');
       }),
-      { numRuns: 40 },
+      { numRuns: 12 },
     );
   });
 
