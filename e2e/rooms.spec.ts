@@ -58,6 +58,11 @@ const ROOMS: readonly Room[] = [
     notebook: [(page) => page.getByText(/short of the ease wanted at the waist/)],
   },
   {
+    name: 'Versions',
+    table: [button('Show everything')],
+    notebook: [button('Keep as a version'), button(/^As traced/)],
+  },
+  {
     name: 'Paper',
     notebook: [button('Make the pages (PDF)'), (page) => page.getByRole('checkbox', { name: 'Panel' })],
   },

@@ -95,6 +95,5 @@ export async function startDemo(today: string): Promise<void> {
     name: 'linden-plate.jpg',
     ...lindenPhotoSize,
   });
-  const garment = lindenGarment({ newId, today, photoId });
-  await startGarment({ ...garment, traced: garment.pieces });
+  await startGarment(lindenGarment({ newId, today, photoId }));
 }
