@@ -60,7 +60,7 @@ const ROOMS: readonly Room[] = [
   {
     name: 'Versions',
     table: [button('Show everything')],
-    notebook: [button('Keep as a version'), button(/^As traced/)],
+    notebook: [(page) => page.getByText('The draft is not kept as a version yet.')],
   },
   {
     name: 'Paper',
