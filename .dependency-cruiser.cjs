@@ -26,6 +26,7 @@ const rooms = [
   'seams',
   'fit',
   'mockup',
+  'versions',
   'compare',
   'paper',
   'check',

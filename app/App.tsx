@@ -22,6 +22,7 @@ const rooms: Readonly<Record<Room, React.ComponentType>> = {
   seams: lazy(async () => ({ default: (await import('./seams/seams-room')).SeamsRoom })),
   fit: lazy(async () => ({ default: (await import('./fit/fit-room')).FitRoom })),
   mockup: lazy(async () => ({ default: (await import('./mockup/mockup-room')).MockupRoom })),
+  versions: lazy(async () => ({ default: (await import('./versions/versions-room')).VersionsRoom })),
   compare: lazy(async () => ({ default: (await import('./compare/compare-room')).CompareRoom })),
   paper: lazy(async () => ({ default: (await import('./paper/paper-room')).PaperRoom })),
   check: lazy(async () => ({ default: (await import('./check/check-room')).CheckRoom })),

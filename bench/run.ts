@@ -6,6 +6,7 @@ const groups: Readonly<Record<string, () => Promise<readonly Figure[]>>> = {
   drag: async () => (await import('./drag')).dragFigures(),
   lay: async () => (await import('./lay')).layFigures(process.argv),
   pages: async () => (await import('./pages')).pagesFigures(),
+  versions: async () => (await import('./versions')).versionsFigures(),
   start: async () => (await import('./start')).startFigures(),
 };
 

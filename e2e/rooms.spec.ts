@@ -58,6 +58,11 @@ const ROOMS: readonly Room[] = [
     notebook: [(page) => page.getByText(/short of the ease wanted at the waist/)],
   },
   {
+    name: 'Versions',
+    table: [button('Show everything')],
+    notebook: [(page) => page.getByText('The draft is not kept as a version yet.')],
+  },
+  {
     name: 'Compare',
     table: [(page) => page.getByRole('application'), button('Let them change places'), button('Show everything')],
     notebook: [(page) => page.getByLabel('With a piece of')],

@@ -1,23 +1,25 @@
 import { useState } from 'react';
 import type { Garment } from '../../core/garment/garment';
+import { versionSaid } from '../../core/garment/version-said';
 import { today } from '../state/today';
 import { download, fileName } from '../storage/download';
+import { versionsOf } from '../storage/versions';
 import { Button } from '../ui/button';
 import { Note } from '../ui/note';
 import { say } from '../ui/say';
 import { checkWords as words } from '../words/check';
-import { pdfWork } from '../workers/pdf-calls';
+import { fontAddresses, pdfWork } from '../workers/pdf-calls';
 
 /** Makes the list as a page to tick beside the cloth. */
 export function PrintList({ garment }: { readonly garment: Garment }) {
   const [state, setState] = useState<'resting' | 'making' | 'failed'>('resting');
-  const address = (name: string) => new URL(`fonts/${name}`, document.baseURI).href;
   async function make() {
     setState('making');
     const answer = await pdfWork.call('list', {
       garment,
+      version: versionSaid(await versionsOf(garment.id).catch(() => []), garment),
       today: today(),
-      fonts: { plain: address('dejavu-sans.ttf'), bold: address('dejavu-sans-bold.ttf') },
+      fonts: fontAddresses(),
     });
     if (!('bytes' in answer)) {
       setState('failed');

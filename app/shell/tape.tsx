@@ -13,6 +13,7 @@ const stations = [
   'seams',
   'fit',
   'mockup',
+  'versions',
   'compare',
   'paper',
   'check',

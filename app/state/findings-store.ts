@@ -57,6 +57,10 @@ export function roomOf(finding: Finding): Room {
       return place.kind === 'edge' && place.pieceId === finding.otherPieceId ? 'draft' : 'seams';
     case 'straight-waist':
       return 'fit';
+    case 'pages-out-of-date':
+      return 'paper';
+    case 'changed-since-cut':
+      return 'versions';
   }
   switch (place.kind) {
     case 'measure':

@@ -12,6 +12,7 @@ export type Room =
   | 'seams'
   | 'fit'
   | 'mockup'
+  | 'versions'
   | 'compare'
   | 'paper'
   | 'check';
@@ -45,6 +46,8 @@ export interface TableState {
   readonly photoShown: boolean;
   /** 0 to 1 */
   readonly photoStrength: number;
+  /** Whether the pieces as they were first drawn lie under the draft. */
+  readonly tracedShown: boolean;
   /** Something half done, such as a piece being traced, that undo takes back before it touches the garment. */
   readonly undoFirst: { readonly label: string; readonly undo: () => void } | undefined;
   goTo(room: Room, chosen?: Chosen): void;
@@ -54,6 +57,7 @@ export interface TableState {
   setSnapStep(snapStep: number): void;
   setPhotoShown(photoShown: boolean): void;
   setPhotoStrength(photoStrength: number): void;
+  setTracedShown(tracedShown: boolean): void;
 }
 
 const nothing: Chosen = { kind: 'nothing' };
@@ -67,6 +71,7 @@ export const useTable = create<TableState>((set) => ({
   snapStep: inches(1 / 8),
   photoShown: true,
   photoStrength: 0.8,
+  tracedShown: false,
   undoFirst: undefined,
   goTo: (room, chosen) => set((table) => ({ room, chosen: chosen ?? table.chosen })),
   choose: (chosen) => set({ chosen }),
@@ -75,6 +80,7 @@ export const useTable = create<TableState>((set) => ({
   setSnapStep: (snapStep) => set({ snapStep }),
   setPhotoShown: (photoShown) => set({ photoShown }),
   setPhotoStrength: (photoStrength) => set({ photoStrength }),
+  setTracedShown: (tracedShown) => set({ tracedShown }),
 }));
 
 /** What to choose so that the place of a finding is in front of her. */

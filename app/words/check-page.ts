@@ -1,13 +1,13 @@
 import { type PointToBeSureOf, pointsToBeSureOf } from '../../core/check/points-to-be-sure-of';
 import type { Garment } from '../../core/garment/garment';
 import { currentSet } from '../../core/garment/measure-value';
-import { versionMark } from '../../core/garment/version-mark';
+import type { VersionSaid } from '../../core/garment/version-said';
 import type { ListedLine, ListedPage } from '../../core/paper/list-pdf';
 import { writeLength } from '../../core/units/write-length';
 import { checkWords as words } from './check';
 import { findingSentence } from './findings';
 import { fitWords } from './fit';
-import { cutWords, paperSheetWords } from './paper-sheet';
+import { cutWords, dateWords, paperSheetWords, versionWords } from './paper-sheet';
 
 /** The figures behind a point, in sentences. */
 export function pointFigures({ figures, state }: PointToBeSureOf, garment: Garment): string[] {
@@ -58,17 +58,15 @@ export function pointFigures({ figures, state }: PointToBeSureOf, garment: Garme
     case 'printing':
       if (!figures.last) return ['No printing is on record.'];
       return [
-        `Printed last on ${figures.last.date}, version ${figures.last.mark}. ${
-          figures.last.mark === versionMark(garment) && state !== 'open'
-            ? 'That is the pattern as it is.'
-            : `The pattern is now ${versionMark(garment)}.`
+        `Printed last on ${dateWords(figures.last.date)}, mark ${figures.last.mark}.${
+          state === 'settled' ? ' Its pages are as the pattern is now.' : ''
         }`,
       ];
   }
 }
 
 /** The list before cutting, worded for paper. */
-export function listedWords(garment: Garment, today: string): ListedPage {
+export function listedWords(garment: Garment, version: VersionSaid, today: string): ListedPage {
   const paper = paperSheetWords(garment.shownIn, garment.paper.step);
   const name = garment.name === '' ? paper.unnamedGarment : garment.name;
   const set = currentSet(garment);
@@ -76,7 +74,7 @@ export function listedWords(garment: Garment, today: string): ListedPage {
   return {
     title: `${words.title}: ${name}`,
     head: [
-      `${paper.date(today)}, version ${versionMark(garment)}`,
+      `${paper.date(today)}, ${versionWords(version)}`,
       paper.first.wearerLine(paper.date(set.date), set.wornOver) +
         (garment.wearer.name === '' ? '' : `, ${garment.wearer.name}`),
     ],
@@ -84,8 +82,7 @@ export function listedWords(garment: Garment, today: string): ListedPage {
       { heading: words.points, lines: points.map((point) => listedPoint(point, garment)) },
       { heading: words.cautions, lines: words.cautionLines.map((text) => ({ box: 'none', text, under: [] })) },
     ],
-    foot: (page, of) =>
-      `${paper.garmentLine(name, paper.date(today), versionMark(garment))}, ${paper.pageOf(page, of)}`,
+    foot: (page, of) => `${paper.garmentLine(name, paper.date(today), version)}, ${paper.pageOf(page, of)}`,
   };
 }
 

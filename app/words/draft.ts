@@ -30,6 +30,7 @@ export const draftWords = {
   snapping: 'Snap to the squares',
   snapStep: 'Snap to every',
   photo: 'Picture',
+  asTraced: 'As traced',
   photoStrength: 'How strong the picture is',
   across: 'Across',
   down: 'Down',

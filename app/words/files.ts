@@ -8,7 +8,13 @@ import { paperSheetWords } from './paper-sheet';
 /** What stands in a drawing file, in English. */
 export function fileWords({ shownIn, paper }: Garment): FileWords {
   const { content, unnamedPiece, unnamedGarment, garmentLine } = paperSheetWords(shownIn, paper.step);
-  return { content, unnamedPiece, unnamedGarment, garmentLine, layer: (layer) => layers[layer] };
+  return {
+    content,
+    unnamedPiece,
+    unnamedGarment,
+    garmentLine: (garment, date, mark) => garmentLine(garment, date, { kind: 'changed', mark }),
+    layer: (layer) => layers[layer],
+  };
 }
 
 const layers: Readonly<Record<Parameters<FileWords['layer']>[0], string>> = {

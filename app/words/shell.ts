@@ -10,6 +10,7 @@ export const shellWords = {
     seams: 'Seams',
     fit: 'Fit',
     mockup: 'Mock-up',
+    versions: 'Versions',
     compare: 'Compare',
     paper: 'Paper',
     check: 'Before you cut',

@@ -13,12 +13,13 @@ async function bytesAt(address: string): Promise<Uint8Array> {
 
 // The compiler takes `self` for a window; in a worker it is the port itself.
 serve<PdfCalls>(self as unknown as WorkerPort, {
-  async pattern({ garment, pieceIds, what, today, fonts }, tell) {
+  async pattern({ garment, pieceIds, what, version, today, fonts }, tell) {
     const [plain, bold] = await Promise.all([bytesAt(fonts.plain), bytesAt(fonts.bold)]);
     const answer = await patternPdf({
       garment,
       pieceIds,
       what,
+      version,
       today,
       fonts: { plain, bold },
       words: paperSheetWords(garment.shownIn, garment.paper.step),
@@ -26,9 +27,9 @@ serve<PdfCalls>(self as unknown as WorkerPort, {
     });
     return { answer, transfer: answer.kind === 'pdf' ? [answer.bytes.buffer] : [] };
   },
-  async list({ garment, today, fonts }) {
+  async list({ garment, version, today, fonts }) {
     const [plain, bold] = await Promise.all([bytesAt(fonts.plain), bytesAt(fonts.bold)]);
-    const listed = listedWords(garment, today);
+    const listed = listedWords(garment, version, today);
     const answer = await listPdf({ listed, paper: garment.paper, fonts: { plain, bold }, today });
     return { answer, transfer: [answer.bytes.buffer] };
   },

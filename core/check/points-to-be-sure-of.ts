@@ -2,7 +2,6 @@ import { type GirthAtLevel, girthsOf } from '../fit/round-body';
 import { cutPieces } from '../garment/cut-pieces';
 import type { Garment, ScaleProof } from '../garment/garment';
 import type { Piece } from '../garment/piece';
-import { versionMark } from '../garment/version-mark';
 import { beforeYouCut, type Finding } from './before-you-cut';
 import { type LeftFinding, partKnowingly } from './left-knowingly';
 
@@ -98,6 +97,9 @@ const pointOf: Readonly<Record<Finding['kind'], PointName>> = {
   'scale-not-proved': 'scale-proved',
   'scale-proof-stale': 'scale-proved',
   'scale-off': 'scale-proved',
+  'pages-out-of-date': 'print-current',
+  'printed-piece-gone': 'print-current',
+  'changed-since-cut': 'print-current',
 };
 
 /** Everything to be sure of before cutting, each with its state and the numbers behind it. */
@@ -134,8 +136,7 @@ function stateOf(
       // No lay is kept with a garment, so nothing can be said of it; a check of a lay joins here.
       return 'not-looked-at';
     case 'printing':
-      if (!figures.last) return state === 'settled' ? 'not-looked-at' : state;
-      return figures.last.mark === versionMark(garment) ? state : 'open';
+      return figures.last ? state : notYet(state);
     case 'proof':
       return open.some(({ kind }) => kind !== 'scale-not-proved') || figures.proof ? state : notYet(state);
     case 'known-lengths':

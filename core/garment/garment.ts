@@ -1,4 +1,5 @@
 import type { Diagram } from './diagram';
+import type { Cutting, NamedStep, TracedLate } from './done-to-it';
 import type { GirthName, LengthName, Wearer } from './measure';
 import type { Mockup } from './mockup';
 import type { Piece } from './piece';
@@ -126,10 +127,18 @@ export interface Garment {
   readonly outer?: OuterGarment;
   /** Each piece as it was when it was first drawn; never changed afterwards. */
   readonly traced?: readonly Piece[];
+  /** Those of them that were drawn before that was kept. */
+  readonly tracedLate?: readonly TracedLate[];
+  /** What was done to the pieces, the oldest first. */
+  readonly steps?: readonly NamedStep[];
+  /** The version whose draft was last brought back, and the newest one there was then. */
+  readonly drawnFrom?: { readonly version: number; readonly newest: number };
   /** Mock-ups, the oldest first. */
   readonly mockups?: readonly Mockup[];
   /** What was printed, the oldest first. */
   readonly printings?: readonly Printing[];
+  /** What was cut, the oldest first. */
+  readonly cuttings?: readonly Cutting[];
   /** What she knows of and leaves as it is. */
   readonly knowingly?: readonly LeftKnowingly[];
   /** Cloth and notions used, in her words. */

@@ -192,12 +192,43 @@ const mockup = z.strictObject({
   note: words,
   pinned: list(pinnedChange, 500),
 });
+const paper = {
+  size: z.enum(PAPER_SIZES),
+  turned: z.enum(['upright', 'sideways']),
+  margin: notNegative,
+  overlap: notNegative,
+};
+const number = z.int().check(z.minimum(1));
+const time = z.int().check(z.minimum(0));
+const laid = z.strictObject({
+  pieceId: id,
+  name: words,
+  paper: z.strictObject(paper),
+  origin: point,
+  corners: list(z.strictObject({ id, at: point }), 2000),
+  joins: list(
+    z.strictObject({ over: words, under: words, marks: list(z.strictObject({ at: point, mark: words }), 10) }),
+    4000,
+  ),
+  number,
+  of: number,
+  mends: z.exactOptional(z.strictObject({ printingId: id, gone: list(words, 2000) })),
+});
 const printing = z.strictObject({
   id,
   date,
-  version: z.exactOptional(z.int().check(z.minimum(1))),
+  version: z.exactOptional(number),
   mark: words,
   pages: list(z.strictObject({ name: words, pieceIds: list(id, 500), mark: words }), 2000),
+  laid: z.exactOptional(list(laid, 500)),
+  unused: z.exactOptional(date),
+});
+const cutting = z.strictObject({
+  id,
+  date,
+  version: number,
+  from: z.enum(['mock-up', 'cloth']),
+  pieces: list(z.strictObject({ pieceId: id, mark: words }), 500),
 });
 
 /** No printer stretches so far; a hand-written file must not fold a page up to nothing. */
@@ -226,17 +257,18 @@ const shape = z.strictObject({
     }),
   ),
   traced: z.exactOptional(list(piece, 500)),
+  tracedLate: z.exactOptional(list(z.strictObject({ pieceId: id, since: time }), 500)),
+  steps: z.exactOptional(list(z.strictObject({ label: words, time, pieceIds: list(id, 500) }), 1000)),
+  drawnFrom: z.exactOptional(z.strictObject({ version: number, newest: number })),
   mockups: z.exactOptional(list(mockup, 200)),
   printings: z.exactOptional(list(printing, 500)),
+  cuttings: z.exactOptional(list(cutting, 500)),
   knowingly: z.exactOptional(list(z.strictObject({ finding: words, date, why: words }), 500)),
   cloth: z.exactOptional(words),
   notions: z.exactOptional(words),
   coverPhotoId: z.exactOptional(id),
   paper: z.strictObject({
-    size: z.enum(PAPER_SIZES),
-    turned: z.enum(['upright', 'sideways']),
-    margin: notNegative,
-    overlap: notNegative,
+    ...paper,
     step: z.enum(['sixteenth', 'eighth', 'millimetre']),
     printer: z.exactOptional(printer),
   }),

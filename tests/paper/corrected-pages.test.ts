@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { listedWords } from '../../app/words/check-page';
 import { paperSheetWords } from '../../app/words/paper-sheet';
 import { setPaper, setPrinter } from '../../core/garment/paper-edits';
+import { versionSaid } from '../../core/garment/version-said';
 import { listPdf } from '../../core/paper/list-pdf';
 import { paperFindings, printerReading } from '../../core/paper/paper-findings';
 import { patternPdf } from '../../core/paper/pattern-pdf';
@@ -75,7 +76,7 @@ describe.skipIf(!hasReaders)('pages for a printer that is off', () => {
   });
 
   it('prints the list before cutting with every point, what is left and why', async () => {
-    const listed = listedWords(linden(), today);
+    const listed = listedWords(linden(), versionSaid([], linden()), today);
     const { bytes, pages } = await listPdf({ listed, paper: linden().paper, fonts, today });
     const text = pageTexts(bytes).join(' ').replace(/\s+/g, ' ');
     expect(pages).toBeLessThanOrEqual(2);
