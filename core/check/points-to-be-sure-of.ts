@@ -2,6 +2,8 @@ import { type GirthAtLevel, girthsOf } from '../fit/round-body';
 import { cutPieces } from '../garment/cut-pieces';
 import type { Garment, ScaleProof } from '../garment/garment';
 import type { Piece } from '../garment/piece';
+import type { Printing } from '../garment/printed';
+import { versionMark } from '../garment/version-mark';
 import { beforeYouCut, type Finding } from './before-you-cut';
 import { type LeftFinding, partKnowingly } from './left-knowingly';
 
@@ -37,7 +39,7 @@ export type PointFigures =
   | { readonly kind: 'cuts'; readonly pieces: readonly Piece[] }
   | { readonly kind: 'proof'; readonly proof: ScaleProof | undefined }
   | { readonly kind: 'cloth'; readonly said: string }
-  | { readonly kind: 'printing'; readonly last: { readonly date: string; readonly mark: string } | undefined };
+  | { readonly kind: 'printing'; readonly last: Printing | undefined };
 
 export interface PointToBeSureOf {
   readonly name: PointName;
@@ -136,7 +138,9 @@ function stateOf(
       // No lay is kept with a garment, so nothing can be said of it; a check of a lay joins here.
       return 'not-looked-at';
     case 'printing':
-      return figures.last ? state : notYet(state);
+      if (!figures.last) return notYet(state);
+      // Where nothing is known of how its pages lay, only the mark of the pieces can tell.
+      return figures.last.laid || figures.last.mark === versionMark(garment) ? state : 'open';
     case 'proof':
       return open.some(({ kind }) => kind !== 'scale-not-proved') || figures.proof ? state : notYet(state);
     case 'known-lengths':

@@ -34,7 +34,9 @@ const comparison: Comparison = {
 describe('what is said of two pieces', () => {
   it('is the widest gap with its place and side, the other side, and every edge that differs', () => {
     const compared = comparedAs({ under: narrow, over: wide }, garment, garment, 'mine');
-    const said = inWords({ under: narrow, over: wide }, compared, { under: 'one', over: 'two' }, 'cm');
+    const said = inWords({ under: narrow, over: wide }, compared, { under: 'one', over: 'two' }, 'cm').map((line) =>
+      line.replaceAll('\u00a0', ' '),
+    );
     expect(said).toEqual([
       'On top: two. Beneath: one.',
       'The largest gap is 1.9 cm, where right meets top; there the upper piece lies outside the lower.',

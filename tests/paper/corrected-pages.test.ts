@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { listedWords } from '../../app/words/check-page';
 import { paperSheetWords } from '../../app/words/paper-sheet';
 import { setPaper, setPrinter } from '../../core/garment/paper-edits';
+import { versionMark } from '../../core/garment/version-mark';
 import { versionSaid } from '../../core/garment/version-said';
 import { listPdf } from '../../core/paper/list-pdf';
 import { paperFindings, printerReading } from '../../core/paper/paper-findings';
@@ -82,7 +83,7 @@ describe.skipIf(!hasReaders)('pages for a printer that is off', () => {
     expect(pages).toBeLessThanOrEqual(2);
     for (const said of [
       'Before you cut',
-      'version',
+      `mark ${versionMark(linden())}`,
       '4 March 2026',
       'No lay has been made',
       'How often each piece is cut',
