@@ -109,7 +109,7 @@ function isLikely(quad: QuadCorners, { width, height }: Grey): boolean {
   const isSquare = corners.every((angle) => angle > 0.95 && angle < 2.2);
   const slant = Math.max(Math.PI - Math.abs(turn(0, 2)), Math.PI - Math.abs(turn(1, 3)));
   const ratio = (a: number, b: number) => Math.min(a, b) / Math.max(a, b);
-  return isSquare && slant < 0.4 && ratio(lengths[0], lengths[2]) > 0.5 && ratio(lengths[1], lengths[3]) > 0.5;
+  return isSquare && slant < 0.55 && ratio(lengths[0], lengths[2]) > 0.5 && ratio(lengths[1], lengths[3]) > 0.5;
 }
 
 function isNear(a: QuadCorners, b: QuadCorners, within: number): boolean {
