@@ -4,7 +4,7 @@ import type { QuadCorners } from '../geometry/rectangle-aspect';
 import { doubleArea, largestQuad } from './corners-hull';
 import { hullsIn } from './corners-regions';
 import { type Grey, reducedTo } from './grey';
-import { type Outline, outlineNear, straightSides } from './page-outline';
+import { evidenceOf, type Outline, outlineNear, straightSides } from './page-outline';
 import type { SideMark } from './page-side';
 
 /** Four corners that may be squared up by, best first. Places are pixels of the whole picture. */
@@ -52,23 +52,34 @@ export function proposedCorners(grey: Grey): ProposedCorners[] {
   }));
 }
 
-/** The best of what lies near four corners: an edge of light or of dark paper, or a printed line. */
+/** What is tried near four corners: printed lines about as wide as `soft`, an edge of light or of dark paper. */
+const TRIED = [
+  { mark: 'line', soft: 1.5 },
+  { mark: 'line', soft: 4 },
+  { mark: 'light-ends', soft: 1.5 },
+  { mark: 'dark-ends', soft: 1.5 },
+] as const;
+
+/** The best of what lies near four corners. */
 function marksAt(small: Grey, quad: QuadCorners): ProposedCorners[] {
-  const proposals = (['line', 'light-ends', 'dark-ends'] as const).flatMap((mark): ProposedCorners[] => {
-    const outline = closerAndCloser(small, quad, mark);
+  const proposals = TRIED.flatMap((tried): ProposedCorners[] => {
+    const outline = closerAndCloser(small, quad, tried);
     if (!outline || !isLikely(outline.corners, small)) return [];
-    const kind = mark === 'line' ? 'frame' : 'page';
-    return [{ kind, mark, corners: outline.corners, sure: surenessOf(outline, small) }];
-  });
-  const [first, ...rest] = proposals;
-  if (!first) return [];
+    const kind = tried.mark === 'line' ? 'frame' : 'page';
+    return [{ kind, mark: tried.mark, corners: outline.corners, sure: surenessOf(outline, small) }];
+  }).sort((a, b) => b.sure - a.sure);
+  const line = proposals.find(({ kind }) => kind === 'frame');
   // The inner half of a printed line is an edge too, but never the other way round.
-  return first.kind === 'frame' && rest.every(({ sure }) => first.sure > 0.75 * sure) ? [first] : proposals;
+  return line && proposals.every(({ sure }) => line.sure > 0.75 * sure) ? [line] : proposals;
 }
 
-function closerAndCloser(small: Grey, quad: QuadCorners, mark: SideMark): Outline | undefined {
+function closerAndCloser(
+  small: Grey,
+  quad: QuadCorners,
+  tried: { readonly mark: SideMark; readonly soft: number },
+): Outline | undefined {
   const side = Math.min(...quad.map((corner, k) => distance(corner, quad[((k + 1) % 4) as 0])));
-  const common = { mark, soft: 1.5, least: 0.35 };
+  const common = { ...tried, least: 0.35 };
   const wide = outlineNear(small, straightSides(quad), {
     ...common,
     reach: Math.max(5, REACH * side),
@@ -79,16 +90,10 @@ function closerAndCloser(small: Grey, quad: QuadCorners, mark: SideMark): Outlin
   return outlineNear(small, wide.sides, { ...common, reach: Math.max(4, 0.012 * side), stations: 72, mostDegree: 9 });
 }
 
-/** Contrast at which a side counts half. */
-const HALF_SEEN = 0.05;
-
-function surenessOf({ evidence, corners }: Outline, { width, height }: Grey): number {
-  const sides = evidence.map(({ agree, contrast }) => {
-    const seen = Math.max(contrast, 0);
-    return (agree * seen) / (seen + HALF_SEEN);
-  });
+function surenessOf(outline: Outline, { width, height }: Grey): number {
+  const sides = outline.evidence.map(evidenceOf);
   const mean = sides.reduce((product, each) => product * each, 1) ** 0.25;
-  const [a, b, c, d] = corners;
+  const [a, b, c, d] = outline.corners;
   const share = (doubleArea(a, b, c) + doubleArea(c, d, a)) / (2 * width * height);
   return Math.sqrt(mean * Math.min(...sides)) * Math.min(1, share) ** 0.3;
 }

@@ -21,6 +21,15 @@ export interface SideEvidence {
   readonly contrast: number;
 }
 
+/** Contrast at which a side counts half. */
+const HALF_SEEN = 0.05;
+
+/** How well a side is seen, 0 to 1. */
+export function evidenceOf({ agree, contrast }: SideEvidence): number {
+  const seen = Math.max(contrast, 0);
+  return (agree * seen) / (seen + HALF_SEEN);
+}
+
 export interface OutlineSearch {
   readonly mark: SideMark;
   /** How far from the sides as they are taken so far is searched, in pixels. */
