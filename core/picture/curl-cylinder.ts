@@ -31,50 +31,54 @@ export type Triple = readonly [number, number, number];
 
 const STATIONS = 192;
 
-/** The cylinder seen through a lens with these bowed sides (upper from left to right, lower likewise); `undefined` if none. */
-export function cylinderThrough(upper: Side, lower: Side, lens: Lens): Cylinder | undefined {
-  const rays = pairedRays(upper, lower, lens);
-  if (!rays) return undefined;
-  const places: number[][] = [];
-  for (const [above, below] of rays.pairs) {
-    // below · b − above · a = run: the two multiples by least squares.
-    const [aa, bb, ab] = [dot(above, above), dot(below, below), dot(above, below)];
-    const [ra, rb] = [dot(above, rays.run), dot(below, rays.run)];
-    const det = aa * bb - ab * ab;
-    const times = (ab * rb - bb * ra) / det;
-    if (!(times > 0) || !(aa * rb - ab * ra > 0)) return undefined;
-    places.push(above.map((each) => each * times));
-  }
-  return evenly(places as unknown as Triple[], rays.run, lens);
+/** The pictures of lines of a cylinder, each from the upper side to the lower, and of the place where they would all meet. */
+export interface PairedSides {
+  readonly pairs: readonly (readonly [Point, Point])[];
+  /** Homogeneous: at infinity where the lines look parallel. */
+  readonly meet: Triple;
 }
 
-/** Lines of sight to both ends of each line of the cylinder, and the way these lines run. */
-function pairedRays(upper: Side, lower: Side, lens: Lens) {
+/** Lines of the cylinder between two bowed sides (both from left to right); `undefined` where one misses the lower side. */
+export function pairedSides(upper: Side, lower: Side): PairedSides | undefined {
   const meet = crossOf(
     crossOf(homogeneous(upper.from), homogeneous(lower.from)),
     crossOf(homogeneous(upper.to), homogeneous(lower.to)),
   );
-  const { focalPx, centre } = lens;
-  const towards: Triple = [meet[0] - meet[2] * centre.x, meet[1] - meet[2] * centre.y, meet[2] * focalPx];
-  const long = Math.hypot(...towards);
-  if (!(long > 0)) return undefined;
-  const down = { x: lower.from.x - upper.from.x, y: lower.from.y - upper.from.y };
-  // As seen from the upper side, the lines run towards the lower one.
-  const at = upper.from;
-  const seen = { x: meet[0] - meet[2] * at.x, y: meet[1] - meet[2] * at.y };
-  const sign = seen.x * down.x + seen.y * down.y >= 0 ? 1 : -1;
-  const run = towards.map((each) => (sign * each) / long) as unknown as Triple;
-  const pairs: (readonly [Triple, Triple])[] = [];
+  const pairs: (readonly [Point, Point])[] = [];
   let t = 0;
   for (let k = 0; k <= STATIONS; k++) {
     const above = sideAt(upper, k / STATIONS);
-    const line = crossOf(homogeneous(above), meet);
-    const found = onLine(lower, line, t);
+    const found = onLine(lower, crossOf(homogeneous(above), meet), t);
     if (found === undefined) return undefined;
     t = found;
-    pairs.push([sightTo(above, lens), sightTo(sideAt(lower, t), lens)]);
+    pairs.push([above, sideAt(lower, t)]);
   }
-  return { pairs, run };
+  return { pairs, meet };
+}
+
+/** The cylinder whose lines are seen so through a lens; `undefined` when no sheet in front of the camera is. */
+export function cylinderThrough({ pairs, meet }: PairedSides, lens: Lens): Cylinder | undefined {
+  const { focalPx, centre } = lens;
+  const towards: Triple = [meet[0] - meet[2] * centre.x, meet[1] - meet[2] * centre.y, meet[2] * focalPx];
+  const long = Math.hypot(...towards);
+  const [first] = pairs;
+  if (!(long > 0) || !first) return undefined;
+  // As seen from the upper side, the lines run towards the lower one.
+  const [at, below] = first;
+  const seen = { x: meet[0] - meet[2] * at.x, y: meet[1] - meet[2] * at.y };
+  const sign = seen.x * (below.x - at.x) + seen.y * (below.y - at.y) >= 0 ? 1 : -1;
+  const run = towards.map((each) => (sign * each) / long) as unknown as Triple;
+  const places: Triple[] = [];
+  for (const pair of pairs) {
+    const [above, under] = [sightTo(pair[0], lens), sightTo(pair[1], lens)];
+    // under · b − above · a = run: the two multiples by least squares.
+    const [aa, bb, ab] = [dot(above, above), dot(under, under), dot(above, under)];
+    const [ra, rb] = [dot(above, run), dot(under, run)];
+    const times = (ab * rb - bb * ra) / (aa * bb - ab * ab);
+    if (!(times > 0) || !(aa * rb - ab * ra > 0)) return undefined;
+    places.push([above[0] * times, above[1] * times, above[2] * times]);
+  }
+  return evenly(places, run, lens);
 }
 
 /** The share of the way along a side where it meets a line, by the secant method from a share near it. */

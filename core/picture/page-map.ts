@@ -3,7 +3,14 @@ import type { Point } from '../geometry/point';
 import { applyHomography, type Homography, homographyFrom, invertHomography } from '../geometry/projective';
 import type { QuadCorners } from '../geometry/rectangle-aspect';
 import { doubleArea } from './corners-hull';
-import { type Cylinder, cylinderThrough, cylinderToPhoto, type Lens, photoToCylinder } from './curl-cylinder';
+import {
+  type Cylinder,
+  cylinderThrough,
+  cylinderToPhoto,
+  type PairedSides,
+  pairedSides,
+  photoToCylinder,
+} from './curl-cylinder';
 import { bowOf, type Side } from './curl-side';
 import { type CoonsShift, coonsShift, shiftAt, unshifted } from './page-coons';
 import { type Sides, straightSides } from './page-outline';
@@ -70,7 +77,9 @@ export function flattenedPage(sides: Sides, options: FlattenOptions): PageMap | 
   const isOneWay = Math.min(flatwise, upright) <= ONE_WAY * Math.max(flatwise, upright);
   const lines = flatwise >= upright ? 'down' : 'across';
   const bowed = isOneWay && !isStraight ? sides : straightSides(corners);
-  const cylinder = readCylinder((lens) => cylinderAlong(bowed, lines, lens), options);
+  const pairs = pairsAlong(bowed, lines);
+  const centre = lines === 'down' ? options.centre : swapped(options.centre);
+  const cylinder = pairs && readCylinder(pairs, { ...options, centre });
   if (!cylinder) return { kind: 'not-flattened', why: isStraight ? 'no-room' : 'sides-cross' };
   const { focalPx } = cylinder.lens;
   const size = sizeWith(corners, lines === 'down' ? cylinder.across : 1 / cylinder.across);
@@ -94,11 +103,11 @@ const LENSES_WITHIN = 0.2;
  * The cylinder seen through the lens that was said; else through the one that makes the page's corners square, drawn
  * towards the usual one as far as the view does not tell: a view straight on fits every lens.
  */
-function readCylinder(through: (lens: Lens) => Cylinder | undefined, options: FlattenOptions): Cylinder | undefined {
+function readCylinder(pairs: PairedSides, options: FlattenOptions): Cylinder | undefined {
   const { centre, focalPx } = options;
-  if (focalPx !== undefined) return through({ centre, focalPx });
+  if (focalPx !== undefined) return cylinderThrough(pairs, { centre, focalPx });
   const tried = Array.from({ length: 61 }, (_, k) => (k - 30) / 50).flatMap((log) => {
-    const cylinder = through({ centre, focalPx: USUAL_FOCAL * options.longSide * Math.exp(log) });
+    const cylinder = cylinderThrough(pairs, { centre, focalPx: USUAL_FOCAL * options.longSide * Math.exp(log) });
     if (!cylinder) return [];
     return [{ cylinder, doubt: (cylinder.leaning / SQUARE_WITHIN) ** 2 + (log / LENSES_WITHIN) ** 2 }];
   });
@@ -126,10 +135,8 @@ function squared(corners: QuadCorners, { across, down }: { readonly across: numb
 }
 
 /** Lines across the page are lines down it once the picture is mirrored in its diagonal. */
-function cylinderAlong([top, right, bottom, left]: Sides, lines: 'down' | 'across', lens: Lens): Cylinder | undefined {
-  return lines === 'down'
-    ? cylinderThrough(top, reversed(bottom), lens)
-    : cylinderThrough(mirrored(reversed(left)), mirrored(right), { ...lens, centre: swapped(lens.centre) });
+function pairsAlong([top, right, bottom, left]: Sides, lines: 'down' | 'across'): PairedSides | undefined {
+  return lines === 'down' ? pairedSides(top, reversed(bottom)) : pairedSides(mirrored(reversed(left)), mirrored(right));
 }
 
 function reversed({ from, to, bow }: Side): Side {
