@@ -5,6 +5,7 @@ const groups: Readonly<Record<string, () => Promise<readonly Figure[]>>> = {
   geometry: async () => (await import('./geometry')).geometryFigures(),
   drag: async () => (await import('./drag')).dragFigures(),
   lay: async () => (await import('./lay')).layFigures(process.argv),
+  photo: async () => (await import('./photo')).photoFigures(process.argv),
   pages: async () => (await import('./pages')).pagesFigures(),
   versions: async () => (await import('./versions')).versionsFigures(),
   start: async () => (await import('./start')).startFigures(),
