@@ -202,6 +202,9 @@ test('a piece whose edges cross is named before it is cut, and no room breaks ov
     await page.getByRole('button', { name: 'Make the pages (PDF)' }).click();
     await expect(page.getByText(/^Made: |could not be made/)).toBeVisible({ timeout: 30_000 });
   });
+  // Pages that were made are a step of their own.
+  const undoPages = page.getByRole('button', { name: 'Undo: pages made' });
+  if (await undoPages.isVisible()) await undoPages.click();
   await page.getByRole('button', { name: 'Undo: move a point' }).click();
   await expect(nothingToUndo(page)).toBeDisabled();
   await goTo(page, 'Before you cut');

@@ -21,7 +21,8 @@ async function row(page: Page, name: string): Promise<string[]> {
     .filter({ has: page.getByRole('rowheader', { name: new RegExp(`^${name}`) }) })
     .first();
   await expect(found).toBeVisible();
-  return found.getByRole('cell').allInnerTexts();
+  const cells = await found.getByRole('cell').allInnerTexts();
+  return cells.map((cell) => cell.replaceAll('\u00a0', ' '));
 }
 
 /** A number above the table of figures. */
@@ -76,8 +77,8 @@ test('a piece is held against a copy on the shelf: gap, edges, girths and area, 
     expect(await row(page, 'waist')).toEqual(['7 in', '7 in', '0 in']);
     // The waist is where it was, and an inch and a half was let in below the hip.
     expect(await row(page, 'Hip')).toEqual(['40 in', '40 in', '0 in']);
-    await expect(notebook(page).getByText(/^The largest gap is 1 1\/2 in, /)).toBeVisible();
-    await expect(notebook(page).getByText(/Edges that differ: .*centre fold −1 1\/2 in/)).toBeVisible();
+    await expect(notebook(page).getByText(/^The largest gap is 1\s1\/2\sin, /)).toBeVisible();
+    await expect(notebook(page).getByText(/Edges that differ: .*centre fold −1\s1\/2\sin/)).toBeVisible();
   });
 
   await test.step('beneath and on top change places, and what was in is out', async () => {
@@ -95,7 +96,7 @@ test('a piece is held against a copy on the shelf: gap, edges, girths and area, 
     await notebook(page).getByRole('radio', { name: 'corner on corner' }).check();
     await pick(page, 'Corner of now', 'hem and centre fold');
     await expect(figure(page, 'Furthest in')).toHaveText('1 1/2 in');
-    await expect(notebook(page).getByText(/^The largest gap is 1 1\/2 in, .*waist/)).toBeVisible();
+    await expect(notebook(page).getByText(/^The largest gap is 1\s1\/2\sin, .*waist/)).toBeVisible();
   });
 
   await test.step('nothing can be undone of it, and both garments are what they were', async () => {
@@ -128,7 +129,7 @@ test('the other piece is nudged by keys, by hand and by figures, and laid back',
   await expect(notebook(page).getByLabel('Down', { exact: true })).toHaveValue('1 1/2 in');
   await expect(page.getByRole('status')).toContainText('Largest gap 1 1/2 in.');
   // Hem lies on hem now; the copy begins an inch and a half lower.
-  await expect(notebook(page).getByText(/^The largest gap is 1 1\/2 in, .*waist/)).toBeVisible();
+  await expect(notebook(page).getByText(/^The largest gap is 1\s1\/2\sin, .*waist/)).toBeVisible();
   await page.keyboard.press('PageDown');
   await expect(notebook(page).getByLabel('Turned, degrees')).toHaveValue('0.25');
   await page.keyboard.press('Escape');

@@ -46,7 +46,7 @@ test('a scan of two colours brings its scale along as a known length', async ({ 
   await expect(status(page)).toContainText('360 by 480 pixels');
   const notebook = page.getByRole('complementary', { name: 'Notebook' });
   // 360 and 480 dots at 200 to the inch.
-  await expect(notebook.getByText(/1 13\/16 in across and 2 3\/8 in down/)).toBeVisible();
+  await expect(notebook.getByText(/1\s13\/16\sin across and 2\s3\/8\sin down/)).toBeVisible();
   await notebook.getByLabel('Full size is so many times the print').fill('8');
   await notebook.getByLabel('Full size is so many times the print').press('Enter');
   await notebook.getByRole('button', { name: 'Take the width of the paper as a known length' }).click();

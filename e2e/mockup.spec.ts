@@ -124,7 +124,7 @@ test('a mock-up is cut, pins are noted, printing tells what is outstanding, and 
     await expect(notebook.getByText('Round the hip', { exact: true })).toBeVisible();
     await expect(notebook.getByText('1 more comes after this one, taken or left.')).toBeVisible();
     await press(page, 'Take it');
-    await expect(notebook.getByText(/let out by 1\/8 in/)).toBeVisible();
+    await expect(notebook.getByText(/let out by 1\/8\sin/)).toBeVisible();
     await press(page, 'Take it');
     await expect(notebook.getByText(/Carried over on/)).toHaveCount(2);
     await expect(notebook.getByText('Mock-up 1: all settled')).toBeVisible();
@@ -202,7 +202,7 @@ for (const size of [
       await openToAll(page, 'noting');
       await expect(page.getByRole('button', { name: 'Note it' })).toBeInViewport();
       await page.getByRole('button', { name: 'Note it' }).tap();
-      await expect(notebook.getByText(/taken in by 1\/4 in at/)).toBeVisible();
+      await expect(notebook.getByText(/taken in by 1\/4\sin at/)).toBeVisible();
       await openToAll(page, 'what was pinned');
       await page.getByRole('button', { name: 'Carry it over' }).tap();
       await expect(page.getByRole('button', { name: 'Take it' })).toBeEnabled();

@@ -73,7 +73,7 @@ const ROOMS: readonly Room[] = [
   },
   {
     name: 'Before you cut',
-    table: [(page) => page.getByRole('heading', { name: 'Before you cut' }), button(/^Mend it/)],
+    table: [(page) => page.getByRole('heading', { name: 'Before you cut' }), button('Print this list (PDF)')],
   },
 ];
 

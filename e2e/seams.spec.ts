@@ -158,6 +158,7 @@ test('what is found in a seam leads to that seam', async ({ page }) => {
     .getByRole('listitem')
     .filter({ hasText: /Front, side: 1\/4\sin too short/ })
     .getByRole('button', { name: 'Mend it: Seams' })
+    .first()
     .click();
   await expect(page.getByText('0 in meets 0 in')).toBeVisible();
   await expect(notebookOf(page).getByRole('heading', { name: 'side', exact: true })).toBeVisible();

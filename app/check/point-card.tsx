@@ -28,24 +28,26 @@ export function PointCard({ point, garment }: { readonly point: PointToBeSureOf;
         {title}
         <span className={styles.state}>{words.state[point.state]}</span>
       </h3>
-      {pointFigures(point, garment).map((sentence) => (
-        <p key={sentence} className={styles.figure}>
-          {sentence}
-        </p>
-      ))}
+      <div className={styles.under}>
+        <div>
+          {pointFigures(point, garment).map((sentence) => (
+            <p key={sentence} className={styles.figure}>
+              {sentence}
+            </p>
+          ))}
+        </div>
+        {point.open.length === 0 && (
+          <Button tone="quiet" label={words.seen(title, shellWords.rooms[room])} onPress={() => goTo(room)}>
+            {words.goSee(shellWords.rooms[room])}
+          </Button>
+        )}
+      </div>
       {point.open.map((finding) => (
         <OpenFinding key={findingKey(finding)} finding={finding} garment={garment} />
       ))}
       {point.left.map((left) => (
         <Left key={left.left.finding} {...left} garment={garment} />
       ))}
-      {point.open.length === 0 && (
-        <div>
-          <Button tone="quiet" label={words.seen(title, shellWords.rooms[room])} onPress={() => goTo(room)}>
-            {words.goSee(shellWords.rooms[room])}
-          </Button>
-        </div>
-      )}
     </li>
   );
 }

@@ -4,12 +4,18 @@ import type { PointName, PointState } from '../../core/check/points-to-be-sure-o
 export const checkWords = {
   title: 'Before you cut',
   intro: 'What to be sure of, from every room, with the figures behind it. Each line leads to where it is mended.',
-  counts: (stops: number, warns: number, left: number) =>
-    [
-      stops === 1 ? '1 thing must be settled first' : `${stops} things must be settled first`,
-      warns === 1 ? '1 is worth a look' : `${warns} are worth a look`,
+  counts: (stops: number, warns: number, left: number) => {
+    const said = [
+      ...(stops === 0 ? [] : [stops === 1 ? '1 thing must be settled first' : `${stops} things must be settled first`]),
+      ...(warns === 0
+        ? []
+        : [
+            `${warns}${stops === 0 ? (warns === 1 ? ' thing' : ' things') : ''} ${warns === 1 ? 'is' : 'are'} worth a look`,
+          ]),
       ...(left === 0 ? [] : [`${left} left knowingly`]),
-    ].join(', '),
+    ];
+    return `${said.join(', ')}.`;
+  },
   clear: 'Nothing is open. Measure the printed test square, make the mock-up, then cut.',
   points: 'To be sure of',
   point: {
