@@ -44,7 +44,7 @@ test('a mock-up is cut, pins are noted, printing tells what is outstanding, and 
   await test.step('cut it: the draft is kept as version 1', async () => {
     await press(page, 'Cut a mock-up');
     await expect(page.getByRole('status')).toContainText('Mock-up 1 is cut from version 1.');
-    await expect(notebook.getByText('Mock-up 1: all settled')).toBeVisible();
+    await expect(notebook.getByText('Mock-up 1: nothing noted yet')).toBeVisible();
   });
 
   await test.step('note a pin on the front seam by pressing along its edge', async () => {
@@ -141,6 +141,18 @@ test('a mock-up is cut, pins are noted, printing tells what is outstanding, and 
     await goTo(page, 'Paper');
     const [file] = await Promise.all([page.waitForEvent('download'), press(page, 'Make the pages (PDF)')]);
     expect(file.suggestedFilename()).toContain('pages');
+  });
+
+  await test.step('a piece changed after that makes its pages stale, and she is told which', async () => {
+    await expect(notebook.getByText('All pages that are in use are as the draft is now.')).toBeVisible();
+    await goTo(page, 'Fit');
+    const front = page.getByRole('region', { name: 'front' });
+    await front.getByRole('button', { name: 'Take the curved waist' }).click();
+    await goTo(page, 'Before you cut');
+    await expect(page.getByText(/Pages? .*A1.* of front (is|are) out of date/)).toBeVisible();
+    await press(page, 'Undo: curved waist');
+    await expect(page.getByText(/of front (is|are) out of date/)).toBeHidden();
+    await goTo(page, 'Mock-up');
   });
 
   await test.step('and the file has each edge moved by its share', async () => {

@@ -41,13 +41,13 @@ export function MockupsCard({ garment, mockup, version, hasMoved }: MockupsCardP
               value={mockup.id}
               options={mockups.map((one) => ({
                 value: one.id,
-                words: `${one.name}: ${words.open(outstanding(one).length)}`,
+                words: `${one.name}: ${words.open(outstanding(one).length, one.pinned.length)}`,
               }))}
               onChange={openMockup}
             />
           ) : (
             <p>
-              <strong>{mockup.name}</strong>: {words.open(outstanding(mockup).length)}
+              <strong>{mockup.name}</strong>: {words.open(outstanding(mockup).length, mockup.pinned.length)}
             </p>
           )}
           {version.kind === 'gone' && <Note tone="warn">{words.versionGone}</Note>}

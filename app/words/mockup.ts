@@ -161,7 +161,8 @@ export const mockupWords = {
   newName: (number: number) => `Mock-up ${number}`,
   versionName: (mockup: string) => `Cut for ${mockup}`,
   fromVersion: (version: number, mark: string, date: string) => `Version ${version} (${mark}), ${date}`,
-  open: (count: number) => (count === 0 ? 'all settled' : `${count} noted`),
+  open: (noted: number, pinned: number) =>
+    pinned === 0 ? 'nothing noted yet' : noted === 0 ? 'all settled' : `${noted} noted`,
   all: 'All mock-ups',
   name: 'Name',
   note: 'Note',
