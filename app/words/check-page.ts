@@ -47,7 +47,7 @@ export function pointFigures({ figures, state }: PointToBeSureOf, garment: Garme
         step: garment.shownIn === 'in' ? 'thirtysecond' : 'tenth-millimetre',
       } as const;
       return [
-        `The test square measured ${writeLength(proof.across, read)} across and ${writeLength(proof.down, read)} down on ${proof.date}.`,
+        `The test square measured ${writeLength(proof.across, read)} across and ${writeLength(proof.down, read)} down on ${dateWords(proof.date)}.`,
       ];
     }
     case 'cloth':

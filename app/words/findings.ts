@@ -160,12 +160,12 @@ export function findingSentence(finding: Finding, garment: Garment): string {
         ? 'The printed scale was proved on other paper. Print the first page again and measure its square.'
         : 'The printed scale was proved before the pages were corrected as they are now. Print the first page again and measure its square.';
     case 'scale-off':
-      return `The test square measured ${length(finding.across)} by ${length(finding.down)} instead of ${length(finding.wanted)}. ${
+      return `The test square measured ${finely(finding.across)} by ${finely(finding.down)} instead of ${length(finding.wanted)}. ${
         {
           'letter-fit-to-a4': 'That is Letter pages fitted onto A4 (97.3 %): choose A4 here, or print at actual size.',
           'a4-fit-to-letter':
             'That is A4 pages fitted onto Letter (94.1 %): choose Letter here, or print at actual size.',
-          uneven: 'The printer stretches one way more than the other. Try another printer or paper feed.',
+          uneven: 'The printer stretches one way more than the other.',
           unknown: 'Print again at 100 %, or "actual size", without fitting to the page.',
         }[finding.cause]
       } Do not cut from these pages.`;

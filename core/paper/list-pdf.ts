@@ -118,7 +118,7 @@ function blocks(document: PdfDocument, listed: ListedPage, left: number, width: 
     });
     for (const { box, text, under } of lines) {
       const texts = [
-        ...say(text, INDENT, TEXT, under.length > 0 ? 'bold' : 'plain'),
+        ...say(text, INDENT, TEXT, box === 'none' ? 'plain' : 'bold'),
         ...under.flatMap((each) => say(each, INDENT, UNDER, 'plain', 0.15)),
       ];
       all.push(lined(texts, box, 1.4));
