@@ -1,13 +1,10 @@
 import { useCallback, useMemo } from 'react';
-import { Layer } from 'react-konva/lib/ReactKonvaCore';
 import type { Differences } from '../../core/compare/differences';
 import type { Piece } from '../../core/garment/piece';
 import type { ShownIn } from '../../core/units/inch';
-import { Grid, RulerNumbers } from '../table/grid';
-import { type Paint, Painted } from '../table/painted';
+import type { Paint } from '../table/painted';
 import { boxRound, pieceBoxes } from '../table/piece-boxes';
-import { SQUARES } from '../table/squares';
-import { Viewport } from '../table/viewport';
+import { PiecesTable } from '../table/pieces-table';
 import { compareWords as words } from '../words/compare';
 import { compareTool } from './compare-tool';
 import type { Pair } from './figures';
@@ -30,7 +27,6 @@ const keepNothing = () => undefined;
 
 /** One piece over the other at full size, with what differs filled and the widest gaps marked. */
 export function CompareTable({ shownIn, anew, mine, laid, now, pair, differences }: CompareTableProps) {
-  const squares = SQUARES[shownIn];
   // Shown whole when another piece is laid, not while it is nudged.
   const fit = useMemo(() => {
     const boxes = pieceBoxes(laid ? [mine, laid] : [mine]);
@@ -46,23 +42,16 @@ export function CompareTable({ shownIn, anew, mine, laid, now, pair, differences
     [mine, pair, differences, shownIn],
   );
   return (
-    <Viewport
+    <PiecesTable
       key={anew}
       view={undefined}
       onView={keepNothing}
       fit={fit}
       tool={tool}
       label={words.tableLabel}
-      maxScale={60}
-      minScale={0.02}
-    >
-      {() => (
-        <Layer listening={false}>
-          <Grid squares={squares} />
-          <Painted paint={paint} />
-          <RulerNumbers squares={squares} />
-        </Layer>
-      )}
-    </Viewport>
+      shownIn={shownIn}
+      still={[paint]}
+      moving={[]}
+    />
   );
 }

@@ -1,14 +1,11 @@
 import { useCallback, useLayoutEffect, useMemo, useRef } from 'react';
-import { Layer } from 'react-konva/lib/ReactKonvaCore';
 import type { Garment } from '../../core/garment/garment';
 import type { Mockup } from '../../core/garment/mockup';
 import { useTable } from '../state/table-store';
-import { Grid, RulerNumbers } from '../table/grid';
 import { paintName, paintPiece } from '../table/paint-piece';
-import { type Paint, Painted } from '../table/painted';
+import type { Paint } from '../table/painted';
 import { boxRound, pieceBoxes } from '../table/piece-boxes';
-import { SQUARES } from '../table/squares';
-import { Viewport } from '../table/viewport';
+import { PiecesTable } from '../table/pieces-table';
 import { paintChange } from '../trial/paint-change';
 import { mockupWords as words } from '../words/mockup';
 import { useMockup } from './mockup-store';
@@ -42,7 +39,6 @@ export function MockupTable({ shown, mockup, after }: MockupTableProps) {
       ),
     [],
   );
-  const squares = SQUARES[shown.shownIn];
   const fit = useMemo(() => boxRound(pieceBoxes(shown.pieces), 60), [shown.pieces]);
   const quiet = useCallback<Paint>(
     (ink, { px }) => {
@@ -68,27 +64,15 @@ export function MockupTable({ shown, mockup, after }: MockupTableProps) {
     [shown, after, mockup, noting, pin, carrying],
   );
   return (
-    <Viewport
+    <PiecesTable
       view={view}
       onView={(next) => setView('table', next)}
       fit={fit}
       tool={tool}
       label={words.tableLabel}
-      maxScale={60}
-      minScale={0.02}
-    >
-      {() => (
-        <>
-          <Layer listening={false}>
-            <Grid squares={squares} />
-            <Painted paint={quiet} />
-          </Layer>
-          <Layer listening={false}>
-            <Painted paint={pins} />
-            <RulerNumbers squares={squares} />
-          </Layer>
-        </>
-      )}
-    </Viewport>
+      shownIn={shown.shownIn}
+      still={[quiet]}
+      moving={[pins]}
+    />
   );
 }

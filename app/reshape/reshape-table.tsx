@@ -1,15 +1,12 @@
 import { useCallback, useMemo } from 'react';
-import { Layer } from 'react-konva/lib/ReactKonvaCore';
 import { whatChanges } from '../../core/check/what-changes';
 import type { Garment } from '../../core/garment/garment';
 import { pieceOf } from '../../core/garment/with-piece';
 import type { Box } from '../../core/geometry/bounds';
 import { useTable } from '../state/table-store';
-import { Grid, RulerNumbers } from '../table/grid';
-import { type Paint, Painted } from '../table/painted';
+import type { Paint } from '../table/painted';
 import { boxRound, pieceBoxes, withFoot } from '../table/piece-boxes';
-import { SQUARES } from '../table/squares';
-import { Viewport } from '../table/viewport';
+import { PiecesTable } from '../table/pieces-table';
 import { paintChange } from '../trial/paint-change';
 import { reshapeWords as words } from '../words/reshape';
 import { paintChosen, paintLengths, paintPieces, paintTrial } from './paint-trial';
@@ -30,7 +27,6 @@ export function ReshapeTable({ garment }: { readonly garment: Garment }) {
   const added = Math.max(0, (after?.pieces.length ?? 0) - garment.pieces.length);
   const opened = after ? Math.max(0, foldCount(garment.pieces) - foldCount(after.pieces)) : 0;
   const tool = useMemo(trialTool, []);
-  const squares = SQUARES[garment.shownIn];
   const inHand = 'pieceId' in chosen ? pieceOf(garment, chosen.pieceId) : undefined;
   const edgeId = chosen.kind === 'edge' ? chosen.edgeId : undefined;
   const quiet = useCallback<Paint>((ink, { px }) => paintPieces(ink, garment, after, px), [garment, after]);
@@ -53,29 +49,17 @@ export function ReshapeTable({ garment }: { readonly garment: Garment }) {
     [garment, after, marks, inHand, edgeId],
   );
   return (
-    <Viewport
+    <PiecesTable
       view={view}
       onView={(next) => setView('table', next)}
       fit={fit}
       fitAgain={added + opened}
       tool={tool}
       label={words.tableLabel}
-      maxScale={60}
-      minScale={0.02}
-    >
-      {() => (
-        <>
-          <Layer listening={false}>
-            <Grid squares={squares} />
-            <Painted paint={quiet} />
-          </Layer>
-          <Layer listening={false}>
-            <Painted paint={live} />
-            <RulerNumbers squares={squares} />
-          </Layer>
-        </>
-      )}
-    </Viewport>
+      shownIn={garment.shownIn}
+      still={[quiet]}
+      moving={[live]}
+    />
   );
 }
 

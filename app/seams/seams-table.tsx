@@ -1,5 +1,4 @@
 import { useCallback, useMemo } from 'react';
-import { Layer } from 'react-konva/lib/ReactKonvaCore';
 import type { Garment } from '../../core/garment/garment';
 import { outlineOf } from '../../core/garment/outline';
 import { transformPath } from '../../core/geometry/affine';
@@ -7,11 +6,9 @@ import type { Box } from '../../core/geometry/bounds';
 import { pathBounds } from '../../core/geometry/path';
 import { type SeamWalk, sewnPlaces, walkPose } from '../../core/seams/seam-walk';
 import { useTable } from '../state/table-store';
-import { Grid, RulerNumbers } from '../table/grid';
-import { type Paint, Painted } from '../table/painted';
+import type { Paint } from '../table/painted';
 import { boxRound, pieceBoxes } from '../table/piece-boxes';
-import { SQUARES } from '../table/squares';
-import { Viewport } from '../table/viewport';
+import { PiecesTable } from '../table/pieces-table';
 import { paintChange } from '../trial/paint-change';
 import { seamsWords as words } from '../words/seams';
 import { paintPicked, paintPieces, paintRolled, paintSewn, paintSides } from './paint-seams';
@@ -36,7 +33,6 @@ export function SeamsTable({ garment, after, walk }: SeamsTableProps) {
   const along = useSeams((state) => state.along);
   const fit = useFit(garment, walk, seamId);
   const tool = useMemo(seamsTool, []);
-  const squares = SQUARES[garment.shownIn];
   const quiet = useCallback<Paint>((ink, { px }) => paintPieces(ink, garment, px), [garment]);
   const seams = useCallback<Paint>(
     (ink, { px }) => {
@@ -55,7 +51,7 @@ export function SeamsTable({ garment, after, walk }: SeamsTableProps) {
   );
   return (
     <div className={styles.canvas}>
-      <Viewport
+      <PiecesTable
         // A seam just taken in hand is shown whole, with all places the second piece is rolled through.
         key={seamId ?? ''}
         view={seamId === undefined ? tableView : undefined}
@@ -63,23 +59,10 @@ export function SeamsTable({ garment, after, walk }: SeamsTableProps) {
         fit={fit}
         tool={tool}
         label={words.tableLabel}
-        maxScale={60}
-        minScale={0.02}
-      >
-        {() => (
-          <>
-            <Layer listening={false}>
-              <Grid squares={squares} />
-              <Painted paint={quiet} />
-              <Painted paint={seams} />
-            </Layer>
-            <Layer listening={false}>
-              <Painted paint={rolled} />
-              <RulerNumbers squares={squares} />
-            </Layer>
-          </>
-        )}
-      </Viewport>
+        shownIn={garment.shownIn}
+        still={[quiet, seams]}
+        moving={[rolled]}
+      />
     </div>
   );
 }

@@ -1,17 +1,14 @@
 import { useCallback, useMemo } from 'react';
-import { Layer } from 'react-konva/lib/ReactKonvaCore';
 import { cutPieces } from '../../core/garment/cut-pieces';
 import type { Garment } from '../../core/garment/garment';
 import type { Piece } from '../../core/garment/piece';
 import { useTable } from '../state/table-store';
-import { Grid, RulerNumbers } from '../table/grid';
 import { paintAsTraced, paintNowOver } from '../table/paint-other';
 import { paintName, paintPiece } from '../table/paint-piece';
-import { type Paint, Painted } from '../table/painted';
+import type { Paint } from '../table/painted';
 import { boxRound, pieceBoxes } from '../table/piece-boxes';
-import { SQUARES } from '../table/squares';
+import { PiecesTable } from '../table/pieces-table';
 import type { Tool } from '../table/tool';
-import { Viewport } from '../table/viewport';
 import { versionsWords as words } from '../words/versions';
 import { type LookedAt, useLooking } from './looked-at';
 
@@ -37,7 +34,6 @@ export function VersionsTable({ garment, at, version, traced }: VersionsTablePro
   const over = at.kind === 'now' ? NONE : now;
   const under = at.kind === 'now' && beneath ? traced : NONE;
   const fit = useMemo(() => boxRound(pieceBoxes([...shown, ...over, ...under]), 50), [shown, over, under]);
-  const squares = SQUARES[garment.shownIn];
   const paintShown = useCallback<Paint>(
     (ink, { px }) => {
       paintAsTraced(ink, under, px);
@@ -50,27 +46,15 @@ export function VersionsTable({ garment, at, version, traced }: VersionsTablePro
   );
   const paintOver = useCallback<Paint>((ink, { px }) => paintNowOver(ink, over, px), [over]);
   return (
-    <Viewport
+    <PiecesTable
       view={view}
       onView={(next) => setView('table', next)}
       fit={fit}
       tool={lookOnly}
       label={words.table}
-      maxScale={40}
-      minScale={0.02}
-    >
-      {() => (
-        <>
-          <Layer listening={false}>
-            <Grid squares={squares} />
-            <Painted paint={paintShown} />
-          </Layer>
-          <Layer listening={false}>
-            <Painted paint={paintOver} />
-            <RulerNumbers squares={squares} />
-          </Layer>
-        </>
-      )}
-    </Viewport>
+      shownIn={garment.shownIn}
+      still={[paintShown]}
+      moving={[paintOver]}
+    />
   );
 }

@@ -1,0 +1,41 @@
+import type { ComponentProps } from 'react';
+import { Layer } from 'react-konva/lib/ReactKonvaCore';
+import type { ShownIn } from '../../core/units/inch';
+import { Grid, RulerNumbers } from './grid';
+import { type Paint, Painted } from './painted';
+import { SQUARES } from './squares';
+import { Viewport } from './viewport';
+
+type PiecesTableProps = Omit<ComponentProps<typeof Viewport>, 'children' | 'maxScale' | 'minScale' | 'overlay'> & {
+  readonly shownIn: ShownIn;
+  /** What lies still, from the ground up. */
+  readonly still: readonly Paint[];
+  /** What moves with the hand or the room's own step, over it. */
+  readonly moving: readonly Paint[];
+};
+
+/** A table of numbered squares with pieces painted on it: what moves has a layer of its own, so that the rest stays. */
+export function PiecesTable({ shownIn, still, moving, ...viewport }: PiecesTableProps) {
+  const squares = SQUARES[shownIn];
+  return (
+    <Viewport {...viewport} maxScale={60} minScale={0.02}>
+      {() => (
+        <>
+          <Layer listening={false}>
+            <Grid squares={squares} />
+            <PaintedInOrder paints={still} />
+          </Layer>
+          <Layer listening={false}>
+            <PaintedInOrder paints={moving} />
+            <RulerNumbers squares={squares} />
+          </Layer>
+        </>
+      )}
+    </Viewport>
+  );
+}
+
+function PaintedInOrder({ paints }: { readonly paints: readonly Paint[] }) {
+  // biome-ignore lint/suspicious/noArrayIndexKey: a place in the order is all that tells them apart
+  return paints.map((paint, place) => <Painted key={place} paint={paint} />);
+}
