@@ -4,21 +4,19 @@ import { useGarment } from '../state/garment-store';
 import { useTable } from '../state/table-store';
 import { today } from '../state/today';
 import { openProjectFile, startDemo, startGarment } from '../storage/bring-in';
-import type { ShelfRow } from '../storage/database';
-import { flushJournal } from '../storage/journal';
-import { listShelf } from '../storage/shelf';
+import { bringUpRows, listShelf, type OnShelf } from '../storage/shelf';
 import { Note } from '../ui/note';
 import { say } from '../ui/say';
-import { TextField } from '../ui/text-field';
 import { projectFileWords } from '../words/project-file';
 import { shelfWords as words } from '../words/shelf';
+import { GarmentCard } from './garment-card';
 import { ShelfList } from './shelf-list';
 import styles from './shelf-room.module.css';
 import { StartCard } from './start-card';
 
 /** Where garments are kept and begun. */
 export function ShelfRoom() {
-  const [rows, setRows] = useState<readonly ShelfRow[]>();
+  const [rows, setRows] = useState<readonly OnShelf[]>();
   const [trouble, setTrouble] = useState<string>();
   const goTo = useTable((table) => table.goTo);
   const onTable = useGarment((state) => state.garment);
@@ -26,7 +24,13 @@ export function ShelfRoom() {
   const refresh = useCallback(() => {
     listShelf().then(setRows, () => setTrouble(words.noStorage));
   }, []);
-  useEffect(refresh, [refresh]);
+  useEffect(() => {
+    refresh();
+    bringUpRows().then(
+      (count) => count > 0 && refresh(),
+      () => setTrouble(words.noStorage),
+    );
+  }, [refresh]);
 
   async function attempt(work: () => Promise<void>) {
     setTrouble(undefined);
@@ -64,12 +68,6 @@ export function ShelfRoom() {
     });
   }
 
-  function rename(name: string) {
-    if (name === '') return;
-    useGarment.getState().edit(words.rename, (garment) => ({ ...garment, name }));
-    void flushJournal().then(refresh);
-  }
-
   return (
     <main className={styles.room}>
       <div className={styles.sheet}>
@@ -86,14 +84,7 @@ export function ShelfRoom() {
           <StartCard icon="open" title={words.openFile} help={words.openFileHelp} onFile={openFile} />
         </div>
         {trouble && <Note tone="stop">{trouble}</Note>}
-        {onTable && (
-          <TextField
-            label={words.name}
-            value={onTable.name}
-            onCommit={(name) => rename(name.trim())}
-            hint={words.nameHint}
-          />
-        )}
+        {onTable && <GarmentCard key={onTable.id} garment={onTable} onChange={refresh} />}
         {rows && rows.length > 0 && (
           <ShelfList rows={rows} onTableId={onTable?.id} onChange={refresh} onTrouble={setTrouble} />
         )}

@@ -38,4 +38,44 @@ export const shelfWords = {
       ? 'The very last change could not be read and was left out.'
       : `The last ${count} changes could not be read and were left out.`,
   noStorage: 'This browser lets the page keep nothing. You can work, but save to a file before you close it.',
+  theGarment: 'The garment on the table',
+  notes: 'Notes',
+  notesHint:
+    'How it went together, what to do otherwise next time. Notes on one piece stand with the piece, in the Draft room.',
+  cloth: 'Cloth used',
+  notions: 'Notions used',
+  steps: { notes: 'notes on the garment', cloth: 'cloth used', notions: 'notions used' },
+  search: 'Look for',
+  searchHint: 'A name, a book, a wearer, a cloth, a piece, or a word of your notes.',
+  order: 'In the order of',
+  orders: { changed: 'last change', name: 'name', made: 'day begun' },
+  noneFound: (sought: string) => `Nothing on the shelf or put away speaks of “${sought}”.`,
+  putAwayTitle: (count: number) => `Put away (${count})`,
+  putAwayLabel: (name: string) => `Put ${name} away`,
+  bringOutLabel: (name: string) => `Bring ${name} out again`,
+  putAwayDone: (name: string) => `${name} is put away. It is kept, further down.`,
+  takeUpLabel: (name: string) => `Take ${name} up for another wearer`,
+} as const;
+
+/** Words of taking a garment up again for another body. */
+export const takeUpWords = {
+  title: (name: string) => `${name}, for another wearer`,
+  intro:
+    'A new garment is laid beside this one, with the pattern as it is. Mock-ups, printed pages, versions and what you left as it was knowingly stay with the first.',
+  wearer: 'Her name',
+  measures: 'Her measures',
+  notYet: 'Not taken yet',
+  asIn: (name: string) => `As in ${name}`,
+  measureFirst: 'With her measures in the Wearer room, the Fit room says what no longer fits.',
+  noMeasures: 'The measures of that garment cannot be read.',
+  noLonger: 'What does not fit her',
+  didFit: 'This is new with her measures.',
+  neverFitted: 'This was open on the first wearer too.',
+  allFits: 'By her measures everything that can be checked round the body fits.',
+  noRings: 'Nothing can be checked yet: say in the Fit room which pieces go round the body.',
+  garmentName: (garment: string, wearer: string) => `${garment}, for ${wearer}`,
+  toMeasures: 'Take it up, and on to her measures',
+  toFit: 'Take it up, and on to the fit',
+  toReshape: 'Take it up, and reshape it',
+  leave: 'Leave it',
 } as const;
