@@ -13,8 +13,12 @@ interface GarmentCardProps {
 
 /** What is written of the garment on the table as a whole: its name, notes, cloth and notions. */
 export function GarmentCard({ garment, onChange }: GarmentCardProps) {
-  function write(label: string, change: Partial<Pick<Garment, 'name' | 'remarks' | 'cloth' | 'notions'>>) {
-    useGarment.getState().edit(label, (now) => ({ ...now, ...change }));
+  function write(
+    label: string,
+    change: Partial<Pick<Garment, 'name' | 'remarks' | 'cloth' | 'notions'>>,
+    sitting: string,
+  ) {
+    useGarment.getState().edit(label, (now) => ({ ...now, ...change }), { merge: sitting, merges: 'always' });
     void flushJournal().then(onChange);
   }
   return (
@@ -23,14 +27,16 @@ export function GarmentCard({ garment, onChange }: GarmentCardProps) {
       <TextField
         label={words.name}
         value={garment.name}
-        onCommit={(typed) => typed.trim() !== '' && write(words.rename, { name: typed.trim() })}
+        keepTyping
+        onCommit={(typed, sitting) => typed.trim() !== '' && write(words.rename, { name: typed.trim() }, sitting)}
         hint={words.nameHint}
       />
       <TextField
         label={words.notes}
         value={garment.remarks}
         multiline
-        onCommit={(remarks) => write(words.steps.notes, { remarks })}
+        keepTyping
+        onCommit={(remarks, sitting) => write(words.steps.notes, { remarks }, sitting)}
         hint={words.notesHint}
       />
       <div className={styles.beside}>
@@ -38,13 +44,15 @@ export function GarmentCard({ garment, onChange }: GarmentCardProps) {
           label={words.cloth}
           value={garment.cloth ?? ''}
           multiline
-          onCommit={(cloth) => write(words.steps.cloth, { cloth })}
+          keepTyping
+          onCommit={(cloth, sitting) => write(words.steps.cloth, { cloth }, sitting)}
         />
         <TextField
           label={words.notions}
           value={garment.notions ?? ''}
           multiline
-          onCommit={(notions) => write(words.steps.notions, { notions })}
+          keepTyping
+          onCommit={(notions, sitting) => write(words.steps.notions, { notions }, sitting)}
         />
       </div>
     </section>

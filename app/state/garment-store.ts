@@ -15,6 +15,12 @@ export interface Step {
   readonly merge?: string;
 }
 
+export interface EditOptions {
+  readonly merge?: string;
+  /** Steps with the same key are one however long lies between: words that are written in one sitting. */
+  readonly merges?: 'in-succession' | 'always';
+}
+
 export interface History {
   readonly past: readonly Step[];
   /** Steps taken back, the next to be done again last. */
@@ -39,7 +45,7 @@ export interface GarmentState extends History {
    * One step that can be undone. None is made when the garment stays as it is, nor when it would become one that could
    * not be read again: a number that is none, a mark on an edge that is not there.
    */
-  edit(label: string, change: (garment: Garment) => Garment, options?: { readonly merge?: string }): void;
+  edit(label: string, change: (garment: Garment) => Garment, options?: EditOptions): void;
   beginDrag(label: string): void;
   /** Shows the garment as it would be; always from the garment as it was when the drag began. */
   drag(change: (asAtBegin: Garment) => Garment): void;
@@ -83,7 +89,7 @@ export const useGarment = create<GarmentState>((set, get) => ({
   edit(label, change, options) {
     get().endDrag();
     const { garment, editing } = get();
-    if (garment && editing === 'here') set(stepTaken(get(), garment, change(garment), label, options?.merge));
+    if (garment && editing === 'here') set(stepTaken(get(), garment, change(garment), label, options));
   },
   beginDrag(label) {
     get().endDrag();
@@ -141,7 +147,7 @@ function stepTaken(
   before: Garment,
   after: Garment,
   label: string,
-  merge?: string,
+  { merge, merges = 'in-succession' }: EditOptions = {},
 ): Partial<GarmentState> {
   if (after === before) return { garment: after };
   if (garmentChange(before, after).length === 0) return { garment: before };
@@ -149,7 +155,8 @@ function stepTaken(
   const time = Date.now();
   const last = past.at(-1);
   const step = { before, after, label, time, ...(merge === undefined ? {} : { merge }) };
-  if (merge !== undefined && last?.merge === merge && time - last.time < MERGE_MS && future.length === 0) {
+  const isOne = merge !== undefined && last?.merge === merge && (merges === 'always' || time - last.time < MERGE_MS);
+  if (last && isOne && future.length === 0) {
     return { garment: after, past: [...past.slice(0, -1), { ...step, before: last.before }], future: [] };
   }
   return { garment: after, past: [...past, step].slice(-MOST_STEPS), future: [] };
