@@ -31,7 +31,9 @@ export function ShelfList({ rows, onTableId, onChange, onTrouble }: ShelfListPro
   const [order, setOrder] = useState<Order>('changed');
   const goTo = useTable((table) => table.goTo);
 
-  async function open(row: ShelfRow) {
+  const open = (row: ShelfRow) => attempt(() => toTable(row), words.openFailed(row.name));
+
+  async function toTable(row: ShelfRow) {
     if (row.id !== onTableId) {
       const opened = await openFromShelf(row.id);
       if (!isReplayed(opened)) {
@@ -43,31 +45,46 @@ export function ShelfList({ rows, onTableId, onChange, onTrouble }: ShelfListPro
     goTo('draft', { kind: 'nothing' });
   }
 
-  async function save(row: ShelfRow) {
-    const garment = row.id === onTableId ? useGarment.getState().garment : await takeForSaving(row.id);
-    if (garment) await saveProject(garment);
-    else onTrouble(words.damaged);
+  /** Does something to a garment; where the device fails at it she is told what did not happen. */
+  async function attempt(work: () => Promise<void>, failed: string) {
+    try {
+      await work();
+    } catch {
+      onTrouble(failed);
+    }
   }
 
-  async function copy(row: ShelfRow) {
-    await flushJournal();
-    await copyOnShelf(row.id, { newId: () => crypto.randomUUID(), name: words.copyName(row.name) });
-    onChange();
-  }
+  const save = (row: ShelfRow) =>
+    attempt(async () => {
+      const garment = row.id === onTableId ? useGarment.getState().garment : await takeForSaving(row.id);
+      if (garment) await saveProject(garment);
+      else onTrouble(words.damaged);
+    }, words.saveFailed(row.name));
 
-  async function setAway(row: ShelfRow, isPutAway: boolean) {
-    await putAway(row.id, isPutAway);
-    if (isPutAway) say(words.putAwayDone(row.name));
-    onChange();
-  }
+  const copy = (row: ShelfRow) =>
+    attempt(async () => {
+      await flushJournal();
+      const made = await copyOnShelf(row.id, { newId: () => crypto.randomUUID(), name: words.copyName(row.name) });
+      if (!made) onTrouble(words.damaged);
+      onChange();
+    }, words.copyFailed(row.name));
 
-  async function remove(row: ShelfRow) {
-    if (row.id === onTableId) useGarment.getState().close();
-    await removeFromShelf(row.id);
-    say(words.removed(row.name));
-    setAsked(undefined);
-    onChange();
-  }
+  const setAway = (row: ShelfRow, isPutAway: boolean) =>
+    attempt(async () => {
+      await putAway(row.id, isPutAway);
+      say(isPutAway ? words.putAwayDone(row.name) : words.bringOutDone(row.name));
+      onChange();
+    }, words.putAwayFailed(row.name));
+
+  const remove = (row: ShelfRow) =>
+    attempt(async () => {
+      // First: of a garment that is still on the table nothing more would be kept.
+      if (row.id === onTableId) useGarment.getState().close();
+      await removeFromShelf(row.id);
+      say(words.removed(row.name));
+      setAsked(undefined);
+      onChange();
+    }, words.removeFailed(row.name));
 
   const found = onShelf(rows, { sought, order });
   const out = found.filter((row) => !row.isPutAway);

@@ -15,6 +15,7 @@ import { Pick } from '../ui/pick';
 import { TextField } from '../ui/text-field';
 import { findingSentence } from '../words/findings';
 import { shelfWords, takeUpWords as words } from '../words/shelf';
+import { LevelsBeside } from './levels-beside';
 import styles from './shelf-room.module.css';
 
 interface TakeUpProps {
@@ -29,70 +30,93 @@ const NOT_YET = 'not-yet';
 export function TakeUp({ row, rows, onLeave }: TakeUpProps) {
   const [wearer, setWearer] = useState('');
   const [from, setFrom] = useState<string>(NOT_YET);
+  const [setId, setSetId] = useState<string>();
+  const [failed, setFailed] = useState(false);
   const garment = useFromShelf(row.id);
   const measured = useFromShelf(from === NOT_YET ? undefined : from);
   const goTo = useTable((table) => table.goTo);
+  const set = measured ? (measured.wearer.sets.find(({ id }) => id === setId) ?? currentSet(measured)) : undefined;
 
   const after = useMemo(() => {
-    if (!garment || (from !== NOT_YET && !measured)) return undefined;
-    const measures = measured ? currentSet(measured) : { wornOver: '', measures: {} };
-    const name = wearer.trim() || measured?.wearer.name || '';
-    const date = measured ? currentSet(measured).date : today();
+    if (!garment || (from !== NOT_YET && !set)) return undefined;
+    const name = wearer.trim() || (from === row.id ? '' : measured?.wearer.name) || '';
     return forAnotherWearer(garment, {
       id: crypto.randomUUID(),
       name: name === '' ? shelfWords.copyName(garment.name) : words.garmentName(garment.name, name),
       today: today(),
       wearer: name,
-      measures: { ...measures, id: crypto.randomUUID(), date },
+      measures: { ...(set ?? { date: today(), wornOver: '', measures: {} }), id: crypto.randomUUID() },
     });
-  }, [garment, measured, from, wearer]);
+  }, [garment, measured, set, from, row.id, wearer]);
 
   async function begin(made: Garment, room: Room) {
-    await startGarment(made);
-    goTo(room, { kind: 'nothing' });
+    try {
+      await startGarment(made);
+      goTo(room, { kind: 'nothing' });
+    } catch {
+      setFailed(true);
+    }
   }
 
   return (
     <section className={styles.takeUp} aria-label={words.title(row.name)}>
       <h3>{words.title(row.name)}</h3>
       <p>{words.intro}</p>
-      <TextField label={words.wearer} value={wearer} onCommit={setWearer} />
-      <Pick
-        label={words.measures}
-        value={from}
-        options={[
-          { value: NOT_YET, words: words.notYet },
-          ...rows.filter(({ id }) => id !== row.id).map(({ id, name }) => ({ value: id, words: words.asIn(name) })),
-        ]}
-        onChange={setFrom}
-      />
+      <div className={styles.beside}>
+        <TextField label={words.wearer} value={wearer} onCommit={setWearer} />
+        <Pick
+          label={words.measures}
+          value={from}
+          options={[
+            { value: NOT_YET, words: words.notYet },
+            ...rows.map(({ id, name }) => ({ value: id, words: words.asIn(name) })),
+          ]}
+          onChange={(to) => {
+            setFrom(to);
+            setSetId(undefined);
+          }}
+        />
+        {measured && set && measured.wearer.sets.length > 1 && (
+          <Pick
+            label={words.whichSet}
+            value={set.id}
+            options={measured.wearer.sets.map(({ id, date, wornOver }) => {
+              const said = words.setOf(date, wornOver);
+              return { value: id, words: id === measured.wearer.currentSetId ? words.inUse(said) : said };
+            })}
+            onChange={setSetId}
+          />
+        )}
+      </div>
       {from === NOT_YET && <Note tone="plain">{words.measureFirst}</Note>}
       {garment === null && <Note tone="stop">{shelfWords.damaged}</Note>}
       {measured === null && <Note tone="stop">{words.noMeasures}</Note>}
       {garment && measured && after && (
         <>
+          <LevelsBeside first={garment} takenUp={after} />
           <h4>{words.noLonger}</h4>
           <NotFitting first={garment} takenUp={after} />
         </>
       )}
-      {after && (
-        <div className={styles.asked}>
+      {failed && <Note tone="stop">{words.failed}</Note>}
+      <div className={styles.asked}>
+        {after && (
           <Button tone={measured ? 'plain' : 'chalk'} onPress={() => void begin(after, 'wearer')}>
             {words.toMeasures}
           </Button>
-          {measured && (
-            <>
-              <Button tone="chalk" onPress={() => void begin(after, 'fit')}>
-                {words.toFit}
-              </Button>
-              <Button onPress={() => void begin(after, 'reshape')}>{words.toReshape}</Button>
-            </>
-          )}
-          <Button tone="quiet" onPress={onLeave}>
-            {words.leave}
-          </Button>
-        </div>
-      )}
+        )}
+        {after && measured && (
+          <>
+            <Button tone="chalk" onPress={() => void begin(after, 'fit')}>
+              {words.toFit}
+            </Button>
+            <Button onPress={() => void begin(after, 'reshape')}>{words.toReshape}</Button>
+          </>
+        )}
+        <Button tone="quiet" onPress={onLeave}>
+          {words.leave}
+        </Button>
+      </div>
     </section>
   );
 }

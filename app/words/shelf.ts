@@ -53,6 +53,16 @@ export const shelfWords = {
   putAwayTitle: (count: number) => `Put away (${count})`,
   putAwayLabel: (name: string) => `Put ${name} away`,
   bringOutLabel: (name: string) => `Bring ${name} out again`,
+  putAwayFailed: (name: string) =>
+    `${name} stays where it is: the browser would not write. Reload the page and try again.`,
+  copyFailed: (name: string) =>
+    `${name} could not be copied: the browser would not write. Reload the page and try again.`,
+  removeFailed: (name: string) =>
+    `${name} is still on the shelf: the browser would not write. Reload the page and try again.`,
+  saveFailed: (name: string) => `${name} could not be saved to a file. Reload the page and try again.`,
+  openFailed: (name: string) =>
+    `${name} could not be opened: the browser would not read what is stored. Reload the page and try again.`,
+  bringOutDone: (name: string) => `${name} is out on the shelf again.`,
   putAwayDone: (name: string) => `${name} is put away. It is kept, further down.`,
   takeUpLabel: (name: string) => `Take ${name} up for another wearer`,
 } as const;
@@ -66,6 +76,22 @@ export const takeUpWords = {
   measures: 'Her measures',
   notYet: 'Not taken yet',
   asIn: (name: string) => `As in ${name}`,
+  whichSet: 'Which of its measures',
+  setOf: (date: string, wornOver: string) => (wornOver === '' ? `taken ${date}` : `taken ${date}, over ${wornOver}`),
+  inUse: (set: string) => `${set}, in use there`,
+  levels: 'Level by level, on her',
+  level: 'Level',
+  pieces: 'Pieces',
+  body: 'Her body',
+  wanted: 'With ease',
+  overShort: 'Over or short',
+  unknown: '–',
+  notTaped: (field: string) => `${field} not measured`,
+  notReached: 'pieces end above',
+  onFirst: (verdict: string) => `${verdict} on the first`,
+  newlyShort: 'new with her',
+  failed:
+    'It could not be taken up: the browser would not keep it. The first garment is as it was; reload the page and try again.',
   measureFirst: 'With her measures in the Wearer room, the Fit room says what no longer fits.',
   noMeasures: 'The measures of that garment cannot be read.',
   noLonger: 'What does not fit her',

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { doesNotFit } from '../../core/check/does-not-fit';
+import { doesNotFit, levelsBeside } from '../../core/check/does-not-fit';
 import { forAnotherWearer } from '../../core/garment/for-another-wearer';
 import { currentSet } from '../../core/garment/measure-value';
 import { readGarment } from '../../core/garment/schema';
@@ -48,4 +48,40 @@ it('on a body 400 mm larger everywhere a panel is found missing at the waist, wh
 it('on the same body nothing is found that was not found before', () => {
   const first = linden();
   expect(doesNotFit(first, forAnotherWearer(first, options(0))).filter(({ didFit }) => didFit)).toEqual([]);
+});
+
+it('levelsBeside gives every level of every ring, and what she has more of lacks in the pieces by as much', () => {
+  // Only the girths: with her depths unchanged every level is measured across the very same line. What was taped at the
+  // levels themselves stays with the first body, so it is left out of both.
+  const first = forAnotherWearer(linden(), options(0));
+  const { measures } = currentSet(first);
+  const { waist, hip } = measures;
+  if (!waist || !hip) throw new Error('the sample has a waist and a hip');
+  const hers = {
+    ...options(0).measures,
+    measures: {
+      ...measures,
+      waist: { ...waist, length: waist.length + 7 },
+      hip: { ...hip, length: hip.length + 110 },
+    },
+  };
+  const rows = levelsBeside(first, forAnotherWearer(first, { ...options(0), measures: hers }));
+  expect(rows.map(({ girth }) => girth.level.id).sort()).toEqual(
+    first.rings.flatMap(({ levels }) => levels.map(({ id }) => id)).sort(),
+  );
+  const at = (id: string) => rows.find(({ girth }) => girth.level.id === id);
+  expect((at('l-waist')?.firstOver ?? 0) - (at('l-waist')?.over ?? 0)).toBeCloseTo(7, 6);
+  expect((at('l-hip')?.firstOver ?? 0) - (at('l-hip')?.over ?? 0)).toBeCloseTo(110, 6);
+  for (const { over = 0, firstOver = 0, newlyShort } of rows) {
+    // A sixteenth of an inch is 1.5875 mm.
+    expect(newlyShort).toBe(over < -1.5875 && !(firstOver < -1.5875));
+  }
+});
+
+it('levelsBeside says nothing in numbers where she has not been measured', () => {
+  const first = linden();
+  const bare = { id: 'bare', date: '2024-03-07', wornOver: '', measures: {} };
+  const rows = levelsBeside(first, forAnotherWearer(first, { ...options(0), measures: bare }));
+  expect(rows.length).toBeGreaterThan(1);
+  expect(rows.every(({ over, newlyShort }) => over === undefined && !newlyShort)).toBe(true);
 });
