@@ -4,12 +4,16 @@ import { useGarment } from '../state/garment-store';
 import { useTable } from '../state/table-store';
 import { today } from '../state/today';
 import { openProjectFile, startDemo, startGarment } from '../storage/bring-in';
+import { type BroughtIn, bringMany } from '../storage/bring-many';
 import { bringUpRows, listShelf, type OnShelf } from '../storage/shelf';
 import { Note } from '../ui/note';
 import { say } from '../ui/say';
 import { projectFileWords } from '../words/project-file';
 import { shelfWords as words } from '../words/shelf';
+import { wholeShelfWords } from '../words/whole-shelf';
+import { BroughtReport } from './brought-report';
 import { GarmentCard } from './garment-card';
+import { SaveShelf } from './save-shelf';
 import { ShelfList } from './shelf-list';
 import styles from './shelf-room.module.css';
 import { StartCard } from './start-card';
@@ -18,6 +22,8 @@ import { StartCard } from './start-card';
 export function ShelfRoom() {
   const [rows, setRows] = useState<readonly OnShelf[]>();
   const [trouble, setTrouble] = useState<string>();
+  const [bringing, setBringing] = useState<string>();
+  const [brought, setBrought] = useState<readonly BroughtIn[]>();
   const goTo = useTable((table) => table.goTo);
   const onTable = useGarment((state) => state.garment);
 
@@ -31,6 +37,12 @@ export function ShelfRoom() {
       () => setTrouble(words.noStorage),
     );
   }, [refresh]);
+
+  /** At the top of the room, which may be out of sight, and aloud. */
+  function tell(sentence: string) {
+    setTrouble(sentence);
+    say(sentence);
+  }
 
   async function attempt(work: () => Promise<void>) {
     setTrouble(undefined);
@@ -56,15 +68,26 @@ export function ShelfRoom() {
     });
   }
 
-  function openFile(file: File) {
+  function openFiles(files: readonly File[]) {
     return attempt(async () => {
-      const reading = await openProjectFile(file);
-      if (reading.kind !== 'project') {
-        setTrouble(projectFileWords.refused[reading.kind]);
-        return;
+      setBrought(undefined);
+      const [only] = files;
+      if (files.length === 1 && only) {
+        const reading = await openProjectFile(only);
+        if (reading.kind === 'project') {
+          if (reading.missingPhotos > 0) say(projectFileWords.missingPhotos(reading.missingPhotos));
+          goTo('draft', { kind: 'nothing' });
+          return;
+        }
+        if (reading.kind !== 'not-a-project') {
+          setTrouble(projectFileWords.refused[reading.kind]);
+          return;
+        }
       }
-      if (reading.missingPhotos > 0) say(projectFileWords.missingPhotos(reading.missingPhotos));
-      goTo('draft', { kind: 'nothing' });
+      setBrought(await bringMany(files, (done, count) => setBringing(wholeShelfWords.bringing(done, count))));
+    }).finally(() => {
+      setBringing(undefined);
+      refresh();
     });
   }
 
@@ -81,13 +104,16 @@ export function ShelfRoom() {
             onPress={startFromPicture}
           />
           <StartCard icon="piece" title={words.startDemo} help={words.startDemoHelp} onPress={tryDemo} />
-          <StartCard icon="open" title={words.openFile} help={words.openFileHelp} onFile={openFile} />
+          <StartCard icon="open" title={words.openFile} help={words.openFileHelp} onFiles={openFiles} />
         </div>
+        {bringing && <Note tone="plain">{bringing}</Note>}
+        {brought && <BroughtReport outcomes={brought} onClose={() => setBrought(undefined)} />}
         {trouble && <Note tone="stop">{trouble}</Note>}
         {onTable && <GarmentCard key={onTable.id} garment={onTable} onChange={refresh} />}
         {rows && rows.length > 0 && (
-          <ShelfList rows={rows} onTableId={onTable?.id} onChange={refresh} onTrouble={setTrouble} />
+          <ShelfList rows={rows} onTableId={onTable?.id} onChange={refresh} onTrouble={tell} />
         )}
+        {rows && rows.length > 0 && <SaveShelf onTrouble={tell} />}
         {rows?.length === 0 && <p>{words.nothingKept}</p>}
         <p className={styles.private}>{words.private}</p>
       </div>

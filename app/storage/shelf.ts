@@ -76,11 +76,12 @@ export async function copyOnShelf(
 }
 
 /** Lays a garment on the shelf that was not there before, without taking it to the table. */
-async function addToShelf(garment: Garment): Promise<void> {
+export async function addToShelf(garment: Garment): Promise<void> {
   await connected(() =>
     database.transaction('rw', [database.shelf, database.snapshots], async () => {
       await database.snapshots.add({ garmentId: garment.id, seq: 0, garment, past: [], future: [] });
-      await database.shelf.add(shelfRow(garment));
+      // A row that was left of something unreadable gives way.
+      await database.shelf.put(shelfRow(garment));
     }),
   );
 }

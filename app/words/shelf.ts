@@ -8,7 +8,7 @@ export const shelfWords = {
   startDemo: 'Try the demo garment',
   startDemoHelp: 'A petticoat of our own drawing, measured and traced, ready to be fitted.',
   openFile: 'Open a file',
-  openFileHelp: 'A garment you saved before.',
+  openFileHelp: 'A garment you saved before, several of them at once, or a whole shelf.',
   unnamed: 'New garment',
   nothingKept:
     'Nothing is on the shelf yet. Start from a picture of your diagram, or try the demo garment to look round; what you make is kept here by itself.',
