@@ -3,6 +3,7 @@ import { useGarment } from '../state/garment-store';
 import { flushJournal } from '../storage/journal';
 import { TextField } from '../ui/text-field';
 import { shelfWords as words } from '../words/shelf';
+import { CoverChoice } from './cover-choice';
 import styles from './shelf-room.module.css';
 
 interface GarmentCardProps {
@@ -55,6 +56,7 @@ export function GarmentCard({ garment, onChange }: GarmentCardProps) {
           onCommit={(notions, sitting) => write(words.steps.notions, { notions }, sitting)}
         />
       </div>
+      <CoverChoice garment={garment} onChange={onChange} />
     </section>
   );
 }

@@ -12,6 +12,7 @@ import { Pick } from '../ui/pick';
 import { say } from '../ui/say';
 import { SearchField } from '../ui/search-field';
 import { shelfWords as words } from '../words/shelf';
+import { CoverPicture } from './cover-picture';
 import { ORDERS, type Order, onShelf } from './shelf-order';
 import styles from './shelf-room.module.css';
 import { TakeUp } from './take-up';
@@ -95,9 +96,12 @@ export function ShelfList({ rows, onTableId, onChange, onTrouble }: ShelfListPro
       {listed.map((row) => (
         <li key={row.id}>
           <button type="button" className={styles.garment} onClick={() => void open(row)}>
-            <strong>{row.name}</strong>
+            <CoverPicture row={row} />
             <span>
-              {row.id === onTableId ? words.onTheTable : words.changed(when(row.changed))}, {words.pieces(row.pieces)}
+              <strong>{row.name}</strong>
+              <span>
+                {row.id === onTableId ? words.onTheTable : words.changed(when(row.changed))}, {words.pieces(row.pieces)}
+              </span>
             </span>
           </button>
           <div className={styles.does}>

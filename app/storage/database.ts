@@ -22,6 +22,17 @@ export interface PutAwayRow {
   readonly id: string;
 }
 
+/** The small picture of a garment on the shelf: made from what the device has, and made anew when it is lost. */
+export interface CoverRow {
+  readonly id: string;
+  /** The `changed` of the shelf row it was last looked over for. */
+  readonly changed: number;
+  /** What it was made from, so that a change of something else does not make it anew. */
+  readonly madeFrom: string;
+  readonly bytes: ArrayBuffer;
+  readonly type: string;
+}
+
 /** How the shelf shows a garment that has just changed. */
 export function shelfRow(garment: Garment): ShelfRow {
   const { id, name, made, pieces } = garment;
@@ -73,6 +84,7 @@ class InchsquareDatabase extends Dexie {
   readonly photos!: EntityTable<PhotoRow, 'id'>;
   readonly versions!: Table<StoredVersion, [string, number]>;
   readonly putAway!: EntityTable<PutAwayRow, 'id'>;
+  readonly covers!: EntityTable<CoverRow, 'id'>;
 
   constructor() {
     super('inchsquare');
@@ -84,7 +96,7 @@ class InchsquareDatabase extends Dexie {
     });
     this.version(2).stores({ versions: '[garmentId+number], garmentId' });
     // Rows of the shelf are not touched here: they are brought up when the shelf is next looked at (`bringUpRows`).
-    this.version(3).stores({ putAway: 'id' });
+    this.version(3).stores({ putAway: 'id', covers: 'id' });
   }
 }
 

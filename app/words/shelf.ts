@@ -105,3 +105,20 @@ export const takeUpWords = {
   toReshape: 'Take it up, and reshape it',
   leave: 'Leave it',
 } as const;
+
+/** Words of the picture a garment has on the shelf. */
+export const coverWords = {
+  cover: 'Its picture on the shelf',
+  pieces: 'The pieces, drawn',
+  diagram: (name: string) => `The diagram ${name}`,
+  fitting: (number: number) => `Fitting picture ${number}`,
+  own: 'A picture of its own',
+  choose: 'Another picture, from a file or the camera',
+  step: 'picture on the shelf',
+  taken: 'It is its picture on the shelf now.',
+  notStored: 'The browser would not keep that picture; this device may have no room left. Nothing was changed.',
+  refused: {
+    'too-large': 'That picture has more pixels than this device can open. Make it smaller, or photograph it again.',
+    unreadable: 'That file could not be opened as a picture. Choose a JPEG, PNG or WebP.',
+  },
+} as const;

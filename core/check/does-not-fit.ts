@@ -24,7 +24,7 @@ export interface LevelBeside {
   readonly over: number | undefined;
   /** The same on the first body. */
   readonly firstOver: number | undefined;
-  /** Too tight here, and was not on the first body. */
+  /** Tighter than wanted here and not on the first body, or less than the body here and only than wanted there. */
   readonly newlyShort: boolean;
 }
 
@@ -37,7 +37,7 @@ export function levelsBeside(first: Garment, takenUp: Garment): LevelBeside[] {
       .map((girth) => {
         const had = before.find((one) => one.ring.id === ring.id && one.girth.level.id === girth.level.id);
         const [over, firstOver] = [overOf(girth), had && overOf(had.girth)];
-        const newlyShort = isShort(over) && !isShort(firstOver);
+        const newlyShort = tightness(girth) > (had ? tightness(had.girth) : 0);
         return { ring, girth, over, firstOver, newlyShort };
       }),
   );
@@ -52,6 +52,9 @@ function overOf(girth: GirthAtLevel): number | undefined {
   return girth.kind === 'measured' && girth.total > 0 ? girth.total - girth.wanted : undefined;
 }
 
-function isShort(over: number | undefined): boolean {
-  return over !== undefined && over < -SEWING_TOLERANCE;
+/** 0 where the girth is large enough or not known, 1 where it lacks ease, 2 where it is less than the body. */
+function tightness(girth: GirthAtLevel): 0 | 1 | 2 {
+  if (girth.kind !== 'measured' || girth.total === 0) return 0;
+  if (girth.total < girth.body - SEWING_TOLERANCE) return 2;
+  return girth.total < girth.wanted - SEWING_TOLERANCE ? 1 : 0;
 }

@@ -72,10 +72,32 @@ it('levelsBeside gives every level of every ring, and what she has more of lacks
   const at = (id: string) => rows.find(({ girth }) => girth.level.id === id);
   expect((at('l-waist')?.firstOver ?? 0) - (at('l-waist')?.over ?? 0)).toBeCloseTo(7, 6);
   expect((at('l-hip')?.firstOver ?? 0) - (at('l-hip')?.over ?? 0)).toBeCloseTo(110, 6);
-  for (const { over = 0, firstOver = 0, newlyShort } of rows) {
-    // A sixteenth of an inch is 1.5875 mm.
-    expect(newlyShort).toBe(over < -1.5875 && !(firstOver < -1.5875));
-  }
+  // The hip of the first body has room for less than 110 mm more; a sixteenth of an inch is 1.5875 mm.
+  expect(at('l-hip')).toMatchObject({ newlyShort: true });
+  expect(at('l-hip')?.over).toBeLessThan(-1.5875);
+  expect(at('l-hip')?.firstOver).toBeGreaterThan(-1.5875);
+  for (const { over = 0, newlyShort } of rows) if (newlyShort) expect(over).toBeLessThan(-1.5875);
+});
+
+it('levelsBeside marks a level that lacked only ease and now lacks some of the body', () => {
+  // A waist of 28 in (711.2 mm) in the pieces; the first body has it and wants some ease besides.
+  const first = forAnotherWearer(linden(), options(0));
+  const waist = (by: number) => {
+    const set = options(0).measures;
+    const had = currentSet(first).measures.waist;
+    if (!had) throw new Error('the sample has a waist');
+    const measures = { ...set, measures: { ...set.measures, waist: { ...had, length: had.length + by } } };
+    return levelsBeside(first, forAnotherWearer(first, { ...options(0), measures })).find(
+      ({ girth }) => girth.level.id === 'l-waist',
+    );
+  };
+  const same = waist(0);
+  if (same?.girth.kind !== 'measured') throw new Error('the waist is measured');
+  const room = same.girth.total - same.girth.body;
+  expect(same.newlyShort).toBe(false);
+  expect(waist(room + 7)).toMatchObject({ newlyShort: true });
+  const within = waist(room - 1);
+  expect(within?.newlyShort).toBe((same.over ?? 0) >= -1.5875 && (within?.over ?? 0) < -1.5875);
 });
 
 it('levelsBeside says nothing in numbers where she has not been measured', () => {
