@@ -72,32 +72,31 @@ it('levelsBeside gives every level of every ring, and what she has more of lacks
   const at = (id: string) => rows.find(({ girth }) => girth.level.id === id);
   expect((at('l-waist')?.firstOver ?? 0) - (at('l-waist')?.over ?? 0)).toBeCloseTo(7, 6);
   expect((at('l-hip')?.firstOver ?? 0) - (at('l-hip')?.over ?? 0)).toBeCloseTo(110, 6);
-  // The hip of the first body has room for less than 110 mm more; a sixteenth of an inch is 1.5875 mm.
-  expect(at('l-hip')).toMatchObject({ newlyShort: true });
-  expect(at('l-hip')?.over).toBeLessThan(-1.5875);
-  expect(at('l-hip')?.firstOver).toBeGreaterThan(-1.5875);
-  for (const { over = 0, newlyShort } of rows) if (newlyShort) expect(over).toBeLessThan(-1.5875);
 });
 
-it('levelsBeside marks a level that lacked only ease and now lacks some of the body', () => {
-  // A waist of 28 in (711.2 mm) in the pieces; the first body has it and wants some ease besides.
-  const first = forAnotherWearer(linden(), options(0));
-  const waist = (by: number) => {
-    const set = options(0).measures;
-    const had = currentSet(first).measures.waist;
-    if (!had) throw new Error('the sample has a waist');
-    const measures = { ...set, measures: { ...set.measures, waist: { ...had, length: had.length + by } } };
-    return levelsBeside(first, forAnotherWearer(first, { ...options(0), measures })).find(
-      ({ girth }) => girth.level.id === 'l-waist',
-    );
-  };
-  const same = waist(0);
-  if (same?.girth.kind !== 'measured') throw new Error('the waist is measured');
-  const room = same.girth.total - same.girth.body;
-  expect(same.newlyShort).toBe(false);
-  expect(waist(room + 7)).toMatchObject({ newlyShort: true });
-  const within = waist(room - 1);
-  expect(within?.newlyShort).toBe((same.over ?? 0) >= -1.5875 && (within?.over ?? 0) < -1.5875);
+/** On a body of this hip (mm), all else alike. */
+function withHip(length: number) {
+  const { measures } = options(0);
+  const hip = measures.measures.hip ?? { length };
+  return forAnotherWearer(linden(), {
+    ...options(0),
+    measures: { ...measures, measures: { ...measures.measures, hip: { ...hip, length } } },
+  });
+}
+
+// The pieces of the sample come to 38 in (965.2 mm) at the hip, and 2 in (50.8 mm) of ease are wanted there.
+it.each([
+  ['fits both', 900, 910, false],
+  ['lacks ease on her alone', 900, 940, true],
+  ['lacks ease on both', 930, 940, false],
+  ['lacked ease, and is less than her body', 940, 980, true],
+  ['is less than either body', 970, 980, false],
+  ['is wider on her', 980, 900, false],
+])('levelsBeside marks what is newly tight: it %s', (_, first, hers, isNew) => {
+  const hip = levelsBeside(withHip(first), withHip(hers)).find(({ girth }) => girth.level.id === 'l-hip');
+  expect(hip?.over).toBeCloseTo(965.2 - 50.8 - hers, 6);
+  expect(hip?.firstOver).toBeCloseTo(965.2 - 50.8 - first, 6);
+  expect(hip?.newlyShort).toBe(isNew);
 });
 
 it('levelsBeside says nothing in numbers where she has not been measured', () => {
