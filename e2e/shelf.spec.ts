@@ -10,6 +10,7 @@ const NAME = 'Linden petticoat';
 test('the shelf is searched, sorted, and a garment is put away and brought out again', async ({ page }) => {
   await openDemo(page);
   await toShelf(page);
+  await unfold(page);
   await write(page, 'Cloth used', 'striped ticking');
   await page.getByRole('button', { name: `Copy ${NAME}` }).click();
   await expect(rows(page)).toHaveText([/Linden petticoat, copy/, /Linden petticoat/]);
@@ -84,6 +85,7 @@ test('a garment has its pieces for a picture, or one that is chosen, and gets it
   const drawn = await bytesOf(page);
   expect(drawn.length).toBeGreaterThan(500);
 
+  await unfold(page);
   await page.getByLabel('Its picture on the shelf').selectOption({ index: 1 });
   await expect.poll(async () => (await bytesOf(page)).equals(drawn)).toBe(false);
   await page.getByLabel('Another picture, from a file or the camera').setInputFiles('public/demo/linden-plate.jpg');
@@ -101,6 +103,7 @@ test('a garment has its pieces for a picture, or one that is chosen, and gets it
   await toShelf(page);
   await expect(cover).toBeVisible();
   expect((await bytesOf(page)).equals(chosen)).toBe(true);
+  await unfold(page);
   await page.getByRole('button', { name: 'Undo: picture on the shelf' }).click();
   await page.getByRole('button', { name: 'Undo: picture on the shelf' }).click();
   await expect(page.getByLabel('Its picture on the shelf')).toHaveValue('pieces');
@@ -109,6 +112,7 @@ test('a garment has its pieces for a picture, or one that is chosen, and gets it
 test('notes that are being typed are there after a reload, and are one step', async ({ page }) => {
   await openDemo(page);
   await toShelf(page);
+  await unfold(page);
   const notes = page.getByLabel('Notes', { exact: true });
   await notes.pressSequentially('The hem wants ');
   // She thinks, and what stands there is kept meanwhile; the field is never left.
@@ -118,6 +122,7 @@ test('notes that are being typed are there after a reload, and are one step', as
   await page.waitForTimeout(700);
   await page.reload();
   await toShelf(page);
+  await unfold(page);
   await expect(notes).toHaveValue('The hem wants a facing.');
   await page.getByRole('button', { name: 'Undo: notes on the garment' }).click();
   await expect(notes).toHaveValue('');
@@ -175,6 +180,11 @@ async function toShelf(page: Page): Promise<void> {
 /** What opens a garment, in the order in which they stand; those put away are folded up. */
 function rows(page: Page) {
   return page.locator('main li > button:first-child').filter({ visible: true });
+}
+
+/** Unfolds what is written of the garment on the table. */
+async function unfold(page: Page): Promise<void> {
+  await page.locator('summary', { hasText: 'Notes, cloth, notions, and its picture' }).click();
 }
 
 async function write(page: Page, label: string, text: string): Promise<void> {

@@ -32,31 +32,34 @@ export function GarmentCard({ garment, onChange }: GarmentCardProps) {
         onCommit={(typed, sitting) => typed.trim() !== '' && write(words.rename, { name: typed.trim() }, sitting)}
         hint={words.nameHint}
       />
-      <TextField
-        label={words.notes}
-        value={garment.remarks}
-        multiline
-        keepTyping
-        onCommit={(remarks, sitting) => write(words.steps.notes, { remarks }, sitting)}
-        hint={words.notesHint}
-      />
-      <div className={styles.beside}>
+      <details className={styles.folded}>
+        <summary>{words.aboutIt}</summary>
         <TextField
-          label={words.cloth}
-          value={garment.cloth ?? ''}
+          label={words.notes}
+          value={garment.remarks}
           multiline
           keepTyping
-          onCommit={(cloth, sitting) => write(words.steps.cloth, { cloth }, sitting)}
+          onCommit={(remarks, sitting) => write(words.steps.notes, { remarks }, sitting)}
+          hint={words.notesHint}
         />
-        <TextField
-          label={words.notions}
-          value={garment.notions ?? ''}
-          multiline
-          keepTyping
-          onCommit={(notions, sitting) => write(words.steps.notions, { notions }, sitting)}
-        />
-      </div>
-      <CoverChoice garment={garment} onChange={onChange} />
+        <div className={styles.beside}>
+          <TextField
+            label={words.cloth}
+            value={garment.cloth ?? ''}
+            multiline
+            keepTyping
+            onCommit={(cloth, sitting) => write(words.steps.cloth, { cloth }, sitting)}
+          />
+          <TextField
+            label={words.notions}
+            value={garment.notions ?? ''}
+            multiline
+            keepTyping
+            onCommit={(notions, sitting) => write(words.steps.notions, { notions }, sitting)}
+          />
+        </div>
+        <CoverChoice garment={garment} onChange={onChange} />
+      </details>
     </section>
   );
 }

@@ -14,12 +14,13 @@ export function SaveShelf({ onTrouble }: { readonly onTrouble: (sentence: string
   async function save() {
     setBusy(true);
     try {
-      const { file, count, leftOut } = await wholeShelf();
-      if (count === 0) onTrouble(words.noneSaved);
+      const shelf = await wholeShelf();
+      if (shelf.kind === 'too-large') onTrouble(words.tooLarge);
+      else if (shelf.count === 0) onTrouble(words.noneSaved);
       else {
-        download(file.slice(), `${words.fileName}${SHELF_ENDING}`, 'application/zip');
-        if (leftOut.length > 0) onTrouble(words.leftOut(leftOut.join(', ')));
-        else say(words.saved(count));
+        download(shelf.file.slice(), `${words.fileName}${SHELF_ENDING}`, 'application/zip');
+        if (shelf.leftOut.length > 0) onTrouble(words.leftOut(shelf.leftOut.join(', ')));
+        else say(words.saved(shelf.count));
       }
     } catch {
       onTrouble(words.cannotSave);

@@ -8,7 +8,7 @@ import { type Project, type ProjectReading, readProject } from './project-file';
 import { projectBytes } from './save-project';
 import { addToShelf, listShelf, putAway, takeForSaving } from './shelf';
 import { versionsOf } from './versions';
-import { readShelf, type Shelved, writeShelf } from './whole-shelf';
+import { areTooMuch, readShelf, type Shelved, writeShelf } from './whole-shelf';
 
 /** What became of one garment that was to be brought in. */
 export type BroughtIn =
@@ -89,12 +89,19 @@ async function isSame(here: Garment, { garment, versions }: Project): Promise<bo
   return JSON.stringify(await versionsOf(here.id)) === JSON.stringify(versions);
 }
 
-/** The whole shelf as one file, and the names of garments that cannot be read and so are not in it. */
-export async function wholeShelf(): Promise<{
-  readonly file: Uint8Array;
-  readonly count: number;
-  readonly leftOut: readonly string[];
-}> {
+export type WholeShelf =
+  | {
+      readonly kind: 'shelf';
+      readonly file: Uint8Array;
+      readonly count: number;
+      /** The names of garments that cannot be read, and so are not in it. */
+      readonly leftOut: readonly string[];
+    }
+  /** It could not be read back. */
+  | { readonly kind: 'too-large' };
+
+/** The whole shelf as one file. */
+export async function wholeShelf(): Promise<WholeShelf> {
   await flushJournal();
   const garments: Shelved[] = [];
   const leftOut: string[] = [];
@@ -102,6 +109,7 @@ export async function wholeShelf(): Promise<{
     const garment = await takeForSaving(id);
     if (garment) garments.push({ name: garment.name, file: await projectBytes(garment), isPutAway });
     else leftOut.push(name);
+    if (areTooMuch(garments)) return { kind: 'too-large' };
   }
-  return { file: writeShelf(garments), count: garments.length, leftOut };
+  return { kind: 'shelf', file: writeShelf(garments), count: garments.length, leftOut };
 }

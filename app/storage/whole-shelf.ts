@@ -38,10 +38,21 @@ export function writeShelf(garments: readonly Shelved[]): Uint8Array {
   const width = String(garments.length).length;
   const entries = garments.map(({ name, file, isPutAway }, index) => {
     const number = String(index + 1).padStart(width, '0');
-    const path = `${isPutAway ? 'put-away/' : ''}${number}-${fileName(name).slice(0, 80)}${PROJECT_ENDING}`;
+    const path = `${isPutAway ? 'put-away/' : ''}${number}-${short(fileName(name))}${PROJECT_ENDING}`;
     return [path, [file, { level: 0, mtime: NO_DATE }]] as const;
   });
   return zipSync({ 'read-me.txt': [strToU8(words.readMe), { mtime: NO_DATE }], ...Object.fromEntries(entries) });
+}
+
+/** Whether garments are too many, or too much, to be read back from one file. */
+export function areTooMuch(garments: readonly Shelved[]): boolean {
+  const bytes = garments.reduce((sum, { file }) => sum + file.byteLength, 0);
+  return isTooLarge({ bytes, garments: garments.length });
+}
+
+/** By letters, not by halves of them. */
+function short(name: string): string {
+  return [...name].slice(0, 80).join('');
 }
 
 /** Takes the garments out of a shelf file, each by itself whole or not: one that is damaged holds no other back. */

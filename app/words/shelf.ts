@@ -39,6 +39,7 @@ export const shelfWords = {
       : `The last ${count} changes could not be read and were left out.`,
   noStorage: 'This browser lets the page keep nothing. You can work, but save to a file before you close it.',
   theGarment: 'The garment on the table',
+  aboutIt: 'Notes, cloth, notions, and its picture',
   notes: 'Notes',
   notesHint:
     'How it went together, what to do otherwise next time. Notes on one piece stand with the piece, in the Draft room.',
