@@ -29,7 +29,7 @@ test('the shelf is searched, sorted, and a garment is put away and brought out a
   await page.getByRole('button', { name: `Put ${NAME}, copy away` }).click();
   await expect(page.locator('summary', { hasText: 'Put away (1)' })).toBeVisible();
   await expect(page.getByRole('button', { name: `Copy ${NAME}, copy` })).toBeHidden();
-  await page.reload();
+  await reload(page);
   await toShelf(page);
   await page.locator('summary', { hasText: 'Put away (1)' }).click();
   await page.getByRole('button', { name: `Bring ${NAME}, copy out again` }).click();
@@ -99,7 +99,7 @@ test('a garment has its pieces for a picture, or one that is chosen, and gets it
   await expect(page.getByText('That file could not be opened as a picture.')).toBeVisible();
 
   await page.evaluate(emptyCovers);
-  await page.reload();
+  await reload(page);
   await toShelf(page);
   await expect(cover).toBeVisible();
   expect((await bytesOf(page)).equals(chosen)).toBe(true);
@@ -120,7 +120,7 @@ test('notes that are being typed are there after a reload, and are one step', as
   await page.waitForTimeout(1500);
   await notes.pressSequentially('a facing.');
   await page.waitForTimeout(700);
-  await page.reload();
+  await reload(page);
   await toShelf(page);
   await unfold(page);
   await expect(notes).toHaveValue('The hem wants a facing.');
@@ -172,6 +172,12 @@ test('the whole shelf goes to one file and comes back on a device that has none 
   await other.context().close();
 });
 
+/** The garment she had on the table lies there again after a moment. */
+async function reload(page: Page): Promise<void> {
+  await page.reload();
+  await expect(page.getByRole('radio', { name: 'Trace a piece' })).toBeVisible();
+}
+
 async function toShelf(page: Page): Promise<void> {
   await page.getByRole('banner').getByRole('button').first().click();
   await expect(page.getByRole('heading', { name: 'On the shelf' })).toBeVisible();
@@ -192,13 +198,14 @@ async function write(page: Page, label: string, text: string): Promise<void> {
   await page.getByLabel(label, { exact: true }).blur();
 }
 
-/** The picture of the first row, byte for byte. */
+/** The picture of the first row, byte for byte, once it stands there. */
 async function bytesOf(page: Page): Promise<Buffer> {
-  const address = await rows(page).first().locator('img').getAttribute('src');
-  const bytes = await page.evaluate(
-    async (from) => [...new Uint8Array(await (await fetch(from ?? '')).arrayBuffer())],
-    address,
-  );
+  const picture = rows(page).first().locator('img');
+  let bytes: readonly number[] = [];
+  await expect(async () => {
+    const address = (await picture.getAttribute('src')) ?? '';
+    bytes = await page.evaluate(async (from) => [...new Uint8Array(await (await fetch(from)).arrayBuffer())], address);
+  }).toPass({ timeout: 5000 });
   return Buffer.from(bytes);
 }
 

@@ -96,7 +96,7 @@ export function ShelfRoom() {
       <div className={styles.sheet}>
         <h1>{words.title}</h1>
         <p className={styles.promise}>{words.promise}</p>
-        <div className={styles.starts}>
+        <div className={styles.starts} data-known={(rows?.length ?? 0) > 0 || undefined}>
           <StartCard
             icon="camera"
             title={words.startPicture}
