@@ -5,26 +5,36 @@ import { openFromShelf } from '../storage/bring-in';
 import type { ShelfRow } from '../storage/database';
 import { flushJournal } from '../storage/journal';
 import { saveProject } from '../storage/save-project';
-import { copyOnShelf, isReplayed, removeFromShelf, takeForSaving } from '../storage/shelf';
+import { copyOnShelf, isReplayed, type OnShelf, putAway, removeFromShelf, takeForSaving } from '../storage/shelf';
 import { Button } from '../ui/button';
 import { Note } from '../ui/note';
+import { Pick } from '../ui/pick';
 import { say } from '../ui/say';
+import { SearchField } from '../ui/search-field';
 import { shelfWords as words } from '../words/shelf';
+import { CoverPicture } from './cover-picture';
+import { ORDERS, type Order, onShelf } from './shelf-order';
 import styles from './shelf-room.module.css';
+import { TakeUp } from './take-up';
 
 interface ShelfListProps {
-  readonly rows: readonly ShelfRow[];
+  readonly rows: readonly OnShelf[];
   readonly onTableId: string | undefined;
   readonly onChange: () => void;
   readonly onTrouble: (sentence: string) => void;
 }
 
-/** The garments kept on this device, the last changed first. */
+/** The garments kept on this device, those put away folded up below. */
 export function ShelfList({ rows, onTableId, onChange, onTrouble }: ShelfListProps) {
   const [asked, setAsked] = useState<string>();
+  const [takenUp, setTakenUp] = useState<string>();
+  const [sought, setSought] = useState('');
+  const [order, setOrder] = useState<Order>('changed');
   const goTo = useTable((table) => table.goTo);
 
-  async function open(row: ShelfRow) {
+  const open = (row: ShelfRow) => attempt(() => toTable(row), words.openFailed(row.name));
+
+  async function toTable(row: ShelfRow) {
     if (row.id !== onTableId) {
       const opened = await openFromShelf(row.id);
       if (!isReplayed(opened)) {
@@ -36,53 +46,112 @@ export function ShelfList({ rows, onTableId, onChange, onTrouble }: ShelfListPro
     goTo('draft', { kind: 'nothing' });
   }
 
-  async function save(row: ShelfRow) {
-    const garment = row.id === onTableId ? useGarment.getState().garment : await takeForSaving(row.id);
-    if (garment) await saveProject(garment);
-    else onTrouble(words.damaged);
+  /** Does something to a garment; where the device fails at it she is told what did not happen. */
+  async function attempt(work: () => Promise<void>, failed: string) {
+    try {
+      await work();
+    } catch {
+      onTrouble(failed);
+    }
   }
 
-  async function copy(row: ShelfRow) {
-    await flushJournal();
-    await copyOnShelf(row.id, { newId: () => crypto.randomUUID(), name: words.copyName(row.name) });
-    onChange();
-  }
+  const save = (row: ShelfRow) =>
+    attempt(async () => {
+      const garment = row.id === onTableId ? useGarment.getState().garment : await takeForSaving(row.id);
+      if (garment) await saveProject(garment);
+      else onTrouble(words.damaged);
+    }, words.saveFailed(row.name));
 
-  async function remove(row: ShelfRow) {
-    if (row.id === onTableId) useGarment.getState().close();
-    await removeFromShelf(row.id);
-    say(words.removed(row.name));
-    setAsked(undefined);
-    onChange();
-  }
+  const copy = (row: ShelfRow) =>
+    attempt(async () => {
+      await flushJournal();
+      const made = await copyOnShelf(row.id, { newId: () => crypto.randomUUID(), name: words.copyName(row.name) });
+      if (!made) onTrouble(words.damaged);
+      onChange();
+    }, words.copyFailed(row.name));
 
-  return (
-    <section>
-      <h2>{words.onTheShelf}</h2>
-      <ul className={styles.list}>
-        {rows.map((row) => (
-          <li key={row.id}>
-            <button type="button" className={styles.garment} onClick={() => void open(row)}>
+  const setAway = (row: ShelfRow, isPutAway: boolean) =>
+    attempt(async () => {
+      await putAway(row.id, isPutAway);
+      say(isPutAway ? words.putAwayDone(row.name) : words.bringOutDone(row.name));
+      onChange();
+    }, words.putAwayFailed(row.name));
+
+  const remove = (row: ShelfRow) =>
+    attempt(async () => {
+      // First: of a garment that is still on the table nothing more would be kept.
+      if (row.id === onTableId) useGarment.getState().close();
+      await removeFromShelf(row.id);
+      say(words.removed(row.name));
+      setAsked(undefined);
+      onChange();
+    }, words.removeFailed(row.name));
+
+  const found = onShelf(rows, { sought, order });
+  const out = found.filter((row) => !row.isPutAway);
+  const away = found.filter((row) => row.isPutAway);
+
+  const list = (listed: readonly OnShelf[]) => (
+    <ul className={styles.list}>
+      {listed.map((row) => (
+        <li key={row.id}>
+          <button type="button" className={styles.garment} onClick={() => void open(row)}>
+            <CoverPicture row={row} />
+            <span>
               <strong>{row.name}</strong>
               <span>
                 {row.id === onTableId ? words.onTheTable : words.changed(when(row.changed))}, {words.pieces(row.pieces)}
               </span>
-            </button>
+            </span>
+          </button>
+          <div className={styles.does}>
+            <Button icon="figure" title={words.takeUpLabel(row.name)} onPress={() => setTakenUp(row.id)} />
             <Button icon="save" title={words.saveLabel(row.name)} onPress={() => void save(row)} />
             <Button icon="copy" title={words.copyLabel(row.name)} onPress={() => void copy(row)} />
+            <Button
+              icon={row.isPutAway ? 'up' : 'down'}
+              title={row.isPutAway ? words.bringOutLabel(row.name) : words.putAwayLabel(row.name)}
+              onPress={() => void setAway(row, !row.isPutAway)}
+            />
             <Button icon="bin" title={words.removeLabel(row.name)} onPress={() => setAsked(row.id)} />
-            {asked === row.id && (
-              <div className={styles.asked}>
-                <Note tone="stop">{words.removeSure(row.name)}</Note>
-                <Button tone="wrong" onPress={() => void remove(row)}>
-                  {words.removeYes}
-                </Button>
-                <Button onPress={() => setAsked(undefined)}>{words.removeNo}</Button>
-              </div>
-            )}
-          </li>
-        ))}
-      </ul>
+          </div>
+          {takenUp === row.id && <TakeUp row={row} rows={rows} onLeave={() => setTakenUp(undefined)} />}
+          {asked === row.id && (
+            <div className={styles.asked}>
+              <Note tone="stop">{words.removeSure(row.name)}</Note>
+              <Button tone="wrong" onPress={() => void remove(row)}>
+                {words.removeYes}
+              </Button>
+              <Button onPress={() => setAsked(undefined)}>{words.removeNo}</Button>
+            </div>
+          )}
+        </li>
+      ))}
+    </ul>
+  );
+
+  return (
+    <section>
+      <h2>{words.onTheShelf}</h2>
+      {rows.length > 1 && (
+        <div className={styles.beside}>
+          <SearchField label={words.search} hint={words.searchHint} value={sought} onChange={setSought} />
+          <Pick
+            label={words.order}
+            value={order}
+            options={ORDERS.map((value) => ({ value, words: words.orders[value] }))}
+            onChange={setOrder}
+          />
+        </div>
+      )}
+      {found.length === 0 && <Note tone="plain">{words.noneFound(sought.trim())}</Note>}
+      {list(out)}
+      {away.length > 0 && (
+        <details className={styles.away} open={sought.trim() !== '' || undefined}>
+          <summary>{words.putAwayTitle(away.length)}</summary>
+          {list(away)}
+        </details>
+      )}
     </section>
   );
 }

@@ -4,29 +4,45 @@ import { useGarment } from '../state/garment-store';
 import { useTable } from '../state/table-store';
 import { today } from '../state/today';
 import { openProjectFile, startDemo, startGarment } from '../storage/bring-in';
-import type { ShelfRow } from '../storage/database';
-import { flushJournal } from '../storage/journal';
-import { listShelf } from '../storage/shelf';
+import { type BroughtIn, bringMany } from '../storage/bring-many';
+import { bringUpRows, listShelf, type OnShelf } from '../storage/shelf';
 import { Note } from '../ui/note';
 import { say } from '../ui/say';
-import { TextField } from '../ui/text-field';
 import { projectFileWords } from '../words/project-file';
 import { shelfWords as words } from '../words/shelf';
+import { wholeShelfWords } from '../words/whole-shelf';
+import { BroughtReport } from './brought-report';
+import { GarmentCard } from './garment-card';
+import { SaveShelf } from './save-shelf';
 import { ShelfList } from './shelf-list';
 import styles from './shelf-room.module.css';
 import { StartCard } from './start-card';
 
 /** Where garments are kept and begun. */
 export function ShelfRoom() {
-  const [rows, setRows] = useState<readonly ShelfRow[]>();
+  const [rows, setRows] = useState<readonly OnShelf[]>();
   const [trouble, setTrouble] = useState<string>();
+  const [bringing, setBringing] = useState<string>();
+  const [brought, setBrought] = useState<readonly BroughtIn[]>();
   const goTo = useTable((table) => table.goTo);
   const onTable = useGarment((state) => state.garment);
 
   const refresh = useCallback(() => {
     listShelf().then(setRows, () => setTrouble(words.noStorage));
   }, []);
-  useEffect(refresh, [refresh]);
+  useEffect(() => {
+    refresh();
+    bringUpRows().then(
+      (count) => count > 0 && refresh(),
+      () => setTrouble(words.noStorage),
+    );
+  }, [refresh]);
+
+  /** At the top of the room, which may be out of sight, and aloud. */
+  function tell(sentence: string) {
+    setTrouble(sentence);
+    say(sentence);
+  }
 
   async function attempt(work: () => Promise<void>) {
     setTrouble(undefined);
@@ -52,22 +68,27 @@ export function ShelfRoom() {
     });
   }
 
-  function openFile(file: File) {
+  function openFiles(files: readonly File[]) {
     return attempt(async () => {
-      const reading = await openProjectFile(file);
-      if (reading.kind !== 'project') {
-        setTrouble(projectFileWords.refused[reading.kind]);
-        return;
+      setBrought(undefined);
+      const [only] = files;
+      if (files.length === 1 && only) {
+        const reading = await openProjectFile(only);
+        if (reading.kind === 'project') {
+          if (reading.missingPhotos > 0) say(projectFileWords.missingPhotos(reading.missingPhotos));
+          goTo('draft', { kind: 'nothing' });
+          return;
+        }
+        if (reading.kind !== 'not-a-project') {
+          setTrouble(projectFileWords.refused[reading.kind]);
+          return;
+        }
       }
-      if (reading.missingPhotos > 0) say(projectFileWords.missingPhotos(reading.missingPhotos));
-      goTo('draft', { kind: 'nothing' });
+      setBrought(await bringMany(files, (done, count) => setBringing(wholeShelfWords.bringing(done, count))));
+    }).finally(() => {
+      setBringing(undefined);
+      refresh();
     });
-  }
-
-  function rename(name: string) {
-    if (name === '') return;
-    useGarment.getState().edit(words.rename, (garment) => ({ ...garment, name }));
-    void flushJournal().then(refresh);
   }
 
   return (
@@ -75,7 +96,7 @@ export function ShelfRoom() {
       <div className={styles.sheet}>
         <h1>{words.title}</h1>
         <p className={styles.promise}>{words.promise}</p>
-        <div className={styles.starts}>
+        <div className={styles.starts} data-known={(rows?.length ?? 0) > 0 || undefined}>
           <StartCard
             icon="camera"
             title={words.startPicture}
@@ -83,20 +104,16 @@ export function ShelfRoom() {
             onPress={startFromPicture}
           />
           <StartCard icon="piece" title={words.startDemo} help={words.startDemoHelp} onPress={tryDemo} />
-          <StartCard icon="open" title={words.openFile} help={words.openFileHelp} onFile={openFile} />
+          <StartCard icon="open" title={words.openFile} help={words.openFileHelp} onFiles={openFiles} />
         </div>
+        {bringing && <Note tone="plain">{bringing}</Note>}
+        {brought && <BroughtReport outcomes={brought} onClose={() => setBrought(undefined)} />}
         {trouble && <Note tone="stop">{trouble}</Note>}
-        {onTable && (
-          <TextField
-            label={words.name}
-            value={onTable.name}
-            onCommit={(name) => rename(name.trim())}
-            hint={words.nameHint}
-          />
-        )}
+        {onTable && <GarmentCard key={onTable.id} garment={onTable} onChange={refresh} />}
         {rows && rows.length > 0 && (
-          <ShelfList rows={rows} onTableId={onTable?.id} onChange={refresh} onTrouble={setTrouble} />
+          <ShelfList rows={rows} onTableId={onTable?.id} onChange={refresh} onTrouble={tell} />
         )}
+        {rows && rows.length > 0 && <SaveShelf onTrouble={tell} />}
         {rows?.length === 0 && <p>{words.nothingKept}</p>}
         <p className={styles.private}>{words.private}</p>
       </div>

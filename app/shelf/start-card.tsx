@@ -6,12 +6,12 @@ interface StartCardProps {
   readonly title: string;
   readonly help: string;
   readonly onPress?: () => void;
-  /** Given instead of `onPress`, the card asks for a file. */
-  readonly onFile?: (file: File) => void;
+  /** Given instead of `onPress`, the card asks for one file or several. */
+  readonly onFiles?: (files: readonly File[]) => void;
 }
 
 /** One way to begin. */
-export function StartCard({ icon, title, help, onPress, onFile }: StartCardProps) {
+export function StartCard({ icon, title, help, onPress, onFiles }: StartCardProps) {
   const words = (
     <>
       <Icon name={icon} />
@@ -21,7 +21,7 @@ export function StartCard({ icon, title, help, onPress, onFile }: StartCardProps
       </span>
     </>
   );
-  if (!onFile) {
+  if (!onFiles) {
     return (
       <button type="button" className={styles.start} onClick={onPress}>
         {words}
@@ -33,11 +33,13 @@ export function StartCard({ icon, title, help, onPress, onFile }: StartCardProps
       {words}
       <input
         type="file"
+        multiple
         className="only-heard"
         onChange={(event) => {
-          const file = event.target.files?.[0];
+          // Taken out first: emptying the field empties its list too.
+          const files = [...(event.target.files ?? [])];
           event.target.value = '';
-          if (file) onFile(file);
+          if (files.length > 0) onFiles(files);
         }}
       />
     </label>

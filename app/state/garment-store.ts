@@ -17,6 +17,12 @@ export interface Step {
   readonly merge?: string;
 }
 
+export interface EditOptions {
+  readonly merge?: string;
+  /** Steps with the same key are one however long lies between: words that are written in one sitting. */
+  readonly merges?: 'in-succession' | 'always';
+}
+
 export interface History {
   readonly past: readonly Step[];
   /** Steps taken back, the next to be done again last. */
@@ -41,7 +47,7 @@ export interface GarmentState extends History {
    * One step that can be undone. None is made when the garment stays as it is, nor when it would become one that could
    * not be read again: a number that is none, a mark on an edge that is not there.
    */
-  edit(label: string, change: (garment: Garment) => Garment, options?: { readonly merge?: string }): void;
+  edit(label: string, change: (garment: Garment) => Garment, options?: EditOptions): void;
   beginDrag(label: string): void;
   /** Shows the garment as it would be; always from the garment as it was when the drag began. */
   drag(change: (asAtBegin: Garment) => Garment): void;
@@ -85,7 +91,7 @@ export const useGarment = create<GarmentState>((set, get) => ({
   edit(label, change, options) {
     get().endDrag();
     const { garment, editing } = get();
-    if (garment && editing === 'here') set(stepTaken(get(), garment, change(garment), label, options?.merge));
+    if (garment && editing === 'here') set(stepTaken(get(), garment, change(garment), label, options));
   },
   beginDrag(label) {
     get().endDrag();
@@ -143,13 +149,14 @@ function stepTaken(
   before: Garment,
   changed: Garment,
   label: string,
-  merge?: string,
+  { merge, merges = 'in-succession' }: EditOptions = {},
 ): Partial<GarmentState> {
   if (changed === before) return { garment: changed };
   if (garmentChange(before, changed).length === 0) return { garment: before };
   const time = Date.now();
   const last = past.at(-1);
-  const grows = merge !== undefined && last?.merge === merge && time - last.time < MERGE_MS && future.length === 0;
+  const isOne = merge !== undefined && last?.merge === merge && (merges === 'always' || time - last.time < MERGE_MS);
+  const grows = last !== undefined && isOne && future.length === 0;
   const steps = grows ? past.slice(0, -1) : past;
   const begin = grows ? last.before : before;
   const drawn = withFirstDrawn(begin, changed, { past: steps, time });

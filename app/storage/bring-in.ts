@@ -51,7 +51,7 @@ export async function openProjectFile(file: File): Promise<ProjectReading> {
 }
 
 /** The garment of a file with its pictures kept, under ids that nothing else on this device has. */
-async function garmentBesideOthers({ garment, versions, photos }: Project): Promise<Garment> {
+export async function garmentBesideOthers({ garment, versions, photos }: Project): Promise<Garment> {
   const renamed = new Map<string, string>();
   for (const photo of photos) {
     const other = await getPhoto(photo.id).catch(() => undefined);

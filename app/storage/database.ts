@@ -1,6 +1,7 @@
 import Dexie, { type EntityTable, type Table } from 'dexie';
 import type { Change } from '../../core/garment/change';
 import type { Garment } from '../../core/garment/garment';
+import { shelfText } from '../../core/garment/shelf-text';
 import type { StoredVersion } from '../../core/garment/version';
 
 /** A garment on the shelf, without its contents. */
@@ -10,11 +11,32 @@ export interface ShelfRow {
   /** Milliseconds since 1970. */
   readonly changed: number;
   readonly pieces: number;
+  /** YYYY-MM-DD; not in rows of before the shelf was sorted by it. */
+  readonly made?: string;
+  /** By which it is sought (`shelfText`); not in rows of before the shelf could be searched. */
+  readonly text?: string;
+}
+
+/** A garment that is put away: kept, and out of the way. Apart from its row, which is written anew at every change. */
+export interface PutAwayRow {
+  readonly id: string;
+}
+
+/** The small picture of a garment on the shelf: made from what the device has, and made anew when it is lost. */
+export interface CoverRow {
+  readonly id: string;
+  /** The `changed` of the shelf row it was last looked over for. */
+  readonly changed: number;
+  /** What it was made from, so that a change of something else does not make it anew. */
+  readonly madeFrom: string;
+  readonly bytes: ArrayBuffer;
+  readonly type: string;
 }
 
 /** How the shelf shows a garment that has just changed. */
 export function shelfRow(garment: Garment): ShelfRow {
-  return { id: garment.id, name: garment.name, changed: Date.now(), pieces: garment.pieces.length };
+  const { id, name, made, pieces } = garment;
+  return { id, name, made, changed: Date.now(), pieces: pieces.length, text: shelfText(garment) };
 }
 
 /** The whole of a garment with its history at one entry of the journal; everything after `seq` is replayed on it. */
@@ -61,6 +83,8 @@ class InchsquareDatabase extends Dexie {
   readonly journal!: Table<JournalRow, [string, number]>;
   readonly photos!: EntityTable<PhotoRow, 'id'>;
   readonly versions!: Table<StoredVersion, [string, number]>;
+  readonly putAway!: EntityTable<PutAwayRow, 'id'>;
+  readonly covers!: EntityTable<CoverRow, 'id'>;
 
   constructor() {
     super('inchsquare');
@@ -71,6 +95,8 @@ class InchsquareDatabase extends Dexie {
       photos: 'id',
     });
     this.version(2).stores({ versions: '[garmentId+number], garmentId' });
+    // Rows of the shelf are not touched here: they are brought up when the shelf is next looked at (`bringUpRows`).
+    this.version(3).stores({ putAway: 'id', covers: 'id' });
   }
 }
 

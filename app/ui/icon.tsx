@@ -33,6 +33,7 @@ const drawings = {
   shelf: 'M3 3v14M17 3v14M3 9h14M3 15h14M6 9V5h3v4M11 9V4h2v5M7 15v-3h5v3',
   copy: 'M3 6h9v11H3zM7 6V3h10v11h-5',
   mirror: 'M10 2v16M7 5 3 15h4zM13 5l4 10h-4z',
+  figure: 'M7.8 4.5a2.2 2.2 0 1 0 4.4 0 2.2 2.2 0 1 0-4.4 0M6 17l2-7h4l2 7zM8 10 5 12M12 10l3 2',
   up: 'M10 16V4M5 9l5-5 5 5',
   down: 'M10 4v12M5 11l5 5 5-5',
   left: 'M16 10H4M9 5l-5 5 5 5',

@@ -1,10 +1,14 @@
 import { useId, useState } from 'react';
 import styles from './field.module.css';
+import { useRest } from './use-rest';
 
 interface TextFieldProps {
   readonly label: string;
   readonly value: string;
-  readonly onCommit: (text: string) => void;
+  /** `sitting` is the same for all that is written before the field is left: one step that can be undone. */
+  readonly onCommit: (text: string, sitting: string) => void;
+  /** Taken after each short rest as well, so that a page that is closed or lost loses nothing. */
+  readonly keepTyping?: boolean;
   readonly multiline?: boolean;
   readonly hint?: string;
   readonly type?: 'text' | 'date';
@@ -12,9 +16,11 @@ interface TextFieldProps {
 }
 
 /** Words in her own hand. They are taken when the field is left, or at Enter in a single line. */
-export function TextField({ label, value, onCommit, multiline, hint, type = 'text', labelHidden }: TextFieldProps) {
+export function TextField(props: TextFieldProps) {
+  const { label, value, onCommit, keepTyping = false, multiline, hint, type = 'text', labelHidden } = props;
   const id = useId();
   const [typed, setTyped] = useState<string>();
+  const [sitting, setSitting] = useState(newSitting);
   const shared = {
     id,
     value: typed ?? value,
@@ -24,10 +30,17 @@ export function TextField({ label, value, onCommit, multiline, hint, type = 'tex
     'aria-describedby': hint ? `${id}-hint` : undefined,
   };
 
-  function commit() {
-    if (typed !== undefined && typed !== value) onCommit(typed);
-    setTyped(undefined);
+  function take() {
+    if (typed !== undefined && typed !== value) onCommit(typed, sitting);
   }
+
+  function commit() {
+    take();
+    setTyped(undefined);
+    setSitting(newSitting);
+  }
+
+  useRest(keepTyping && typed !== undefined && typed !== value ? typed : undefined, take);
 
   return (
     <div className={styles.field}>
@@ -46,4 +59,8 @@ export function TextField({ label, value, onCommit, multiline, hint, type = 'tex
       )}
     </div>
   );
+}
+
+function newSitting(): string {
+  return crypto.randomUUID();
 }

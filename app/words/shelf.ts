@@ -8,7 +8,7 @@ export const shelfWords = {
   startDemo: 'Try the demo garment',
   startDemoHelp: 'A petticoat of our own drawing, measured and traced, ready to be fitted.',
   openFile: 'Open a file',
-  openFileHelp: 'A garment you saved before.',
+  openFileHelp: 'A garment you saved before, several of them at once, or a whole shelf.',
   unnamed: 'New garment',
   nothingKept:
     'Nothing is on the shelf yet. Start from a picture of your diagram, or try the demo garment to look round; what you make is kept here by itself.',
@@ -38,4 +38,88 @@ export const shelfWords = {
       ? 'The very last change could not be read and was left out.'
       : `The last ${count} changes could not be read and were left out.`,
   noStorage: 'This browser lets the page keep nothing. You can work, but save to a file before you close it.',
+  theGarment: 'The garment on the table',
+  aboutIt: 'Notes, cloth, notions, and its picture',
+  notes: 'Notes',
+  notesHint:
+    'How it went together, what to do otherwise next time. Notes on one piece stand with the piece, in the Draft room.',
+  cloth: 'Cloth used',
+  notions: 'Notions used',
+  steps: { notes: 'notes on the garment', cloth: 'cloth used', notions: 'notions used' },
+  search: 'Look for',
+  searchHint: 'A name, a book, a wearer, a cloth, a piece, or a word of your notes.',
+  order: 'In the order of',
+  orders: { changed: 'last change', name: 'name', made: 'day begun' },
+  noneFound: (sought: string) => `Nothing on the shelf or put away speaks of “${sought}”.`,
+  putAwayTitle: (count: number) => `Put away (${count})`,
+  putAwayLabel: (name: string) => `Put ${name} away`,
+  bringOutLabel: (name: string) => `Bring ${name} out again`,
+  putAwayFailed: (name: string) =>
+    `${name} stays where it is: the browser would not write. Reload the page and try again.`,
+  copyFailed: (name: string) =>
+    `${name} could not be copied: the browser would not write. Reload the page and try again.`,
+  removeFailed: (name: string) =>
+    `${name} is still on the shelf: the browser would not write. Reload the page and try again.`,
+  saveFailed: (name: string) => `${name} could not be saved to a file. Reload the page and try again.`,
+  openFailed: (name: string) =>
+    `${name} could not be opened: the browser would not read what is stored. Reload the page and try again.`,
+  bringOutDone: (name: string) => `${name} is out on the shelf again.`,
+  putAwayDone: (name: string) => `${name} is put away. It is kept, further down.`,
+  takeUpLabel: (name: string) => `Take ${name} up for another wearer`,
+} as const;
+
+/** Words of taking a garment up again for another body. */
+export const takeUpWords = {
+  title: (name: string) => `${name}, for another wearer`,
+  intro:
+    'A new garment is laid beside this one, with the pattern as it is. Mock-ups, printed pages, versions and what you left as it was knowingly stay with the first.',
+  wearer: 'Her name',
+  measures: 'Her measures',
+  notYet: 'Not taken yet',
+  asIn: (name: string) => `As in ${name}`,
+  whichSet: 'Which of its measures',
+  setOf: (date: string, wornOver: string) => (wornOver === '' ? `taken ${date}` : `taken ${date}, over ${wornOver}`),
+  inUse: (set: string) => `${set}, in use there`,
+  levels: 'Level by level, on her',
+  level: 'Level',
+  pieces: 'Pieces',
+  body: 'Her body',
+  wanted: 'With ease',
+  overShort: 'Over or short',
+  unknown: '–',
+  notTaped: (field: string) => `${field} not measured`,
+  notReached: 'pieces end above',
+  onFirst: (verdict: string) => `${verdict} on the first`,
+  newlyShort: 'new with her',
+  failed:
+    'It could not be taken up: the browser would not keep it. The first garment is as it was; reload the page and try again.',
+  measureFirst: 'With her measures in the Wearer room, the Fit room says what no longer fits.',
+  noMeasures: 'The measures of that garment cannot be read.',
+  noLonger: 'What does not fit her',
+  didFit: 'This is new with her measures.',
+  neverFitted: 'This was open on the first wearer too.',
+  allFits: 'By her measures everything that can be checked round the body fits.',
+  noRings: 'Nothing can be checked yet: say in the Fit room which pieces go round the body.',
+  garmentName: (garment: string, wearer: string) => `${garment}, for ${wearer}`,
+  toMeasures: 'Take it up, and on to her measures',
+  toFit: 'Take it up, and on to the fit',
+  toReshape: 'Take it up, and reshape it',
+  leave: 'Leave it',
+} as const;
+
+/** Words of the picture a garment has on the shelf. */
+export const coverWords = {
+  cover: 'Its picture on the shelf',
+  pieces: 'The pieces, drawn',
+  diagram: (name: string) => `The diagram ${name}`,
+  fitting: (number: number) => `Fitting picture ${number}`,
+  own: 'A picture of its own',
+  choose: 'Another picture, from a file or the camera',
+  step: 'picture on the shelf',
+  taken: 'It is its picture on the shelf now.',
+  notStored: 'The browser would not keep that picture; this device may have no room left. Nothing was changed.',
+  refused: {
+    'too-large': 'That picture has more pixels than this device can open. Make it smaller, or photograph it again.',
+    unreadable: 'That file could not be opened as a picture. Choose a JPEG, PNG or WebP.',
+  },
 } as const;

@@ -125,6 +125,24 @@ it('nudges of one thing within 600 ms are one step, and a pause, another thing o
   expect(now().garment).toBe(start);
 });
 
+it('words of one sitting are one step however long she thinks between, and the next sitting is another', () => {
+  const write = (name: string, merge: string) => now().edit('renamed', renamed(name), { merge, merges: 'always' });
+  write('A', 'first');
+  vi.advanceTimersByTime(90_000);
+  write('Ash', 'first');
+  expect(now().past).toHaveLength(1);
+  write('Ash tree', 'second');
+  expect(now().past).toHaveLength(2);
+  now().undo();
+  expect(now().garment?.name).toBe('Ash');
+  now().undo();
+  expect(now().garment).toBe(start);
+  now().redo();
+  now().undo();
+  write('Birch', 'first');
+  expect(now().past).toHaveLength(1);
+});
+
 it('the last 500 steps can be taken back and no more', () => {
   for (let i = 1; i <= MOST_STEPS + 7; i++) now().edit('renamed', renamed(`name ${i}`));
   expect(now().past).toHaveLength(500);

@@ -31,3 +31,16 @@ export function emptyBrowser(): Promise<Program> {
 export function theStore(): globalThis.IDBFactory {
   return Dexie.dependencies.indexedDB as globalThis.IDBFactory;
 }
+
+/** The store as it was before garments could be put away. */
+export function storeOfVersion2(): Dexie {
+  const old = new Dexie('inchsquare');
+  old.version(1).stores({
+    shelf: 'id, changed',
+    snapshots: '[garmentId+seq], garmentId',
+    journal: '[garmentId+seq], garmentId',
+    photos: 'id',
+  });
+  old.version(2).stores({ versions: '[garmentId+number], garmentId' });
+  return old;
+}

@@ -1,6 +1,8 @@
-import { beforeEach, expect, it } from 'vitest';
+import { beforeEach, expect, it, vi } from 'vitest';
+import { onShelf } from '../../app/shelf/shelf-order';
+import { isFound } from '../../core/garment/shelf-text';
 import { linden } from '../garment/linden';
-import { emptyBrowser, type Program } from './fresh';
+import { emptyBrowser, type Program, reload, storeOfVersion2 } from './fresh';
 
 const ID = 'linden-petticoat';
 const bytes = (...values: number[]) => new Uint8Array(values).buffer;
@@ -30,8 +32,8 @@ it('listShelf shows a damaged row last and hides none', async () => {
   const rows = await program.listShelf();
   expect(rows.map(({ id }) => id).sort()).toEqual(['apron', ID, 'odd', 'odder']);
   expect(rows.slice(2)).toEqual([
-    { id: 'odd', name: '', changed: 0, pieces: 0 },
-    { id: 'odder', name: '', changed: 0, pieces: 0 },
+    { id: 'odd', name: '', changed: 0, pieces: 0, isPutAway: false },
+    { id: 'odder', name: '', changed: 0, pieces: 0, isPutAway: false },
   ]);
 });
 
@@ -75,4 +77,66 @@ it('removeFromShelf takes the pictures that no other garment speaks of, in its p
   expect(await program.database.photos.toCollection().primaryKeys()).toEqual(['photo-14', 'photo-15', 'photo-hat']);
   await program.removeFromShelf('apron');
   expect(await program.database.photos.toCollection().primaryKeys()).toEqual(['photo-hat']);
+});
+
+it('a garment put away stays away while it is changed, is brought out as it was, and leaves nothing when removed', async () => {
+  await program.putAway(ID, true);
+  await program.openFromShelf(ID);
+  program.useGarment.getState().edit('notes', (garment) => ({ ...garment, remarks: 'let down' }));
+  await program.flushJournal();
+  const away = async () => (await program.listShelf()).filter((row) => row.isPutAway).map(({ id }) => id);
+  expect(await away()).toEqual([ID]);
+  await program.putAway(ID, false);
+  expect(await away()).toEqual([]);
+  expect((await program.takeForSaving(ID))?.remarks).toBe('let down');
+  await program.putAway(ID, true);
+  program.useGarment.getState().close();
+  await program.removeFromShelf(ID);
+  expect(await program.database.putAway.count()).toBe(0);
+});
+
+it('what a store of the second version holds is all there in the third, and its rows can be searched', async () => {
+  const garment = { ...linden(), remarks: 'Sewn with silk' };
+  await emptyBrowser();
+  const old = storeOfVersion2();
+  const row = { id: garment.id, name: garment.name, changed: 7, pieces: 2 };
+  await old.table('shelf').bulkAdd([row, { id: 'broken', name: 'Broken', changed: 5, pieces: 1 }]);
+  const snapshot = { garmentId: garment.id, seq: 0, garment, past: [], future: [] };
+  await old.table('snapshots').add(snapshot);
+  await old.table('photos').add(photo('plate'));
+  await old.table('versions').add({ garmentId: garment.id, number: 1, name: 'kept' });
+  old.close();
+
+  program = await reload();
+  expect((await program.listShelf()).map(({ id }) => id)).toEqual([garment.id, 'broken']);
+  await program.bringUpRows();
+  const [first, broken] = await program.listShelf();
+  expect(first).toMatchObject({ ...row, made: garment.made, isPutAway: false });
+  expect(isFound(first?.text ?? '', 'SILK')).toBe(true);
+  expect(broken).toMatchObject({ name: 'Broken', changed: 5 });
+  expect(await program.takeForSaving(garment.id)).toEqual(garment);
+  expect(await program.database.snapshots.toArray()).toEqual([snapshot]);
+  expect(await program.database.photos.count()).toBe(1);
+  expect(await program.database.versions.count()).toBe(1);
+});
+
+it('with 300 garments the shelf is listed without one of them being opened', async () => {
+  const rows = Array.from({ length: 300 }, (_, i) =>
+    program.shelfRow({ ...linden(), id: `g${i}`, name: `Skirt ${i}` }),
+  );
+  await program.database.shelf.bulkPut(rows);
+  const opened = vi.fn();
+  program.database.snapshots.hook('reading', (row) => {
+    opened();
+    return row;
+  });
+  const found = onShelf(await program.listShelf(), { sought: 'skirt 29', order: 'name' });
+  expect(await program.bringUpRows()).toBe(0);
+  expect(found.map(({ name }) => name)).toEqual([
+    'Skirt 129',
+    'Skirt 229',
+    'Skirt 29',
+    ...Array.from({ length: 10 }, (_, i) => `Skirt 29${i}`),
+  ]);
+  expect(opened).not.toHaveBeenCalled();
 });
