@@ -75,9 +75,10 @@ describe('what a pinned change says', () => {
       cornerId: gore.corners[2]?.id ?? '',
       by: { dx: 0, dy: 0 },
     } as const;
-    expect(
-      pinnedSentence(named, pinned('p', { ...point, by: { dx: -inches(0.5), dy: inches(0.25) } }, { side: 'left' })),
-    ).toBe('gore, corner 3 moved 1/2 in to the left and 1/4 in down; her left side only.');
+    const moved = pinned('p', { ...point, by: { dx: -inches(0.5), dy: inches(0.25) } }, { side: 'left' });
+    expect(plain(pinnedSentence(named, moved))).toBe(
+      'gore, corner 3 moved 1/2 in to the left and 1/4 in down; her left side only.',
+    );
     expect(sentence({ ...point, cornerId: 'gone' })).toContain('a corner that is gone');
     expect(sentence({ kind: 'edge', edge: { pieceId: 'gone', edgeId: 'x' }, pins: [], share: 1 })).toContain(
       'an edge that is no longer there',
