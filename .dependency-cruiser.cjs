@@ -2,6 +2,7 @@
 const floors = [
   'units',
   'geometry',
+  'picture',
   'garment',
   'diagram',
   'shaping',
