@@ -1,3 +1,4 @@
+import { distance, type Point } from '../geometry/point';
 import { type Grey, halved } from './grey';
 
 /** What it costs to go over each pixel of a picture: {@link ON_INK} along the middle of a line, {@link OFF_INK} on bare paper. */
@@ -66,6 +67,27 @@ export function inkCosts(grey: Grey, onProgress?: (share: number) => void): InkC
     }
   }
   onProgress?.(1);
+  return { width, height, cost };
+}
+
+/** How far each side of a run its ink is taken for paper, and how far from the spared places it is left, in pixels. */
+const BESIDE = 4;
+const SPARED = 9;
+
+/**
+ * The costs with the ink along a run of places taken for paper, but near the places that are spared: a line that has been
+ * followed once is not followed back. The places of the run must be about a pixel apart.
+ */
+export function costsBeside(costs: InkCosts, run: readonly Point[], spared: readonly Point[]): InkCosts {
+  const { width, height } = costs;
+  const cost = costs.cost.slice();
+  for (const place of run) {
+    if (spared.some((other) => distance(other, place) < SPARED)) continue;
+    for (let y = Math.max(0, Math.floor(place.y - BESIDE)); y <= Math.min(height - 1, place.y + BESIDE); y++) {
+      const [first, last] = [Math.max(0, Math.floor(place.x - BESIDE)), Math.min(width - 1, place.x + BESIDE)];
+      for (let x = first; x <= last; x++) cost[y * width + x] = OFF_INK;
+    }
+  }
   return { width, height, cost };
 }
 

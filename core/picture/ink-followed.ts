@@ -29,7 +29,7 @@ export function followedLine(
   lay: (place: Point) => Point | undefined = (place) => place,
 ): FollowedPoint[] {
   const found: FollowedPoint[] = [];
-  const runs = runsOf(line, ends);
+  const runs = inkRuns(line, ends);
   runs.forEach((run, index) => {
     const length = run.reduce((sum, point, i) => sum + (i > 0 ? distance(point, run[i - 1] as Point) : 0), 0);
     const places = spaced(run, Math.max(2, length / MOST_PLACES)).flatMap((place) => lay(place) ?? []);
@@ -53,8 +53,8 @@ function scaleOf(run: readonly Point[], lay: (place: Point) => Point | undefined
   return here && across && down ? Math.min(distance(here, across), distance(here, down)) : 0;
 }
 
-/** The line cut at its corners, from end to end. */
-function runsOf(line: InkLine, { from, to }: { readonly from: Point; readonly to: Point }): Point[][] {
+/** A printed line from end to end, cut at its corners. */
+export function inkRuns(line: InkLine, { from, to }: { readonly from: Point; readonly to: Point }): Point[][] {
   const { width } = line;
   // The ends are where she put them; what was seen right beside them is the other line that ends there.
   const clear = 1.2 * width;
