@@ -7,7 +7,7 @@ import type { Drag, PointerAt, Tool } from '../table/tool';
 import { say } from '../ui/say';
 import { draftWords as words } from '../words/draft';
 import { setPointer, useDraft } from './draft-store';
-import { followFrom, lookAlong, snappedToInk } from './follow-ink';
+import { followFrom, inkRead, lookAlong, snappedToInk } from './follow-ink';
 import { type Snapped, snapped } from './snap';
 import { pixelAt, pointsOfOthers, SNAP_REACH_PX, snapHere } from './snap-here';
 import { closesAt, followsBackTo, ringOf, type Trace, type TracedPoint, withFollowed, withoutLast, withPoint } from './trace';
@@ -81,7 +81,8 @@ let following = Promise.resolve();
 
 /** Puts a point down, and before it those that keep to the printed line, as soon as the line can be followed. */
 function follow(place: () => TablePoint, kind: TracedPoint['kind']): void {
-  following = following.then(async () => {
+  // One that failed must not hold up those after it.
+  following = following.catch(() => undefined).then(async () => {
     await inkRead();
     const { trace } = useDraft.getState();
     const to = place();
