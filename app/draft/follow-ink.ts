@@ -107,7 +107,14 @@ export function lookAlong(trace: Trace, to: TablePoint): readonly TablePoint[] |
   const from = trace.at(-1)?.at;
   const found = tree && from && lineBetween(tree, from, to);
   if (!found) return undefined;
-  return [from, ...inkRuns(found.line, found.ends).flat().slice(1, -1).flatMap((place) => found.lay(place) ?? []), to];
+  return [
+    from,
+    ...inkRuns(found.line, found.ends)
+      .flat()
+      .slice(1, -1)
+      .flatMap((place) => found.lay(place) ?? []),
+    to,
+  ];
 }
 
 /** The fewest points that keep to the printed line from the end of a trace to a place; none where there is no line. */

@@ -1,6 +1,6 @@
 import { useEffect } from 'react';
-import type { DiagramPictures } from '../photo/use-pictures';
 import { usePictureInk } from '../photo/picture-ink';
+import type { DiagramPictures } from '../photo/use-pictures';
 import { useDraft } from './draft-store';
 import { beginFollowing, endFollowing, growFrom, setUnderTable } from './follow-ink';
 

@@ -1,7 +1,7 @@
 import { useState } from 'react';
+import { usePictureInk } from '../photo/picture-ink';
 import { Button } from '../ui/button';
 import { Card } from '../ui/card';
-import { usePictureInk } from '../photo/picture-ink';
 import { LengthField } from '../ui/length-field';
 import { Note } from '../ui/note';
 import { say } from '../ui/say';

@@ -10,7 +10,16 @@ import { setPointer, useDraft } from './draft-store';
 import { followFrom, inkRead, lookAlong, snappedToInk } from './follow-ink';
 import { type Snapped, snapped } from './snap';
 import { pixelAt, pointsOfOthers, SNAP_REACH_PX, snapHere } from './snap-here';
-import { closesAt, followsBackTo, ringOf, type Trace, type TracedPoint, withFollowed, withoutLast, withPoint } from './trace';
+import {
+  closesAt,
+  followsBackTo,
+  ringOf,
+  type Trace,
+  type TracedPoint,
+  withFollowed,
+  withoutLast,
+  withPoint,
+} from './trace';
 import { writeSquares } from './write-squares';
 
 /** The first corner is met from further off than other points, in CSS pixels, because that press closes the piece. */
@@ -82,18 +91,20 @@ let following = Promise.resolve();
 /** Puts a point down, and before it those that keep to the printed line, as soon as the line can be followed. */
 function follow(place: () => TablePoint, kind: TracedPoint['kind']): void {
   // One that failed must not hold up those after it.
-  following = following.catch(() => undefined).then(async () => {
-    await inkRead();
-    const { trace } = useDraft.getState();
-    const to = place();
-    const over = await followFrom(trace, to);
-    const now = useDraft.getState();
-    // Given up, or a point taken back, while the line was looked for.
-    if (now.mode !== 'trace' || now.trace !== trace) return;
-    const longer = withFollowed(trace, over, to, kind);
-    if (!followsBackTo(trace, to, 0)) putDown(longer);
-    else if (ringOf(longer.slice(0, -1))) closeTrace(longer.slice(0, -1));
-  });
+  following = following
+    .catch(() => undefined)
+    .then(async () => {
+      await inkRead();
+      const { trace } = useDraft.getState();
+      const to = place();
+      const over = await followFrom(trace, to);
+      const now = useDraft.getState();
+      // Given up, or a point taken back, while the line was looked for.
+      if (now.mode !== 'trace' || now.trace !== trace) return;
+      const longer = withFollowed(trace, over, to, kind);
+      if (!followsBackTo(trace, to, 0)) putDown(longer);
+      else if (ringOf(longer.slice(0, -1))) closeTrace(longer.slice(0, -1));
+    });
 }
 
 function putDown(trace: Trace): boolean {

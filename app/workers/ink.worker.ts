@@ -22,10 +22,7 @@ async function readInk(
   const copy = await decodePicture(file);
   if (copy.kind !== 'decoded') return copy;
   tell(DECODED);
-  const { grey, pxToPx } = smallEnough(
-    greyOf(copy.raster.pixels, copy.raster.width, copy.raster.height),
-    copy.pxToPx,
-  );
+  const { grey, pxToPx } = smallEnough(greyOf(copy.raster.pixels, copy.raster.width, copy.raster.height), copy.pxToPx);
   const costs = inkCosts(grey, (share) => tell(DECODED + (1 - DECODED) * share));
   held = { key, costs };
   return { read: { kind: 'read', grey, pxToPx }, costs };

@@ -182,7 +182,7 @@ function strongestAround(strength: Float32Array, width: number, height: number):
 }
 
 function place(wanted: number, size: number): number {
-  return wanted < 0 ? 0 : wanted > size - 1 ? size - 1 : wanted;
+  return wanted < 0 ? 0 : Math.min(wanted, size - 1);
 }
 
 function mixed({ width, height, data }: Grey, x: number, y: number): number {

@@ -1,6 +1,6 @@
+import { seededRandom } from '../../core/cloth/seeded-random';
 import { distance, type Point } from '../../core/geometry/point';
 import type { Grey } from '../../core/picture/grey';
-import { seededRandom } from '../../core/cloth/seeded-random';
 
 /** A line to be drawn on a page: a run of points, how wide, how dark, and its dashes (drawn, left out and so on), in pixels. */
 export interface DrawnLine {
@@ -55,7 +55,11 @@ function stamp(
   const r = lineWidth / 2 + 1;
   const [dx, dy] = [b.x - a.x, b.y - a.y];
   const size = dx * dx + dy * dy;
-  for (let y = Math.max(0, Math.floor(Math.min(a.y, b.y) - r)); y <= Math.min(height - 1, Math.max(a.y, b.y) + r); y++) {
+  for (
+    let y = Math.max(0, Math.floor(Math.min(a.y, b.y) - r));
+    y <= Math.min(height - 1, Math.max(a.y, b.y) + r);
+    y++
+  ) {
     for (
       let x = Math.max(0, Math.floor(Math.min(a.x, b.x) - r));
       x <= Math.min(width - 1, Math.max(a.x, b.x) + r);
