@@ -18,7 +18,20 @@ const floors = [
   'check',
 ];
 
-const rooms = ['shelf', 'wearer', 'diagram', 'draft', 'reshape', 'seams', 'fit', 'paper', 'check'];
+const rooms = [
+  'shelf',
+  'wearer',
+  'diagram',
+  'draft',
+  'reshape',
+  'seams',
+  'fit',
+  'mockup',
+  'versions',
+  'compare',
+  'paper',
+  'check',
+];
 
 const upward = floors.slice(0, -1).map((floor, index) => ({
   name: `core-${floor}-looks-up`,

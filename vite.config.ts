@@ -1,11 +1,30 @@
+import { readdirSync, readFileSync } from 'node:fs';
 import react from '@vitejs/plugin-react';
+import type { Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
+
+/** What the PDF reader fetches by name: decoders of scanned pages, and the fonts that a PDF may leave out. */
+function pdfReaderFiles(): Plugin {
+  return {
+    name: 'pdf-reader-files',
+    generateBundle() {
+      for (const folder of ['wasm', 'standard_fonts']) {
+        const from = new URL(`node_modules/pdfjs-dist/${folder}/`, import.meta.url);
+        for (const name of readdirSync(from)) {
+          const source = readFileSync(new URL(name, from));
+          this.emitFile({ type: 'asset', fileName: `pdf-reader/${folder}/${name}`, source });
+        }
+      }
+    },
+  };
+}
 
 export default defineConfig({
   base: './',
   plugins: [
     react(),
+    pdfReaderFiles(),
     VitePWA({
       registerType: 'prompt',
       injectRegister: null,
@@ -20,7 +39,7 @@ export default defineConfig({
         icons: [{ src: 'icon.svg', sizes: 'any', type: 'image/svg+xml' }],
       },
       workbox: {
-        globPatterns: ['**/*.{js,mjs,css,html,svg,png,jpg,wasm,ttf,woff2}'],
+        globPatterns: ['**/*.{js,mjs,css,html,svg,png,jpg,wasm,ttf,woff2,pfb}'],
         maximumFileSizeToCacheInBytes: 8 * 1024 * 1024,
         cleanupOutdatedCaches: true,
       },

@@ -21,6 +21,9 @@ const rooms: Readonly<Record<Room, React.ComponentType>> = {
   reshape: lazy(async () => ({ default: (await import('./reshape/reshape-room')).ReshapeRoom })),
   seams: lazy(async () => ({ default: (await import('./seams/seams-room')).SeamsRoom })),
   fit: lazy(async () => ({ default: (await import('./fit/fit-room')).FitRoom })),
+  mockup: lazy(async () => ({ default: (await import('./mockup/mockup-room')).MockupRoom })),
+  versions: lazy(async () => ({ default: (await import('./versions/versions-room')).VersionsRoom })),
+  compare: lazy(async () => ({ default: (await import('./compare/compare-room')).CompareRoom })),
   paper: lazy(async () => ({ default: (await import('./paper/paper-room')).PaperRoom })),
   check: lazy(async () => ({ default: (await import('./check/check-room')).CheckRoom })),
 };

@@ -6,7 +6,9 @@ const groups: Readonly<Record<string, () => Promise<readonly Figure[]>>> = {
   drag: async () => (await import('./drag')).dragFigures(),
   ink: async () => (await import('./ink')).inkFigures(),
   lay: async () => (await import('./lay')).layFigures(process.argv),
+  photo: async () => (await import('./photo')).photoFigures(process.argv),
   pages: async () => (await import('./pages')).pagesFigures(),
+  versions: async () => (await import('./versions')).versionsFigures(),
   start: async () => (await import('./start')).startFigures(),
 };
 

@@ -9,6 +9,7 @@ const ROOMS = [
   ['Diagram', /Square up/],
   ['Draft', 'Pieces'],
   ['Fit', 'Level by level'],
+  ['Mock-up', 'Mock-ups'],
   ['Paper', 'What to print'],
   ['Before you cut', 'Before you cut'],
 ] as const;
@@ -59,6 +60,17 @@ test('once opened, everything works without a network, and nothing is asked of a
     await page.getByLabel('Add another diagram').setInputFiles('public/demo/linden-plate.jpg');
     await expect(page.getByLabel('Diagram on the table')).toBeVisible();
     await page.getByRole('button', { name: 'Undo: bring in a diagram' }).click();
+  });
+
+  await test.step('pictures that need a decoder of their own come in, and a page of a PDF', async () => {
+    for (const name of ['plate.heic', 'group4-200-dpi.tif']) {
+      await page.getByLabel('Add another diagram').setInputFiles(`e2e/formats/${name}`);
+      await expect(page.getByRole('status')).toContainText('360 by 480 pixels', { timeout: 20_000 });
+      await page.getByRole('button', { name: 'Undo: bring in a diagram' }).click();
+    }
+    await page.getByLabel('Add another diagram').setInputFiles('e2e/formats/book.pdf');
+    await expect(page.getByText('On paper it is 4 in across and 6 in down.')).toBeVisible();
+    await page.getByRole('button', { name: 'Leave it' }).click();
   });
 
   await test.step('the pages are made', async () => {

@@ -61,7 +61,7 @@ test('a curved waist is tried in three ways, checked before it is taken, and und
   await expect(figure(page, 'Rise at the side')).toHaveText('1 1/4 in');
   await expect(figure(page, 'The waist, as sewn')).toHaveText('7 in → 7 1/8 in');
   await expect(figure(page, 'Angles at its ends')).toHaveText('90.0° and 90.0°');
-  await expect(notebook(page).getByText(/This settles: 1\/2 in short of the ease wanted at the waist/)).toBeVisible();
+  await expect(notebook(page).getByText(/This settles: 1\/2\sin short of the ease wanted at the waist/)).toBeVisible();
 
   await notebook(page).getByRole('radio', { name: 'by its rise and dip' }).check();
   await notebook(page).getByLabel('Rise at the side').fill('3/4');
@@ -98,7 +98,7 @@ test('a dart is added, moved to the side, where its angle is kept, and closed in
 
   await begin(page, /^Move a dart/);
   await notebook(page).getByLabel('To the edge').selectOption({ label: 'Panel: side seam' });
-  await expect(figure(page, 'Width at its mouth')).toHaveText(/^3\/4 in → 2 \d/);
+  await expect(figure(page, 'Width at its mouth')).toHaveText(/^3\/4\sin → 2\s\d/);
   await take(page).click();
   const angle = (await savedAngle(page)) * (180 / Math.PI);
   // A mouth of 3/4 in, 4 in from its point.

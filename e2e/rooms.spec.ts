@@ -58,12 +58,22 @@ const ROOMS: readonly Room[] = [
     notebook: [(page) => page.getByText(/short of the ease wanted at the waist/)],
   },
   {
+    name: 'Versions',
+    table: [button('Show everything')],
+    notebook: [(page) => page.getByText('The draft is not kept as a version yet.')],
+  },
+  {
+    name: 'Compare',
+    table: [(page) => page.getByRole('application'), button('Let them change places'), button('Show everything')],
+    notebook: [(page) => page.getByLabel('With a piece of')],
+  },
+  {
     name: 'Paper',
     notebook: [button('Make the pages (PDF)'), (page) => page.getByRole('checkbox', { name: 'Panel' })],
   },
   {
     name: 'Before you cut',
-    table: [(page) => page.getByRole('heading', { name: 'Before you cut' }), button(/^Mend it/)],
+    table: [(page) => page.getByRole('heading', { name: 'Before you cut' }), button('Print this list (PDF)')],
   },
 ];
 

@@ -168,7 +168,7 @@ async function fingersOn(page: Page): Promise<Fingers> {
 
 /** A place as the notebook writes it, in inches: "7 1/8 across, −2 down". */
 async function placeOf(written: Promise<string | null>): Promise<Point> {
-  const [, across, down] = /([\d −/]+) across, ([\d −/]+) down/.exec((await written) ?? '') ?? [];
+  const [, across, down] = /([\d −/]+) across, ([\d −/]+) down/.exec((await written)?.replace(/\s/g, ' ') ?? '') ?? [];
   return { x: inInches(across), y: inInches(down) };
 }
 

@@ -1,10 +1,11 @@
 // npm run pages -- <garment file> --out pages.pdf [--paper a4] [--turn] [--squares]: pages without a browser.
 import { readFile, writeFile } from 'node:fs/promises';
 import { resolve } from 'node:path';
-import { readProject } from '../app/storage/project-file';
+import { type Project, readProject } from '../app/storage/project-file';
 import { paperSheetWords } from '../app/words/paper-sheet';
 import { type Garment, PAPER_SIZES, type PaperSize } from '../core/garment/garment';
 import { readStoredGarment } from '../core/garment/migrate';
+import { versionSaid } from '../core/garment/version-said';
 import { patternPdf } from '../core/paper/pattern-pdf';
 
 const HOW = `npm run pages -- <garment file> --out pages.pdf [--paper ${PAPER_SIZES.join('|')}] [--turn] [--squares]`;
@@ -24,10 +25,12 @@ interface Wanted {
 export async function main(args: readonly string[]): Promise<number> {
   try {
     const wanted = readArguments(args);
-    const garment = asWanted(await readGarmentFile(wanted.file), wanted);
+    const read = await readGarmentFile(wanted.file);
+    const garment = asWanted(read.garment, wanted);
     const made = await patternPdf({
       garment,
       what: wanted.hasSquares ? 'both' : 'pages',
+      version: versionSaid(read.versions, garment),
       words: paperSheetWords(garment.shownIn, garment.paper.step),
       fonts: { plain: await font('dejavu-sans.ttf'), bold: await font('dejavu-sans-bold.ttf') },
       today: new Date().toISOString().slice(0, 10),
@@ -81,7 +84,7 @@ function readArguments(args: readonly string[]): Wanted {
   return { file: resolve(from, file), out: resolve(from, out), paper: size, isTurned, hasSquares };
 }
 
-async function readGarmentFile(path: string): Promise<Garment> {
+async function readGarmentFile(path: string): Promise<Pick<Project, 'garment' | 'versions'>> {
   const bytes = await readFile(path).catch(() => {
     throw new Refused(`${path} cannot be read.`);
   });
@@ -89,9 +92,9 @@ async function readGarmentFile(path: string): Promise<Garment> {
   const read = isZip ? readProject(new Uint8Array(bytes)) : readStoredGarment(parsed(bytes.toString('utf8')));
   switch (read.kind) {
     case 'project':
-      return read.project.garment;
+      return read.project;
     case 'garment':
-      return read.garment;
+      return { garment: read.garment, versions: [] };
     case 'newer':
       throw new Refused(`${path} was written by a newer Inchsquare.`);
     case 'not-a-garment':

@@ -11,6 +11,9 @@ const rooms = {
   reshape: 'Reshape',
   seams: 'Seams',
   fit: 'Fit',
+  mockup: 'Mock-up',
+  versions: 'Versions',
+  compare: 'Compare',
   paper: 'Paper',
   check: 'Before you cut',
 };
@@ -34,6 +37,8 @@ export async function main(): Promise<number> {
         .getByRole('button', { name: /^Panel/ })
         .first()
         .click();
+    if (file === 'compare')
+      await page.getByLabel('With a piece of').selectOption({ label: 'a draft from the wearer’s measures' });
     // The picture is laid flat and the levels are worked out a moment after the room opens.
     await page.waitForTimeout(2000);
     await page.screenshot({ path: `${FOLDER}/${file}.png` });

@@ -50,6 +50,7 @@ export function lindenGarment(options: {
         ],
       },
     ],
+    traced: [panel],
     paper: { size: 'a4', turned: 'upright', margin: 10, overlap: 10, step: 'sixteenth' },
   };
 }

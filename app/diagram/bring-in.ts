@@ -6,22 +6,30 @@ import { addDiagram } from '../../core/garment/diagram-edits';
 import type { Garment } from '../../core/garment/garment';
 import { currentSet } from '../../core/garment/measure-value';
 import type { TablePoint } from '../../core/geometry/point';
+import { isPdf } from '../photo/header/picture-header';
 import { openFile } from '../photo/open-photo';
+import { openPdfBook, type PdfBook } from '../photo/pdf-book';
 import { type PictureTrouble, putPictures, type ReadyPicture } from '../photo/picture-store';
 import { useGarment } from '../state/garment-store';
 import { useTable } from '../state/table-store';
 import { putPhoto } from '../storage/photos';
 import { say } from '../ui/say';
 import { diagramWords as words } from '../words/diagram';
+import { MOST_WORKING_PX } from '../workers/photo-calls';
 import { startingCorners } from './change-diagram';
 import { useDesk } from './desk-store';
 import { troubleSentence } from './trouble-sentence';
 
-/** A picture on its way in, and why the last one did not come in. */
-export const useBringingIn = create<{ readonly busy: boolean; readonly refusal: string | undefined }>(() => ({
-  busy: false,
-  refusal: undefined,
-}));
+interface BringingIn {
+  readonly busy: boolean;
+  /** Why the last one did not come in. */
+  readonly refusal: string | undefined;
+  /** A PDF of which she has still to choose the page. */
+  readonly book: { readonly name: string; readonly pdf: PdfBook } | undefined;
+}
+
+/** A picture on its way in. */
+export const useBringingIn = create<BringingIn>(() => ({ busy: false, refusal: undefined, book: undefined }));
 
 /** Refuses in words, until the next picture comes. */
 export function refuse(refusal: string): void {
@@ -29,13 +37,50 @@ export function refuse(refusal: string): void {
   say(refusal);
 }
 
-/** Opens a file, keeps it untouched on the device and puts it on the table as a new diagram. */
+/** Opens a file, keeps it untouched on the device and puts it on the table as a new diagram; of a PDF asks for the page. */
 export async function bringIn(file: File): Promise<void> {
+  leaveBook();
+  const start = new Uint8Array(await file.slice(0, 1024).arrayBuffer());
+  await (isPdf(start) ? openBook(file) : bringInPicture(file));
+}
+
+async function openBook(file: File): Promise<void> {
+  useBringingIn.setState({ busy: true, refusal: undefined });
+  const pdf = await openPdfBook(file);
+  if (pdf.kind === 'book') useBringingIn.setState({ busy: false, book: { name: withoutEnding(file.name), pdf } });
+  else refuse(words.pdf.refused[pdf.kind]);
+}
+
+/** Puts a PDF away without taking a page of it. */
+export function leaveBook(): void {
+  useBringingIn.getState().book?.pdf.close();
+  useBringingIn.setState({ book: undefined });
+}
+
+/** Draws a page of the PDF in hand as finely as can be worked on, and brings that in as the picture. */
+export async function bringInPage(number: number): Promise<void> {
+  const { book } = useBringingIn.getState();
+  if (!book) return;
+  useBringingIn.setState({ busy: true, refusal: undefined });
+  try {
+    const page = await book.pdf.page(number);
+    const canvas = new OffscreenCanvas(1, 1);
+    await page.drawInto(canvas, MOST_WORKING_PX);
+    const drawn = await canvas.convertToBlob({ type: 'image/png' });
+    const file = new File([drawn], words.pdf.pageName(book.name, number), { type: 'image/png' });
+    await bringInPicture(file, page.onPaper);
+    leaveBook();
+  } catch {
+    refuse(words.pdf.pageRefused(number));
+  }
+}
+
+async function bringInPicture(file: File, onPaper?: Diagram['onPaper']): Promise<void> {
   const photoId = crypto.randomUUID();
   const opened = await openAndKeep(file, photoId);
   const { garment, edit } = useGarment.getState();
   if (!opened || !garment) return;
-  const diagram = newDiagram(garment, { file, photoId, opened });
+  const diagram = newDiagram(garment, { file, photoId, opened: { ...opened, ...(onPaper ? { onPaper } : {}) } });
   putPictures(diagram.id, { photo: opened });
   edit(words.takenLabel, (now) => addDiagram(now, diagram));
   useDesk.setState({ showing: 'photo', corner: undefined, drawing: undefined, fresh: undefined });
@@ -89,18 +134,24 @@ function newDiagram(
   garment: Garment,
   { file, photoId, opened }: { readonly file: File; readonly photoId: string; readonly opened: ReadyPicture },
 ): Diagram {
-  const { widthPx, heightPx } = opened;
+  const { widthPx, heightPx, onPaper } = opened;
   return {
     id: crypto.randomUUID(),
-    name: file.name.replace(/\.[^.]*$/, '').slice(0, 100) || words.unnamed,
+    name: withoutEnding(file.name),
     photoId,
     widthPx,
     heightPx,
-    squareUp: startingCorners({ widthPx, heightPx }),
+    // What was scanned lay flat on the glass.
+    ...(onPaper ? { onPaper } : {}),
+    squareUp: onPaper ? { kind: 'flat' } : startingCorners({ widthPx, heightPx }),
     quarterTurns: 0,
     knownLengths: [],
     placedAt: freePlace(garment),
   };
+}
+
+function withoutEnding(fileName: string): string {
+  return fileName.replace(/\.[^.]*$/, '').slice(0, 100) || words.unnamed;
 }
 
 /** Room between two pictures on the table. */

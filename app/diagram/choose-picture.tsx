@@ -21,7 +21,7 @@ export function ChoosePicture({ words, tone = 'plain', disabled = false, onFile 
         type="file"
         hidden
         aria-label={words}
-        accept="image/*"
+        accept="image/*,.heic,.heif,.avif,.tif,.tiff,.pdf,application/pdf"
         onChange={(event) => {
           const file = event.target.files?.[0];
           // The same file chosen again after a refusal must be heard as well.

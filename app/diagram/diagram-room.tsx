@@ -11,7 +11,7 @@ import { Choice } from '../ui/choice';
 import { RoomLayout } from '../ui/room-layout';
 import { hushNow } from '../ui/say';
 import { diagramWords as words } from '../words/diagram';
-import { bringIn } from './bring-in';
+import { bringIn, useBringingIn } from './bring-in';
 import { CheckCard } from './check-card';
 import { useDesk } from './desk-store';
 import { DiagramCanvas } from './diagram-canvas';
@@ -20,6 +20,7 @@ import { EmptyTable } from './empty-table';
 import { Findings } from './findings-list';
 import { KnownCard } from './known-card';
 import { ListCard } from './list-card';
+import { PageChoice } from './page-choice';
 import { SourceCard } from './source-card';
 import { SquareCard } from './square-card';
 import { usePictureInput } from './use-picture-input';
@@ -30,11 +31,14 @@ export function DiagramRoom() {
   const chosen = useTable((table) => table.chosen);
   const onFile = useCallback((file: File) => void bringIn(file), []);
   const { over, handlers } = usePictureInput(onFile);
+  const book = useBringingIn((state) => state.book);
   if (!garment) return null;
   const diagram = chosenDiagram(garment, chosen);
   return (
     <div className={styles.room} {...handlers}>
-      {diagram ? (
+      {book ? (
+        <PageChoice {...book} shownIn={garment.shownIn} />
+      ) : diagram ? (
         <DiagramDesk garment={garment} diagram={diagram} />
       ) : (
         <RoomLayout table={<EmptyTable />} notebook={<SourceCard source={garment.source} openAtFirst />} />

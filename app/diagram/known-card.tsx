@@ -17,6 +17,7 @@ import { type FreshLine, useDesk } from './desk-store';
 import styles from './diagram-room.module.css';
 import { KnownLengthEntry } from './known-length-entry';
 import { firstShare, SaysFields } from './says-fields';
+import { ScannedSize } from './scanned-size';
 
 const words = diagramWords.known;
 
@@ -55,6 +56,9 @@ export function KnownCard({ garment, diagram, map, findings }: KnownCardProps) {
         >
           {words.draw}
         </Button>
+      )}
+      {!drawing && !freshHere && diagram.onPaper && diagram.knownLengths.length === 0 && (
+        <ScannedSize diagram={diagram} onPaper={diagram.onPaper} shownIn={garment.shownIn} />
       )}
       {freshHere && <FreshLength line={freshHere} shownIn={garment.shownIn} taken={taken} />}
       <ol className={styles.lengths}>

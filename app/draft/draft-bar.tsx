@@ -142,7 +142,7 @@ function writeStep(step: number, shownIn: ShownIn): string {
 
 function PictureSettings() {
   const id = useId();
-  const { photoShown, setPhotoShown, photoStrength, setPhotoStrength } = useTable();
+  const { photoShown, setPhotoShown, photoStrength, setPhotoStrength, tracedShown, setTracedShown } = useTable();
   return (
     <div className={styles.picture}>
       <Switch label={words.photo} on={photoShown} onChange={setPhotoShown} />
@@ -160,6 +160,7 @@ function PictureSettings() {
         disabled={!photoShown}
         onChange={(event) => setPhotoStrength(Number(event.target.value) / 100)}
       />
+      <Switch label={words.asTraced} on={tracedShown} onChange={setTracedShown} />
     </div>
   );
 }

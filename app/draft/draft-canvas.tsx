@@ -18,6 +18,7 @@ import type { View } from '../table/view';
 import { Viewport } from '../table/viewport';
 import { draftWords as words } from '../words/draft';
 import { adjustTool } from './adjust-tool';
+import { AsTraced } from './as-traced';
 import { BodyLinesOf } from './body-lines';
 import { useDraft } from './draft-store';
 import { useShownIn } from './edit-piece';
@@ -73,6 +74,7 @@ function Canvas({ picture, printed }: CanvasProps) {
   const view = useTable((table) => table.view.table);
   const setView = useTable((table) => table.setView);
   const photoShown = useTable((table) => table.photoShown);
+  const tracedShown = useTable((table) => table.tracedShown);
   const photoStrength = useTable((table) => table.photoStrength);
   const pieceId = useTable((table) => chosenPieceId(table.chosen));
   const ids = usePieceIds();
@@ -103,6 +105,7 @@ function Canvas({ picture, printed }: CanvasProps) {
             <Grid squares={squares} />
           </Layer>
           <Layer listening={false}>
+            {tracedShown && <AsTraced />}
             {ids.map((id) => (
               <QuietPiece key={id} pieceId={id} />
             ))}

@@ -51,6 +51,7 @@ export function Notebook() {
           name={piece.name}
           cut={piece.cut}
           drawnAs={piece.drawnAs}
+          side={piece.side}
           remarks={piece.remarks}
         />
       )}

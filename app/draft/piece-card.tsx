@@ -3,6 +3,7 @@ import { mirrorPiece, movePiece } from '../../core/garment/move-piece';
 import { outlineOf } from '../../core/garment/outline';
 import type { Cut, DrawnAs, Piece } from '../../core/garment/piece';
 import { copyPiece, removePiece } from '../../core/garment/piece-list';
+import { isCutForBoth, setSide } from '../../core/garment/piece-side';
 import { pieceOf } from '../../core/garment/with-piece';
 import { pathBounds } from '../../core/geometry/path';
 import { inches } from '../../core/units/inch';
@@ -23,13 +24,14 @@ import { editPiece, useShownIn } from './edit-piece';
 import { PieceFindings } from './piece-findings';
 
 const HOWS = ['single', 'pair', 'fold'] as const;
+const SIDES = ['both', 'left', 'right'] as const;
 const DRAWN = ['net', 'included', 'not-known'] as const;
 
 /** Only what the card shows: a point that is dragged changes none of it, and so does not draw the card anew. */
-type PieceCardProps = Pick<Piece, 'id' | 'name' | 'cut' | 'drawnAs' | 'remarks'>;
+type PieceCardProps = Pick<Piece, 'id' | 'name' | 'cut' | 'drawnAs' | 'remarks'> & { readonly side: Piece['side'] };
 
 /** What a piece says aloud: its name, how it is cut, what the line is; and what can be done with the whole of it. */
-export const PieceCard = memo(function PieceCard({ id, name, cut, drawnAs, remarks }: PieceCardProps) {
+export const PieceCard = memo(function PieceCard({ id, name, cut, drawnAs, side, remarks }: PieceCardProps) {
   const setCut = (next: Cut) => editPiece(words.steps.cut, id, (now) => ({ ...now, cut: next }));
   const setDrawn = (next: DrawnAs) => editPiece(words.steps.drawnAs, id, (now) => ({ ...now, drawnAs: next }));
   return (
@@ -57,6 +59,16 @@ export const PieceCard = memo(function PieceCard({ id, name, cut, drawnAs, remar
       />
       {drawnAs === 'not-known' && <Note tone="stop">{words.drawnUnknown}</Note>}
       {drawnAs === 'included' && <Note tone="plain">{words.drawnIncluded}</Note>}
+      <Choice
+        label={words.bodySide}
+        value={side ?? 'both'}
+        options={SIDES.map((value) => ({ value, words: words.bodySides[value] }))}
+        onChange={(next) =>
+          editPiece(words.steps.bodySide, id, (now) => setSide(now, next === 'both' ? undefined : next))
+        }
+      />
+      <p className={styles.help}>{words.bodySideHelp[side ?? 'both']}</p>
+      {isCutForBoth({ cut, ...(side && { side }) }) && <Note tone="warn">{words.cutForBoth}</Note>}
       <MoveForm pieceId={id} />
       <TextField
         label={words.remarks}

@@ -16,6 +16,7 @@ import { draftWords as words } from '../words/draft';
 import styles from './draft.module.css';
 import { useDraft } from './draft-store';
 import { useShownIn } from './edit-piece';
+import { OutlinesIn } from './outlines-in';
 import { chosenPieceId, usePieceIds } from './pieces-layer';
 
 /** Every piece by its name, and the ways to a new one. */
@@ -44,6 +45,7 @@ export function PiecesCard() {
         </Button>
       </div>
       <RectangleForm />
+      <OutlinesIn />
     </Card>
   );
 }

@@ -27,12 +27,20 @@ export function CurvedWaistCard({ garment, ring, needs }: CurvedWaistCardProps) 
       {needs.map((need) => (
         <WaistRow key={need.edgeId} need={need} garment={garment} ring={ring} />
       ))}
-      <div>
-        <Button tone="quiet" onPress={() => useTable.getState().goTo('reshape')}>
-          {words.otherWays}
-        </Button>
-      </div>
     </Card>
+  );
+}
+
+/** To the Reshape room, with this very waist in hand there. */
+function OtherWays({ need: { pieceId, edgeId }, name }: { readonly need: WaistNeed; readonly name: string }) {
+  return (
+    <Button
+      tone="quiet"
+      label={words.otherWaysOf(name)}
+      onPress={() => useTable.getState().goTo('reshape', { kind: 'edge', pieceId, edgeId })}
+    >
+      {words.otherWays}
+    </Button>
   );
 }
 
@@ -40,11 +48,25 @@ function WaistRow({ need, garment, ring }: { need: WaistNeed; garment: Garment; 
   const edit = useGarment((state) => state.edit);
   const member = ringPieces(garment, ring).find(({ piece }) => piece.id === need.pieceId);
   const name = member?.piece.name || words.unnamedPiece;
-  if (need.kind === 'no-curve') return <Note tone="warn">{`${name}: ${words.noCurve[need.why]}`}</Note>;
+  if (need.kind === 'no-curve') {
+    return (
+      <section className={styles.level} aria-label={name}>
+        <Note tone="warn">{`${name}: ${words.noCurve[need.why]}`}</Note>
+        <OtherWays need={need} name={name} />
+      </section>
+    );
+  }
   const { curve } = need;
   const length = (mm: number) => writeLength(mm, { shownIn: garment.shownIn });
   const whole = (mm: number) => words.ofWhole(length(mm * (member?.times ?? 1)));
-  if (need.settled) return <Note tone="good">{`${name}: ${words.isCurved}`}</Note>;
+  if (need.settled) {
+    return (
+      <section className={styles.level} aria-label={name}>
+        <Note tone="good">{`${name}: ${words.isCurved}`}</Note>
+        <OtherWays need={need} name={name} />
+      </section>
+    );
+  }
   const take = () => {
     edit(words.takeLabel, (before) => withPiece(before, need.pieceId, () => curve.piece));
     say(words.taken(name));
@@ -70,9 +92,12 @@ function WaistRow({ need, garment, ring }: { need: WaistNeed; garment: Garment; 
           <dd>{length(curve.dip === 0 ? curve.rise : curve.dip)}</dd>
         </div>
       </dl>
-      <Button tone="chalk" icon="curve" onPress={take}>
-        {words.take}
-      </Button>
+      <div className={styles.row}>
+        <Button tone="chalk" icon="curve" onPress={take}>
+          {words.take}
+        </Button>
+        <OtherWays need={need} name={name} />
+      </div>
     </section>
   );
 }

@@ -24,10 +24,13 @@ export function EaseCard({ garment, ring }: EaseCardProps) {
   const { shownIn } = garment;
   const rows = ring.levels.map((level) => ({ level, usual: suggestedEase(kind, cloth, level.girth) }));
   const isWritten = withSuggestedEase(garment, ring.id, { kind, cloth }) === garment;
-  const isAny = rows.some(({ usual }) => usual);
+  const named = (which: typeof rows) =>
+    new Intl.ListFormat('en-GB').format(which.map(({ level }) => words.levelOf(level)));
+  const withOne = named(rows.filter(({ usual }) => usual));
+  const without = named(rows.filter(({ usual }) => !usual));
   const take = () => {
     edit(words.easesLabel, (before) => withSuggestedEase(before, ring.id, { kind, cloth }));
-    say(words.easesTaken);
+    say(words.easesTaken(withOne, without));
   };
   return (
     <Card title={words.easeCard}>
@@ -54,11 +57,11 @@ export function EaseCard({ garment, ring }: EaseCardProps) {
           ))}
         </dl>
       )}
-      {isAny && (
+      {withOne !== '' && (
         <>
           <p className={styles.small}>{words.easeSource(kind, cloth)}</p>
           {isWritten ? (
-            <Note tone="good">{words.easesWritten}</Note>
+            <Note tone="good">{words.easesWritten(withOne, without)}</Note>
           ) : (
             <Button tone="chalk" onPress={take}>
               {words.takeEases}

@@ -4,7 +4,6 @@ import { girthsOf } from '../../core/fit/round-body';
 import type { WaistNeed } from '../../core/fit/waist-needs';
 import type { Garment, Ring } from '../../core/garment/garment';
 import { outlineOf } from '../../core/garment/outline';
-import type { Box } from '../../core/geometry/bounds';
 import { pathAtLength, pathLength } from '../../core/geometry/path';
 import { writeLength } from '../../core/units/write-length';
 import { useTable } from '../state/table-store';
@@ -12,7 +11,7 @@ import { Grid, RulerNumbers } from '../table/grid';
 import { layPath, writeWords } from '../table/ink';
 import { paintName, paintPiece } from '../table/paint-piece';
 import { type Paint, Painted } from '../table/painted';
-import { boxRound, pieceBoxes } from '../table/piece-boxes';
+import { boxRound, pieceBoxes, withFoot } from '../table/piece-boxes';
 import { SQUARES } from '../table/squares';
 import type { Tool } from '../table/tool';
 import { Viewport } from '../table/viewport';
@@ -33,7 +32,7 @@ export function FitTable({ garment, ring, needs }: FitTableProps) {
   const view = useTable((table) => table.view.table);
   const setView = useTable((table) => table.setView);
   const squares = SQUARES[garment.shownIn];
-  const box = useMemo(() => boxOf(garment), [garment]);
+  const box = useMemo(() => withFoot(boxRound(pieceBoxes(garment.pieces), 50)), [garment]);
   const paintPieces = useCallback<Paint>(
     (ink, { px }) => {
       for (const piece of garment.pieces) {
@@ -106,12 +105,4 @@ export function FitTable({ garment, ring, needs }: FitTableProps) {
       )}
     </Viewport>
   );
-}
-
-/** Left clear below the hem, as a part of the height: the buttons of the table stand there. */
-const FOOT = 0.06;
-
-function boxOf(garment: Garment): Box {
-  const { maxY, ...box } = boxRound(pieceBoxes(garment.pieces), 50);
-  return { ...box, maxY: maxY + FOOT * (maxY - box.minY) };
 }

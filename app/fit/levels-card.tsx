@@ -60,6 +60,7 @@ function LevelRow({ girth, ring, garment }: LevelRowProps) {
     );
   }
   const { depth, sides, level } = girth;
+  const isReached = girth.pieces.some(({ line, times }) => line && times > 0);
   const halves =
     level.body === undefined && sides.length === 0 ? halfGirths(currentSet(garment), level.girth) : undefined;
   return (
@@ -67,13 +68,16 @@ function LevelRow({ girth, ring, garment }: LevelRowProps) {
       <h3>
         {name}
         {depth !== 0 && <span>{depth > 0 ? words.atDepth(length(depth)) : words.atHeight(length(-depth))}</span>}
-        <Verdict off={girth.total - girth.wanted} within={SEWING_TOLERANCE} shownIn={shownIn} />
+        {isReached && <Verdict off={girth.total - girth.wanted} within={SEWING_TOLERANCE} shownIn={shownIn} />}
       </h3>
+      {!isReached && <p className={styles.small}>{words.noneHere}</p>}
       <dl className={styles.figures}>
-        <div>
-          <dt>{words.pieces}</dt>
-          <dd>{length(girth.total)}</dd>
-        </div>
+        {isReached && (
+          <div>
+            <dt>{words.pieces}</dt>
+            <dd>{length(girth.total)}</dd>
+          </div>
+        )}
         <div>
           <dt>{level.body === undefined ? words.body : words.bodyTaped}</dt>
           <dd>{length(girth.body)}</dd>
@@ -82,6 +86,7 @@ function LevelRow({ girth, ring, garment }: LevelRowProps) {
           <SideRow key={side.side} side={side} shownIn={shownIn} />
         ))}
       </dl>
+      {girth.lap > 0 && <p className={styles.small}>{words.lapLeftOut(length(girth.lap))}</p>}
       {halves && <p className={styles.small}>{words.sidesTogether(length(halves.left), length(halves.right))}</p>}
       <Ease level={level} ring={ring} shownIn={shownIn} />
       {fields}

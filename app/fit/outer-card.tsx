@@ -1,5 +1,5 @@
+import { lengthAt } from '../../core/fit/length-round';
 import { hemSweep } from '../../core/fit/round-body';
-import { lengthAt } from '../../core/fit/wearing';
 import type { Garment, Ring } from '../../core/garment/garment';
 import { removeOuter, setOuterLength, setShorterBy } from '../../core/garment/outer-edits';
 import { writeLength } from '../../core/units/write-length';

@@ -10,6 +10,7 @@ import { Switch } from '../ui/switch';
 import { TextField } from '../ui/text-field';
 import { fitWords as words } from '../words/fit';
 import styles from './fit-room.module.css';
+import { HangsFromFields } from './hangs-from';
 import { addNewRing } from './new-ring';
 
 interface RingCardProps {
@@ -64,6 +65,7 @@ export function RingCard({ garment, ring }: RingCardProps) {
                 />
               </label>
             )}
+            {member && <HangsFromFields piece={piece} ring={ring} from={member.from} shownIn={garment.shownIn} />}
           </div>
         );
       })}

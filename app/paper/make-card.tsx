@@ -1,35 +1,38 @@
-import { useRef, useState } from 'react';
+import { useState } from 'react';
 import { pieceDrawing } from '../../core/drawing/piece-drawing';
 import { cutPieces } from '../../core/garment/cut-pieces';
 import type { Garment } from '../../core/garment/garment';
 import type { Piece } from '../../core/garment/piece';
-import { versionMark } from '../../core/garment/version-mark';
+import type { VersionSaid } from '../../core/garment/version-said';
+import { mockupFindings } from '../../core/mockup/mockup-findings';
 import { planPages } from '../../core/paper/page-plan';
-import type { PatternPdfOptions } from '../../core/paper/pattern-pdf';
 import { useFindings } from '../state/findings-store';
 import { useTable } from '../state/table-store';
-import { today } from '../state/today';
-import { download, fileName } from '../storage/download';
 import { Button } from '../ui/button';
 import { Card } from '../ui/card';
 import { Note } from '../ui/note';
-import { say } from '../ui/say';
 import { Switch } from '../ui/switch';
 import { paperWords as words } from '../words/paper';
-import { pdfWork } from '../workers/pdf-calls';
+import { Outstanding } from './outstanding-card';
 import styles from './paper-room.module.css';
+import type { Making } from './use-making';
 
 interface MakeCardProps {
   readonly garment: Garment;
   readonly chosen: readonly Piece[];
+  readonly version: VersionSaid;
+  readonly making: Making;
   readonly onToggle: (pieceId: string, on: boolean) => void;
 }
 
 /** What is printed, how many pages that is, and the buttons that make it. */
-export function MakeCard({ garment, chosen, onToggle }: MakeCardProps) {
-  const stops = useFindings((state) => state.findings.filter((finding) => finding.weight === 'stop').length);
+export function MakeCard({ garment, chosen, version, making, onToggle }: MakeCardProps) {
+  const stops = useFindings((state) => state.open.filter((finding) => finding.weight === 'stop').length);
   const goTo = useTable((table) => table.goTo);
-  const { share, trouble, make, stop } = useMaking(garment, chosen);
+  const { share, trouble, make, stop } = making;
+  const [asked, setAsked] = useState<'pages' | 'squares'>();
+  const hasOutstanding = mockupFindings(garment).length > 0;
+  const ask = (what: 'pages' | 'squares') => (hasOutstanding ? setAsked(what) : make(what));
   const counts = chosen.map((piece) => planPages(pieceDrawing(piece), garment.paper));
   const total = counts.reduce((sum, plan) => sum + (plan?.pages.length ?? 0), 1);
   return (
@@ -54,17 +57,25 @@ export function MakeCard({ garment, chosen, onToggle }: MakeCardProps) {
           );
         })}
       </div>
-      <p className={styles.small}>{words.version(versionMark(garment))}</p>
-      {share === undefined ? (
+      <p className={styles.small}>{words.version(version)}</p>
+      {asked && hasOutstanding ? (
+        <Outstanding
+          garment={garment}
+          onGoOn={() => {
+            setAsked(undefined);
+            make(asked);
+          }}
+        />
+      ) : share === undefined ? (
         <>
           <p className={styles.small}>
             {words.printHelp} {words.total(total)}
           </p>
-          <Button tone="chalk" icon="page" disabled={chosen.length === 0} onPress={() => make('pages')}>
+          <Button tone="chalk" icon="page" disabled={chosen.length === 0} onPress={() => ask('pages')}>
             {words.makePages}
           </Button>
           <p className={styles.small}>{words.squaresHelp}</p>
-          <Button icon="square" disabled={chosen.length === 0} onPress={() => make('squares')}>
+          <Button icon="square" disabled={chosen.length === 0} onPress={() => ask('squares')}>
             {words.makeSquares}
           </Button>
         </>
@@ -78,43 +89,4 @@ export function MakeCard({ garment, chosen, onToggle }: MakeCardProps) {
       {trouble && <Note tone="stop">{trouble}</Note>}
     </Card>
   );
-}
-
-/** One PDF at a time, with its progress and a way to stop it. */
-function useMaking(garment: Garment, chosen: readonly Piece[]) {
-  const [share, setShare] = useState<number>();
-  const [trouble, setTrouble] = useState<string>();
-  const stopper = useRef<AbortController>(undefined);
-
-  async function make(what: PatternPdfOptions['what']) {
-    stopper.current = new AbortController();
-    setTrouble(undefined);
-    setShare(0);
-    const address = (name: string) => new URL(`fonts/${name}`, document.baseURI).href;
-    const answer = await pdfWork.call(
-      'pattern',
-      {
-        garment,
-        pieceIds: chosen.map((piece) => piece.id),
-        what,
-        today: today(),
-        fonts: { plain: address('dejavu-sans.ttf'), bold: address('dejavu-sans-bold.ttf') },
-      },
-      { signal: stopper.current.signal, onProgress: setShare },
-    );
-    setShare(undefined);
-    if (answer.kind === 'pdf') {
-      const name = `${fileName(garment.name)}-${what}-${garment.paper.size}.pdf`;
-      download(new Uint8Array(answer.bytes), name, 'application/pdf');
-      say(words.made(answer.pages));
-    } else if (answer.kind === 'nothing-to-print') setTrouble(words.nothing[answer.why]);
-    else if (answer.kind === 'broken') setTrouble(words.failed);
-  }
-
-  return {
-    share,
-    trouble,
-    make: (what: PatternPdfOptions['what']) => void make(what),
-    stop: () => stopper.current?.abort(),
-  };
 }

@@ -1,14 +1,19 @@
 import { useState } from 'react';
 import { cutPieces } from '../../core/garment/cut-pieces';
 import type { Garment } from '../../core/garment/garment';
+import { versionSaid } from '../../core/garment/version-said';
 import { useGarment } from '../state/garment-store';
+import { useVersionsOf } from '../storage/use-versions';
 import { NoPieces } from '../table/no-pieces';
 import { RoomLayout } from '../ui/room-layout';
 import { paperWords as words } from '../words/paper';
+import { FilesCard } from './files-card';
 import { MakeCard } from './make-card';
 import { PagesPreview } from './pages-preview';
 import { PaperCard } from './paper-card';
+import { PrintedCard } from './printed-card';
 import { ProofCard } from './proof-card';
+import { useMaking } from './use-making';
 
 /** From the draft to paper: true-size pages, or the squares sheet. */
 export function PaperRoom() {
@@ -21,6 +26,9 @@ export function PaperRoom() {
 function WithPieces({ garment }: { readonly garment: Garment }) {
   const [left, setLeft] = useState<ReadonlySet<string>>(new Set());
   const chosen = cutPieces(garment).filter((piece) => !left.has(piece.id));
+  const { versions } = useVersionsOf(garment.id);
+  const version = versionSaid(versions, garment);
+  const making = useMaking(garment, chosen);
   const toggle = (pieceId: string, on: boolean) => {
     const next = new Set(left);
     if (on) next.delete(pieceId);
@@ -32,9 +40,11 @@ function WithPieces({ garment }: { readonly garment: Garment }) {
       table={<PagesPreview pieces={chosen} paper={garment.paper} shownIn={garment.shownIn} />}
       notebook={
         <>
-          <MakeCard garment={garment} chosen={chosen} onToggle={toggle} />
+          <MakeCard garment={garment} chosen={chosen} version={version} making={making} onToggle={toggle} />
+          <PrintedCard garment={garment} making={making} />
           <PaperCard garment={garment} />
           <ProofCard garment={garment} />
+          <FilesCard garment={garment} />
         </>
       }
     />

@@ -16,6 +16,7 @@ export function ReshapeRoom() {
   return (
     <RoomLayout
       tableFirst
+      page={trying?.name}
       table={
         <>
           <h1 className="only-heard">{shellWords.rooms.reshape}</h1>

@@ -7,7 +7,7 @@ import type { Box } from '../../core/geometry/bounds';
 import { useTable } from '../state/table-store';
 import { Grid, RulerNumbers } from '../table/grid';
 import { type Paint, Painted } from '../table/painted';
-import { boxRound, pieceBoxes } from '../table/piece-boxes';
+import { boxRound, pieceBoxes, withFoot } from '../table/piece-boxes';
 import { SQUARES } from '../table/squares';
 import { Viewport } from '../table/viewport';
 import { paintChange } from '../trial/paint-change';
@@ -26,8 +26,9 @@ export function ReshapeTable({ garment }: { readonly garment: Garment }) {
   const tried = trying && triedOn(garment, trying);
   const after = tried?.kind === 'tried' ? tried.garment : undefined;
   const fit = useFit(after ?? garment);
-  // New pieces are laid where there is room, which may be out of sight.
+  // New pieces are laid where there is room, and a half is opened to its other side: that may be out of sight.
   const added = Math.max(0, (after?.pieces.length ?? 0) - garment.pieces.length);
+  const opened = after ? Math.max(0, foldCount(garment.pieces) - foldCount(after.pieces)) : 0;
   const tool = useMemo(trialTool, []);
   const squares = SQUARES[garment.shownIn];
   const inHand = 'pieceId' in chosen ? pieceOf(garment, chosen.pieceId) : undefined;
@@ -56,7 +57,7 @@ export function ReshapeTable({ garment }: { readonly garment: Garment }) {
       view={view}
       onView={(next) => setView('table', next)}
       fit={fit}
-      fitAgain={added}
+      fitAgain={added + opened}
       tool={tool}
       label={words.tableLabel}
       maxScale={60}
@@ -78,10 +79,15 @@ export function ReshapeTable({ garment }: { readonly garment: Garment }) {
   );
 }
 
-/** Everything on the table, as it was when a piece last came or went. */
+/** How many edges lie on a fold: a half that is opened to the whole piece has one less, and more to show. */
+function foldCount(pieces: Garment['pieces']): number {
+  return pieces.reduce((sum, { edges }) => sum + edges.filter(({ role }) => role === 'fold').length, 0);
+}
+
+/** Everything on the table, as it was when a piece or a fold last came or went. */
 function useFit({ pieces }: Garment): Box {
   // biome-ignore lint/correctness/useExhaustiveDependencies: the view must not jump while a piece changes its shape
   return useMemo(() => {
-    return boxRound(pieceBoxes(pieces), 60);
-  }, [pieces.length]);
+    return withFoot(boxRound(pieceBoxes(pieces), 60));
+  }, [pieces.length, foldCount(pieces)]);
 }

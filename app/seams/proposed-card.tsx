@@ -37,21 +37,24 @@ export function ProposedCard({ garment }: { readonly garment: Garment }) {
 function Proposal({ garment, proposed }: { readonly garment: Garment; readonly proposed: ProposedSeam }) {
   const { seam, by, difference } = proposed;
   const sides = sidesName(garment, seam);
-  const amount = finely(garment, Math.abs(difference));
   return (
     <div className={styles.entry}>
       <strong>{sides}</strong>
       <small>
         {words.by[by]}
-        {by !== 'own-mirror' && `: ${said(garment, proposed)}`}
+        {by !== 'own-mirror' && by !== 'next-copy' && `: ${said(garment, proposed)}`}
       </small>
       <div className={styles.row}>
-        <Button label={words.pairThis(sides)} onPress={() => pair(garment, seam)}>
-          {words.pairIt}
-        </Button>
+        {seam.lap ? (
+          <Button onPress={() => pair(garment, seam)}>{words.pairWithLap(finely(garment, seam.lap.length))}</Button>
+        ) : (
+          <Button label={words.pairThis(sides)} onPress={() => pair(garment, seam)}>
+            {words.pairIt}
+          </Button>
+        )}
         {by === 'band' && !isWithinMatch(difference) && (
           <Button onPress={() => pair(garment, { ...seam, ease: difference })}>
-            {difference < 0 ? words.pairWithLap(amount) : words.pairWithEase(amount)}
+            {words.pairWithEase(finely(garment, difference))}
           </Button>
         )}
       </div>
@@ -60,6 +63,7 @@ function Proposal({ garment, proposed }: { readonly garment: Garment; readonly p
 }
 
 function said(garment: Garment, { seam, difference }: ProposedSeam): string {
+  if (seam.lap) return words.differs.agreeLap(finely(garment, seam.lap.length));
   const by = finely(garment, Math.abs(difference));
   if (isWithinMatch(difference)) {
     return by === finely(garment, 0) ? words.differs.agree : words.differs.agreeWithin(by);

@@ -1,6 +1,8 @@
 import type { Garment } from '../../core/garment/garment';
-import { isOwnMirror, type Seam } from '../../core/garment/seam';
-import { changeSeam, removeSeam } from '../../core/garment/seam-edits';
+import { isOwnMirror, type Seam, type SeamLap } from '../../core/garment/seam';
+import { changeSeam, removeSeam, withLap } from '../../core/garment/seam-edits';
+import { lapEnd } from '../../core/seams/seam-sides';
+import { walkOfSeam } from '../../core/seams/seam-walk';
 import { useGarment } from '../state/garment-store';
 import { Button } from '../ui/button';
 import { Card } from '../ui/card';
@@ -10,7 +12,7 @@ import { say } from '../ui/say';
 import { TextField } from '../ui/text-field';
 import { seamsWords as words } from '../words/seams';
 import { seamName, sideName } from './seam-names';
-import { bandSide } from './seam-sums';
+import { bandSide, roleAtEnd } from './seam-sums';
 import styles from './seams.module.css';
 import { openSeam } from './seams-store';
 import { SideEdges } from './side-edges';
@@ -38,9 +40,15 @@ export function SeamCard({ garment, seam }: SeamCardProps) {
       {!mirror && (
         <>
           <div className={styles.pair}>
-            <EaseField garment={garment} seam={seam} side="one" onEase={change} />
-            <EaseField garment={garment} seam={seam} side="other" onEase={change} />
+            {(['one', 'other'] as const).map((side) =>
+              (seam.lap?.side ?? bandSide(garment, seam)) === side ? (
+                <LapField key={side} garment={garment} seam={seam} side={side} onChange={change} />
+              ) : (
+                <EaseField key={side} garment={garment} seam={seam} side={side} onChange={change} />
+              ),
+            )}
           </div>
+          {seam.lap && <LapEnd garment={garment} seam={seam} lap={seam.lap} onChange={change} />}
           <Choice
             label={words.way}
             value={seam.way}
@@ -58,25 +66,63 @@ export function SeamCard({ garment, seam }: SeamCardProps) {
   );
 }
 
-interface EaseFieldProps extends SeamCardProps {
+interface ChangeProps extends SeamCardProps {
+  readonly onChange: (label: string, how: (seam: Seam) => Seam) => void;
+}
+
+interface SideFieldProps extends ChangeProps {
   readonly side: 'one' | 'other';
-  readonly onEase: (label: string, how: (seam: Seam) => Seam) => void;
 }
 
 /** By how much one side is meant to be the longer; the other side has its own field, and only one of the two is filled. */
-function EaseField({ garment, seam, side, onEase }: EaseFieldProps) {
+function EaseField({ garment, seam, side, onChange }: SideFieldProps) {
   const sign = side === 'one' ? 1 : -1;
-  const isLap = bandSide(garment, seam) === side;
   const own = sign * seam.ease;
   return (
     <LengthField
-      label={isLap ? words.lapOf : words.easedInBy(sideName(garment, seam[side]))}
+      label={words.easedInBy(sideName(garment, seam[side]))}
       value={own > 0 ? own : undefined}
       shownIn={garment.shownIn}
       allowEmpty
       min={0}
-      {...(isLap ? { hint: words.lapHint } : {})}
-      onCommit={(length) => onEase(words.steps.ease, (now) => ({ ...now, ease: length ? sign * length : 0 }))}
+      onCommit={(length) => onChange(words.steps.ease, (now) => ({ ...now, ease: length ? sign * length : 0 }))}
+    />
+  );
+}
+
+/** What of a band lies beyond the waist. Garments of old have it as an ease of the band. */
+function LapField({ garment, seam, side, onChange }: SideFieldProps) {
+  const asEase = (side === 'one' ? 1 : -1) * seam.ease;
+  return (
+    <LengthField
+      label={words.lapOf}
+      value={seam.lap?.length ?? (asEase > 0 ? asEase : undefined)}
+      shownIn={garment.shownIn}
+      allowEmpty
+      min={0}
+      hint={words.lapHint}
+      onCommit={(length) =>
+        onChange(words.steps.lap, (now) =>
+          withLap(now, length ? { side, length, at: now.lap?.at ?? lapEnd(garment, now, side) } : undefined, side),
+        )
+      }
+    />
+  );
+}
+
+/** At which end of the walk a lap lies, told by what the other side runs into there. */
+function LapEnd({ garment, seam, lap, onChange }: ChangeProps & { readonly lap: SeamLap }) {
+  const walk = walkOfSeam(garment, seam);
+  const beside = (end: 'at-start' | 'at-end') => words.beside(walk && roleAtEnd(walk, end));
+  return (
+    <Choice
+      label={words.lapAt}
+      value={lap.at}
+      options={(['start', 'end'] as const).map((at) => ({
+        value: at,
+        words: words.wheres[`at-${at}`](beside(`at-${at}`)),
+      }))}
+      onChange={(at) => onChange(words.steps.lap, (now) => withLap(now, { ...lap, at }, lap.side))}
     />
   );
 }

@@ -34,6 +34,7 @@ export function SeamInHand({ garment, seam }: SeamInHandProps) {
   const shown = walkAfter ?? walk;
   return (
     <RoomLayout
+      page={trying?.kind}
       table={
         <div className={styles.table}>
           <h1 className="only-heard">{words.walk(seamName(garment, seam))}</h1>

@@ -31,7 +31,13 @@ export function seamName(garment: Garment, seam: Pick<Seam, 'name' | 'one' | 'ot
 /** The two sides of a seam. */
 export function sidesName(garment: Garment, { one, other }: Pick<Seam, 'one' | 'other'>): string {
   const first = sideName(garment, one);
-  return isOwnMirror({ one, other }) ? words.mirrored(first) : words.both(first, sideName(garment, other));
+  if (!isOwnMirror({ one, other })) return words.both(first, sideName(garment, other));
+  return isOfCopies(garment, one) ? words.toNextCopy(first) : words.mirrored(first);
+}
+
+/** Whether a side sewn to its own like is sewn to the next piece cut from its drawing, not to its own mirrored half. */
+export function isOfCopies(garment: Garment, [edge]: readonly SeamEdge[]): boolean {
+  return edge !== undefined && pieceOf(garment, edge.pieceId)?.cut.how === 'fold';
 }
 
 /** A length in thirty-seconds of an inch or tenths of a millimetre: how differences are said. */
@@ -49,8 +55,15 @@ export function differenceWords(garment: Garment, { seam, walk, isOwnMirror }: S
   return missing === 0 ? said : `${said}; ${words.differs.notchesOff(missing)}`;
 }
 
-/** How the lengths of the sides differ, in words, with the ease or the lap that is meant. */
-export function lengthWords(garment: Garment, seam: Seam, { totals }: SeamWalk): string {
+/** How the lengths of the sides differ, in words, with the ease and the lap that is meant. */
+export function lengthWords(garment: Garment, seam: Seam, walk: SeamWalk): string {
+  if (!seam.lap) return easeWords(garment, seam, walk);
+  const by = finely(garment, seam.lap.length);
+  if (walk.agrees && seam.ease === 0) return words.differs.agreeLap(by);
+  return words.differs.besideLap(easeWords(garment, seam, walk), by);
+}
+
+function easeWords(garment: Garment, seam: Seam, { totals }: SeamWalk): string {
   const { difference, beyondEase } = totals;
   const { ease } = seam;
   const nothing = finely(garment, 0);

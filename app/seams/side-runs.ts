@@ -44,7 +44,9 @@ export function alongAt(side: SeamSide, place: Point, near: number): AlongSide |
     if (path.length === 0) continue;
     const found = nearestOnPath(path, place);
     const sewn = sewnAlong(stretch.piece, stretch.edgeId, found.along) ?? 0;
-    const along = stretch.from + (stretch.backwards ? stretch.length - sewn : sewn);
+    const drawn = stretch.from + (stretch.backwards ? stretch.length - sewn : sewn);
+    // A place on a lap lies before or after the walk.
+    const along = Math.min(side.length, Math.max(0, drawn));
     const isNearer =
       !best ||
       found.distance < best.off - SAME ||

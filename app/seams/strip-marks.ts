@@ -58,8 +58,8 @@ export function stripOf(walk: SeamWalk): Strip {
   return { longest: Math.max(walk.one.length, walk.other.length), one: sideOf('one'), other: sideOf('other') };
 }
 
-function joinsOf({ stretches }: SeamSide): number[] {
-  return stretches.slice(1).map(({ from }) => from);
+function joinsOf({ stretches, length }: SeamSide): number[] {
+  return stretches.flatMap(({ from }) => (from > 0 && from < length ? [from] : []));
 }
 
 /** The place of the second side that meets `along` of the first, the ease spread evenly; its end where it is too short. */

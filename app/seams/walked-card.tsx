@@ -6,7 +6,7 @@ import { Figures } from '../trial/figures';
 import { Card } from '../ui/card';
 import { Note } from '../ui/note';
 import { seamsWords as words } from '../words/seams';
-import { edgeName, finely, lengthWords, sideName } from './seam-names';
+import { edgeName, finely, isOfCopies, lengthWords, sideName } from './seam-names';
 import { notchesOff } from './seam-sums';
 import { stripOf } from './strip-marks';
 
@@ -23,7 +23,7 @@ export function WalkedCard({ garment, seam, walk }: WalkedCardProps) {
   if (isOwnMirror(seam)) {
     return (
       <Card title={words.walked}>
-        <Note tone="good">{words.ownMirror}</Note>
+        <Note tone="good">{isOfCopies(garment, seam.one) ? words.ownCopy : words.ownMirror}</Note>
       </Card>
     );
   }

@@ -12,6 +12,9 @@ const stations = [
   'reshape',
   'seams',
   'fit',
+  'mockup',
+  'versions',
+  'compare',
   'paper',
   'check',
 ] as const satisfies readonly Room[];
@@ -21,6 +24,7 @@ export function Tape() {
   const room = useTable((table) => table.room);
   const goTo = useTable((table) => table.goTo);
   const counts = useFindings((findings) => findings.countByRoom);
+  const left = useFindings((findings) => findings.left.length);
   const { strip, hidden } = useSlide(room);
   return (
     <nav
@@ -43,6 +47,12 @@ export function Tape() {
                   <span className={styles.count}>
                     {count}
                     <span className="only-heard"> — {words.unsettled(count)}</span>
+                  </span>
+                )}
+                {station === 'check' && left > 0 && (
+                  <span className={styles.left}>
+                    {words.leftOnTape(left)}
+                    <span className="only-heard"> — {words.leftKnowingly(left)}</span>
                   </span>
                 )}
               </button>

@@ -1,10 +1,16 @@
 import { create } from 'zustand';
 import { beforeYouCut, type Finding } from '../../core/check/before-you-cut';
+import { type LeftFinding, partKnowingly } from '../../core/check/left-knowingly';
+import type { PointName } from '../../core/check/points-to-be-sure-of';
 import { useGarment } from './garment-store';
 import type { Room } from './table-store';
 
 interface FindingsState {
+  /** All of them, and parted into those that are open and those that are left knowingly. */
   readonly findings: readonly Finding[];
+  readonly open: readonly Finding[];
+  readonly left: readonly LeftFinding[];
+  /** Only what is open counts. */
   readonly countByRoom: Readonly<Partial<Record<Room, number>>>;
 }
 
@@ -12,7 +18,7 @@ interface FindingsState {
 const REST_MS = 150;
 
 /** Everything still open in the garment on the table, worked out a moment after each change. */
-export const useFindings = create<FindingsState>(() => ({ findings: [], countByRoom: {} }));
+export const useFindings = create<FindingsState>(() => ({ findings: [], open: [], left: [], countByRoom: {} }));
 
 let waiting: ReturnType<typeof setTimeout> | undefined;
 useGarment.subscribe((now, before) => {
@@ -26,12 +32,13 @@ function lookOver(): void {
   const { garment } = useGarment.getState();
   const findings = garment ? beforeYouCut(garment) : [];
   const countByRoom: Partial<Record<Room, number>> = {};
-  for (const finding of findings) {
+  const { open, left } = garment ? partKnowingly(garment, findings) : { open: [], left: [] };
+  for (const finding of open) {
     const room = roomOf(finding);
     countByRoom[room] = (countByRoom[room] ?? 0) + 1;
   }
-  if (findings.length > 0) countByRoom.check = findings.length;
-  useFindings.setState({ findings, countByRoom });
+  if (open.length > 0) countByRoom.check = open.length;
+  useFindings.setState({ findings, open, left, countByRoom });
 }
 
 /**
@@ -50,6 +57,10 @@ export function roomOf(finding: Finding): Room {
       return place.kind === 'edge' && place.pieceId === finding.otherPieceId ? 'draft' : 'seams';
     case 'straight-waist':
       return 'fit';
+    case 'pages-out-of-date':
+      return 'paper';
+    case 'changed-since-cut':
+      return 'versions';
   }
   switch (place.kind) {
     case 'measure':
@@ -62,7 +73,26 @@ export function roomOf(finding: Finding): Room {
       return 'draft';
     case 'ring':
       return 'fit';
+    case 'mockup':
+      return 'mockup';
     case 'paper':
       return 'paper';
   }
 }
+
+/** The room in which each point of the list before cutting is looked after; a check of pins, lay or printing joins here. */
+export const roomOfPoint: Readonly<Record<PointName, Room>> = {
+  measures: 'wearer',
+  'scale-known': 'diagram',
+  outlines: 'draft',
+  'goes-round': 'fit',
+  'waist-curved': 'fit',
+  'seams-true': 'seams',
+  'pinned-settled': 'mockup',
+  allowances: 'draft',
+  grain: 'draft',
+  'cut-counts': 'draft',
+  'scale-proved': 'paper',
+  'lay-made': 'paper',
+  'print-current': 'paper',
+};

@@ -1,6 +1,8 @@
 import { create } from 'zustand';
+import { withFirstDrawn } from '../../core/garment/first-drawn';
 import type { Garment } from '../../core/garment/garment';
 import { garmentChange } from '../../core/garment/garment-change';
+import { withNamedStep } from '../../core/garment/named-step';
 import { readGarment } from '../../core/garment/schema';
 
 /** One thing she did, from the garment before it to the garment after it. */
@@ -139,18 +141,20 @@ function breaks(before: Garment, after: Garment): boolean {
 function stepTaken(
   { past, future }: History,
   before: Garment,
-  after: Garment,
+  changed: Garment,
   label: string,
   merge?: string,
 ): Partial<GarmentState> {
-  if (after === before) return { garment: after };
-  if (garmentChange(before, after).length === 0) return { garment: before };
-  if (breaks(before, after)) return { garment: before, refused: { label } };
+  if (changed === before) return { garment: changed };
+  if (garmentChange(before, changed).length === 0) return { garment: before };
   const time = Date.now();
   const last = past.at(-1);
-  const step = { before, after, label, time, ...(merge === undefined ? {} : { merge }) };
-  if (merge !== undefined && last?.merge === merge && time - last.time < MERGE_MS && future.length === 0) {
-    return { garment: after, past: [...past.slice(0, -1), { ...step, before: last.before }], future: [] };
-  }
-  return { garment: after, past: [...past, step].slice(-MOST_STEPS), future: [] };
+  const grows = merge !== undefined && last?.merge === merge && time - last.time < MERGE_MS && future.length === 0;
+  const steps = grows ? past.slice(0, -1) : past;
+  const begin = grows ? last.before : before;
+  const drawn = withFirstDrawn(begin, changed, { past: steps, time });
+  const after = withNamedStep(begin, drawn, { label, time });
+  if (breaks(before, after)) return { garment: before, refused: { label } };
+  const step = { before: begin, after, label, time, ...(merge === undefined ? {} : { merge }) };
+  return { garment: after, past: [...steps, step].slice(-MOST_STEPS), future: [] };
 }

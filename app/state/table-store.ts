@@ -3,7 +3,19 @@ import type { Place } from '../../core/garment/finding';
 import { inches } from '../../core/units/inch';
 
 /** The rooms of the job, and the shelf where garments are kept. */
-export type Room = 'shelf' | 'wearer' | 'diagram' | 'draft' | 'reshape' | 'seams' | 'fit' | 'paper' | 'check';
+export type Room =
+  | 'shelf'
+  | 'wearer'
+  | 'diagram'
+  | 'draft'
+  | 'reshape'
+  | 'seams'
+  | 'fit'
+  | 'mockup'
+  | 'versions'
+  | 'compare'
+  | 'paper'
+  | 'check';
 
 /** What is chosen on the table; the notebook speaks of it. */
 export type Chosen =
@@ -34,6 +46,8 @@ export interface TableState {
   readonly photoShown: boolean;
   /** 0 to 1 */
   readonly photoStrength: number;
+  /** Whether the pieces as they were first drawn lie under the draft. */
+  readonly tracedShown: boolean;
   /** Something half done, such as a piece being traced, that undo takes back before it touches the garment. */
   readonly undoFirst: { readonly label: string; readonly undo: () => void } | undefined;
   goTo(room: Room, chosen?: Chosen): void;
@@ -43,6 +57,7 @@ export interface TableState {
   setSnapStep(snapStep: number): void;
   setPhotoShown(photoShown: boolean): void;
   setPhotoStrength(photoStrength: number): void;
+  setTracedShown(tracedShown: boolean): void;
 }
 
 const nothing: Chosen = { kind: 'nothing' };
@@ -56,6 +71,7 @@ export const useTable = create<TableState>((set) => ({
   snapStep: inches(1 / 8),
   photoShown: true,
   photoStrength: 0.8,
+  tracedShown: false,
   undoFirst: undefined,
   goTo: (room, chosen) => set((table) => ({ room, chosen: chosen ?? table.chosen })),
   choose: (chosen) => set({ chosen }),
@@ -64,6 +80,7 @@ export const useTable = create<TableState>((set) => ({
   setSnapStep: (snapStep) => set({ snapStep }),
   setPhotoShown: (photoShown) => set({ photoShown }),
   setPhotoStrength: (photoStrength) => set({ photoStrength }),
+  setTracedShown: (tracedShown) => set({ tracedShown }),
 }));
 
 /** What to choose so that the place of a finding is in front of her. */
@@ -80,6 +97,7 @@ export function chosenAt(place: Place): Chosen {
     case 'garment':
     case 'measure':
     case 'ring':
+    case 'mockup':
     case 'paper':
       return nothing;
   }

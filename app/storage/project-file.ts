@@ -2,7 +2,7 @@ import { strFromU8, strToU8, type UnzipFileInfo, unzipSync, zipSync } from 'ffla
 import type { Garment } from '../../core/garment/garment';
 import { readStoredGarment } from '../../core/garment/migrate';
 import { photoIdsOf } from '../../core/garment/photo-ids';
-import { garmentOfVersion, readVersions, type StoredVersion } from '../../core/garment/version';
+import { readableVersions, readVersions, type StoredVersion } from '../../core/garment/version';
 import { projectFileWords as words } from '../words/project-file';
 import type { PhotoRow } from './database';
 import { crc32, zipSums } from './zip-check';
@@ -97,10 +97,9 @@ function photoPath({ id, type }: Pick<PhotoRow, 'id' | 'type'>): string {
   return `photos/${id}.${ending === 'jpeg' ? 'jpg' : ending}`;
 }
 
-/** The versions that can be opened; a damaged row takes only those with it that were built on it. */
+/** The versions that can be opened. */
 function versionsIn(entries: Record<string, Uint8Array>, garmentId: string): readonly StoredVersion[] {
-  const rows = readVersions(entries['versions.json'] ? parsed(entries['versions.json']) : [], garmentId);
-  return rows.filter(({ number }) => garmentOfVersion(rows, number) !== undefined);
+  return readableVersions(readVersions(entries['versions.json'] ? parsed(entries['versions.json']) : [], garmentId));
 }
 
 function photosIn(entries: Record<string, Uint8Array>): PhotoRow[] {

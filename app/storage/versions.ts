@@ -34,6 +34,15 @@ export async function keepVersion(
   );
 }
 
+/** Gives a version another name or note. What it holds is never touched. */
+export async function describeVersion(
+  garmentId: string,
+  number: number,
+  said: Partial<Pick<VersionHead, 'name' | 'note'>>,
+): Promise<void> {
+  await connected(() => database.versions.update([garmentId, number], said));
+}
+
 /** Puts versions that came with a file beside a garment that is new here. */
 export async function keepVersions(versions: readonly StoredVersion[]): Promise<void> {
   await connected(() => database.versions.bulkPut(versions.map(plain)));

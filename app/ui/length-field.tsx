@@ -14,6 +14,8 @@ interface LengthFieldProps {
   readonly id?: string;
   /** The smallest length that makes sense here, in millimetres. */
   readonly min?: number;
+  /** And the largest. */
+  readonly max?: number;
   /** Whether the field may be left empty, which commits `undefined`. */
   readonly allowEmpty?: boolean;
   /** Label for the ear only, where the eye has one already. */
@@ -22,12 +24,12 @@ interface LengthFieldProps {
 
 /** A length as a dressmaker writes it: 7 1/2, 7½, 19 cm. What cannot be read is said under the field, and kept. */
 export function LengthField(props: LengthFieldProps) {
-  const { label, value, shownIn, onCommit, hint, min, allowEmpty, labelHidden } = props;
+  const { label, value, shownIn, onCommit, hint, min, max, allowEmpty, labelHidden } = props;
   const ownId = useId();
   const id = props.id ?? ownId;
   const [typed, setTyped] = useState<string>();
   const [trouble, setTrouble] = useState<string>();
-  const shown = typed ?? (value === undefined ? '' : writeLength(value, { shownIn }));
+  const shown = typed ?? (value === undefined ? '' : writeLength(value, { shownIn, spaces: 'typed' }));
 
   function commit() {
     if (typed === undefined) return;
@@ -43,6 +45,10 @@ export function LengthField(props: LengthFieldProps) {
     }
     if (min !== undefined && read.length < min) {
       setTrouble(uiWords.lengthTooSmall(writeLength(min, { shownIn })));
+      return;
+    }
+    if (max !== undefined && read.length > max) {
+      setTrouble(uiWords.lengthTooLarge(writeLength(max, { shownIn })));
       return;
     }
     settle();

@@ -1,4 +1,4 @@
-import { type ReactNode, useState } from 'react';
+import { type ReactNode, useLayoutEffect, useRef, useState } from 'react';
 import { uiWords } from '../words/ui';
 import { Button } from './button';
 import styles from './room-layout.module.css';
@@ -10,14 +10,21 @@ interface RoomLayoutProps {
   readonly notebook: ReactNode;
   /** On a phone the notebook begins folded away, where the table is what one comes for. */
   readonly tableFirst?: boolean;
+  /** What the notebook speaks of: when it turns to something else it begins at its top. */
+  readonly page?: string | undefined;
 }
 
 /** As narrow as in room-layout.module.css. */
 const PHONE = '(max-width: 46rem)';
 
 /** The table with the notebook beside it; on a phone the notebook lies over its lower part and can be folded away. */
-export function RoomLayout({ table, notebook, tableFirst = false }: RoomLayoutProps) {
+export function RoomLayout({ table, notebook, tableFirst = false, page }: RoomLayoutProps) {
   const [folded, setFolded] = useState(() => tableFirst && matchMedia(PHONE).matches);
+  const pages = useRef<HTMLDivElement>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another page is what turns it back to the top
+  useLayoutEffect(() => {
+    pages.current?.scrollTo({ top: 0 });
+  }, [page]);
   return (
     <div className={styles.room} data-folded={folded || undefined}>
       <main className={styles.table}>{table}</main>
@@ -27,7 +34,9 @@ export function RoomLayout({ table, notebook, tableFirst = false }: RoomLayoutPr
             {folded ? uiWords.openNotebook : uiWords.closeNotebook}
           </Button>
         </div>
-        <div className={styles.pages}>{notebook}</div>
+        <div ref={pages} className={styles.pages}>
+          {notebook}
+        </div>
       </aside>
     </div>
   );

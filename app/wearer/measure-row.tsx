@@ -1,11 +1,13 @@
 import { useState } from 'react';
 import type { Measure, MeasureName } from '../../core/garment/measure';
+import { canBeHalved, halvesOf, withWhole } from '../../core/garment/measure-halves';
 import type { ShownIn } from '../../core/units/inch';
 import { Button } from '../ui/button';
 import { LengthField } from '../ui/length-field';
 import { Note } from '../ui/note';
 import { measureNames } from '../words/measures';
 import { wearerWords as words } from '../words/wearer';
+import { HalvesFields } from './halves-fields';
 import { SmallFigure } from './measure-figure';
 import { hasTwoSides, wantsDepth } from './measure-groups';
 import styles from './wearer-room.module.css';
@@ -27,10 +29,13 @@ const LEAST = 5;
 /** One measure: where the tape goes, how to hold it, and what it read. */
 export function MeasureRow({ name, measure, shownIn, doubts, onChange, onGuess, onFocus }: MeasureRowProps) {
   const [rightAsked, setRightAsked] = useState(false);
-  const rightShown = measure !== undefined && (rightAsked || measure.right !== undefined);
+  const isHalved = canBeHalved(name);
+  const rightShown = !isHalved && measure !== undefined && (rightAsked || measure.right !== undefined);
+  const halves = isHalved && measure ? halvesOf(measure) : undefined;
 
   function setLength(length: number | undefined) {
     if (length === undefined) onChange(undefined);
+    else if (measure && isHalved) onChange(withWhole(measure, length));
     else onChange(measure ? { ...withoutGuess(measure), length } : { length });
   }
 
@@ -53,7 +58,7 @@ export function MeasureRow({ name, measure, shownIn, doubts, onChange, onGuess, 
       <div className={styles.fields}>
         <LengthField
           label={rightShown ? words.left(measureNames[name]) : measureNames[name]}
-          value={measure?.length}
+          value={halves ? halves.left + halves.right : measure?.length}
           shownIn={shownIn}
           onCommit={setLength}
           hint={words.how[name]}
@@ -85,6 +90,7 @@ export function MeasureRow({ name, measure, shownIn, doubts, onChange, onGuess, 
             allowEmpty
           />
         )}
+        {measure && isHalved && <HalvesFields name={name} measure={measure} shownIn={shownIn} onChange={onChange} />}
         {doubts.map((doubt) => (
           <Note key={doubt} tone="warn">
             {doubt}

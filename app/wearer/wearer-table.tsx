@@ -1,4 +1,5 @@
 import { MEASURES, type MeasureName, type MeasureSet } from '../../core/garment/measure';
+import { measureOf } from '../../core/garment/measure-value';
 import type { ShownIn } from '../../core/units/inch';
 import { writeLength } from '../../core/units/write-length';
 import { measureNames } from '../words/measures';
@@ -15,7 +16,7 @@ interface WearerTableProps {
 /** The body from both sides, with every measure taken so far and the one in hand drawn strongly. */
 export function WearerTable({ set, shown, shownIn }: WearerTableProps) {
   const taken = MEASURES.filter((name) => set.measures[name] !== undefined && name !== shown);
-  const measure = set.measures[shown];
+  const measure = measureOf(set, shown);
   return (
     <div className={styles.table}>
       <div className={styles.bodies} role="img" aria-label={words.figure}>
@@ -29,7 +30,7 @@ export function WearerTable({ set, shown, shownIn }: WearerTableProps) {
       <div className={styles.inHand}>
         <p className={styles.inHandName}>
           {measureNames[shown]}
-          {measure && ` ${writeLength(measure.length, { shownIn, fractions: 'printed' })}`}
+          {measure !== undefined && ` ${writeLength(measure, { shownIn, fractions: 'printed' })}`}
         </p>
         <p>{words.how[shown]}</p>
       </div>

@@ -31,7 +31,8 @@ export const diagramWords = {
   noPicturePasted: 'There is no picture in what was pasted. Copy the picture itself, or choose the file.',
   refused: {
     'empty-file': 'That file is empty: it holds 0 bytes. Copy or download it again.',
-    'not-a-picture': 'That is not a picture that can be read here. Use a JPEG, a PNG or a WebP.',
+    'not-a-picture':
+      'That is not a picture that can be read here. Use a JPEG, PNG, WebP, AVIF, HEIC, GIF, TIFF or BMP, or a page of a PDF.',
     'cut-short': 'The file stops before the picture does, so a part is missing. Copy or download it again.',
     damaged: 'The file begins like a picture but cannot be opened: it seems damaged. Make a new photo or a new copy.',
     blank:
@@ -40,14 +41,30 @@ export const diagramWords = {
       'This device has not enough memory for the picture. Save a smaller copy, about 4,000 pixels along the long side, and bring that in.',
   },
   otherFormat: {
-    pdf: 'A PDF cannot be read here yet. Show the page as large as the screen allows, make a screenshot, and bring that in.',
-    heic: 'A HEIC photo cannot be read here yet. Send or save it as JPEG and bring that in; a phone can also be set to take photos as JPEG.',
-    avif: 'An AVIF picture cannot be read here yet. Save it as JPEG or PNG and bring that in.',
-    gif: 'A GIF cannot be read here yet. Save it as PNG and bring that in.',
-    tiff: 'A TIFF cannot be read here yet. Save it as PNG or JPEG and bring that in.',
-    bmp: 'A BMP cannot be read here yet. Save it as PNG and bring that in.',
+    pdf: 'That is a PDF, and only one of its pages can be the picture of a diagram. Bring it in as a new diagram and choose the page.',
+    'big-tiff':
+      'That TIFF is of the kind made for files over 4 gigabytes, which cannot be read here. Save it as PNG or JPEG.',
     'jpeg-xl': 'A JPEG XL picture cannot be read here yet. Save it as JPEG or PNG and bring that in.',
     svg: 'An SVG drawing cannot be read here yet. Save it as a PNG at least 2,000 pixels wide and bring that in.',
+  },
+  pdf: {
+    title: 'Which page?',
+    help: (name: string, pages: number) => `${name} has ${pages === 1 ? '1 page' : `${whole.format(pages)} pages`}.`,
+    page: (pages: number) => `Page, 1 to ${whole.format(pages)}`,
+    before: 'Page before',
+    after: 'Page after',
+    preview: (number: number) => `Page ${number}, small`,
+    onPaper: (across: string, down: string) => `On paper it is ${across} across and ${down} down.`,
+    take: 'Bring in this page',
+    leave: 'Leave it',
+    pageName: (name: string, number: number) => `${name}, page ${number}.png`,
+    refused: {
+      locked:
+        'That PDF is locked with a password. Open it where you know the password, print the page to a new PDF or make a screenshot, and bring that in.',
+      damaged: 'The file begins like a PDF but cannot be opened: it seems damaged. Copy or download it again.',
+    },
+    pageRefused: (number: number) =>
+      `Page ${number} cannot be drawn. Show it as large as the screen allows elsewhere, make a screenshot, and bring that in.`,
   },
   tooManyPixels: (across: number, down: number) =>
     `That picture is ${whole.format(across)} by ${whole.format(down)} pixels, which is ${whole.format((across * down) / 1e6)} megapixels; more than 100 cannot be opened safely. Make a smaller copy with any picture program: 5,000 pixels along the long side are plenty to trace from.`,
@@ -137,6 +154,10 @@ export const diagramWords = {
     to: 'Other end',
     remove: (number: number) => `Remove known length ${number}`,
     choose: (number: number) => `Show known length ${number} on the picture`,
+    scanned: (across: string, down: string) =>
+      `This picture says how large it is on paper: ${across} across and ${down} down. Where the print says its scale, such as one eighth of full size, that is a known length too.`,
+    timesLarger: 'Full size is so many times the print',
+    takeScanned: 'Take the width of the paper as a known length',
     barHint: 'On a scale bar count the spaces, not the strokes.',
   },
 

@@ -5,6 +5,9 @@ import type { GirthName, MeasureName } from '../../core/garment/measure';
 import { writeLength } from '../../core/units/write-length';
 import { fitWords } from './fit';
 import { fieldOf, measureNames } from './measures';
+import { pinnedSentence } from './mockup';
+import { dateWords } from './paper-sheet';
+import { pieceName } from './versions';
 
 /** How many the survey of bodies measured. */
 const women = `${BODIES_MEASURED.toLocaleString('en-GB')} women`;
@@ -127,6 +130,11 @@ export function findingSentence(finding: Finding, garment: Garment): string {
       return finding.edges.length === 1
         ? `${where}: this seam edge is sewn to nothing yet. Pair it with its partner, so that both are watched.`
         : `${finding.edges.length} seam edges are sewn to nothing yet, the first of them ${where}. Pair each with its partner, so that both are watched.`;
+    case 'pinned-not-carried': {
+      const { mockup, pinned } = finding;
+      const changes = pinned.length === 1 ? '1 pinned change is' : `${pinned.length} pinned changes are`;
+      return `${mockup.name}: ${changes} neither carried over nor declined. ${pinned.map((change) => pinnedSentence(garment, change)).join(' ')}`;
+    }
     case 'waist-peak':
       return `${where}: ${degrees(Math.abs(finding.off))} of a ${finding.off > 0 ? 'peak' : 'notch'} where the waist ${joinedTo(finding, garment)}. True the corners until it runs on smoothly.`;
     case 'no-way-on':
@@ -147,17 +155,52 @@ export function findingSentence(finding: Finding, garment: Garment): string {
       return 'A piece has no name. Name it, so that its pages can be told apart.';
     case 'scale-not-proved':
       return 'The printed scale is not proved yet. Print the first page, measure its square, and write down what the ruler says.';
+    case 'scale-proof-stale':
+      return finding.why === 'paper'
+        ? 'The printed scale was proved on other paper. Print the first page again and measure its square.'
+        : 'The printed scale was proved before the pages were corrected as they are now. Print the first page again and measure its square.';
     case 'scale-off':
-      return `The test square measured ${length(finding.across)} by ${length(finding.down)} instead of ${length(finding.wanted)}. ${
+      return `The test square measured ${finely(finding.across)} by ${finely(finding.down)} instead of ${length(finding.wanted)}. ${
         {
           'letter-fit-to-a4': 'That is Letter pages fitted onto A4 (97.3 %): choose A4 here, or print at actual size.',
           'a4-fit-to-letter':
             'That is A4 pages fitted onto Letter (94.1 %): choose Letter here, or print at actual size.',
-          uneven: 'The printer stretches one way more than the other. Try another printer or paper feed.',
+          uneven: 'The printer stretches one way more than the other.',
           unknown: 'Print again at 100 %, or "actual size", without fitting to the page.',
         }[finding.cause]
       } Do not cut from these pages.`;
+    case 'pages-out-of-date':
+      return pagesOutOfDate(finding, where);
+    case 'printed-piece-gone':
+      return `${finding.name || 'A piece'} was printed on ${dateWords(finding.date)} and is not in the garment any more. Put its pages away.`;
+    case 'changed-since-cut':
+      return `The cloth was cut from version ${finding.version} on ${dateWords(finding.date)}. ${listed(
+        finding.pieceIds.map((id) => pieceName(id, garment)),
+      )} ${finding.pieceIds.length === 1 ? 'has' : 'have'} been changed since: look whether what is cut can still be used.`;
   }
+}
+
+/** Pages B1 and B2 of the front, and what is to be done about them. */
+function pagesOutOfDate(
+  { pages, added, gone, date }: Finding & { readonly kind: 'pages-out-of-date' },
+  piece: string,
+): string {
+  const since = `since it was printed on ${dateWords(date)}`;
+  const named = (names: readonly string[]) => `${names.length === 1 ? 'Page' : 'Pages'} ${listed(names)}`;
+  const is = (names: readonly string[]) => (names.length === 1 ? 'is' : 'are');
+  return [
+    ...(pages.length > 0
+      ? [`${named(pages)} of ${piece} ${is(pages)} out of date: the piece was changed ${since}.`]
+      : [`${piece} was changed ${since}.`]),
+    ...(added.length > 0 ? [`${named(added)} ${is(added)} wanted besides.`] : []),
+    ...(gone.length > 0 ? [`${named(gone)} ${is(gone)} not needed any more.`] : []),
+    'Make the pages that are out of date anew before you cut from them.',
+  ].join(' ');
+}
+
+/** One, two and three. */
+function listed(names: readonly string[]): string {
+  return names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
 }
 
 /** One notch, 3 notches. */
@@ -186,7 +229,7 @@ function levelName({ place }: Finding, garment: Garment): string | undefined {
 /** Pieces by name as they have ended: "Front has", "Front, Back and Yoke have". */
 function piecesEnd(pieceIds: readonly string[], garment: Garment): string {
   const names = pieceIds.map((id) => garment.pieces.find((piece) => piece.id === id)?.name || 'a piece');
-  return names.length === 1 ? `${names[0]} has` : `${names.slice(0, -1).join(', ')} and ${names.at(-1)} have`;
+  return `${listed(names)} ${names.length === 1 ? 'has' : 'have'}`;
 }
 
 /** What a finding is about, by name: a piece, or an edge of one. */

@@ -43,6 +43,16 @@ export const fitWords = {
     'Tick the pieces that together go once round the body, and say how many drawn widths of each that is. A piece on the fold counts twice.',
   times: 'Drawn widths',
   timesFor: (piece: string) => `Drawn widths of ${piece}`,
+  hangsFrom: 'Measured from another edge than the waist',
+  hangsFromOf: (piece: string) => `Measured from another edge than the waist: ${piece}`,
+  hangsFromHelp:
+    'For what begins below or above the waist: a skirt under its band, a flounce, a slip that hangs from its upper edge.',
+  hangsEdge: 'Its levels are measured from',
+  theWaist: 'its waist, as it lies on the body',
+  edgeNumber: (number: number) => `edge ${number}`,
+  hangsWhere: 'That edge lies',
+  hangsDepth: 'How far from the waist that edge lies',
+  hangsLabel: 'where a piece is measured from',
   noPiecesTitle: 'Nothing to fit yet',
   noPieces:
     'Here the pieces are held against the body, level by level. Trace one in the Draft room first, and measure the wearer.',
@@ -58,6 +68,8 @@ export const fitWords = {
   sideIs: (pieces: string, body: string) => `${pieces} for ${body},`,
   sidesTogether: (left: string, right: string) =>
     `Her left half is ${left}, her right half ${right}. No piece is drafted for one side only, so the two are looked at together.`,
+  noneHere: 'None of these pieces reaches this level.',
+  lapLeftOut: (lap: string) => `A lap of ${lap} lies double and is not counted.`,
   noLevels: 'There is no level yet at which the pieces are held against the body. Add one.',
   addLevel: 'Add a level',
   addThisLevel: 'Add this level',
@@ -100,8 +112,12 @@ export const fitWords = {
   nothingUsual: 'nothing usual; yours stays',
   takeEases: 'Take these',
   easesLabel: 'usual ease',
-  easesTaken: 'The usual ease is written at every level.',
-  easesWritten: 'The usual ease is written at every level that has one.',
+  easesTaken: (at: string, others: string) =>
+    others === ''
+      ? 'The usual ease is written at every level.'
+      : `The usual ease is written at ${at}. There is none for ${others}: what stands there stays.`,
+  easesWritten: (at: string, others: string) =>
+    others === '' ? 'Every level has the usual ease.' : `The usual ease stands at ${at}; there is none for ${others}.`,
   wearing: 'Getting it on, and walking',
   narrowest: 'Narrowest, all round',
   shoulders: 'Her shoulders, about',
@@ -141,6 +157,7 @@ export const fitWords = {
   proposeAbove: 'They lie above the waist, as a bodice',
   bustLeftOut: 'Front waist length and bust depth place the bust. Measure them, or add the level by hand.',
   otherWays: 'Other ways to curve it',
+  otherWaysOf: (piece: string) => `Other ways to curve it: ${piece}`,
   pieces: 'The pieces go round',
   body: 'Body',
   ease: 'Ease wanted',

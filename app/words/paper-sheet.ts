@@ -1,4 +1,5 @@
 import type { WordsContent } from '../../core/drawing/drawing';
+import type { VersionSaid } from '../../core/garment/version-said';
 import type { FirstPageWords, PaperWords, SquaresWords } from '../../core/paper/paper-words';
 import type { ShownIn } from '../../core/units/inch';
 import { type WrittenStep, writeLength } from '../../core/units/write-length';
@@ -16,8 +17,10 @@ export function paperSheetWords(shownIn: ShownIn, step: WrittenStep): PaperWords
     unnamedGarment: 'Garment without a name',
     pageOf: (page, of) => `page ${page} of ${of}`,
     rowColumn: (row, column) => `row ${row}, column ${column}`,
-    garmentLine: (garment, date, version) => `${garment}, ${date}, version ${version}`,
+    garmentLine: (garment, date, version) => `${garment}, ${versionWords(version)}, ${date}`,
     fullSize: 'full size: print at 100 %',
+    corrected: ({ across, down }) =>
+      `corrected for a printer that prints ${(across * 100).toFixed(1)} % across, ${(down * 100).toFixed(1)} % down`,
     testSquare: '4 in = 10.16 cm, both ways',
     thisWayUp: 'this way up',
     inch: 'in',
@@ -27,6 +30,15 @@ export function paperSheetWords(shownIn: ShownIn, step: WrittenStep): PaperWords
     first,
     squares: squaresWords(shownIn),
   };
+}
+
+/** Which version a page is of, with the mark of its pieces. */
+export function versionWords(version: VersionSaid): string {
+  const { mark } = version;
+  if (version.kind === 'kept') {
+    return `version ${version.number}${version.name === '' ? '' : `, ${version.name}`} (${mark})`;
+  }
+  return version.since === undefined ? `mark ${mark}` : `mark ${mark}, changed since version ${version.since}`;
 }
 
 const papers: Readonly<Record<string, string>> = {
@@ -108,7 +120,8 @@ function squaresWords(shownIn: ShownIn): SquaresWords {
 
 const months = 'January February March April May June July August September October November December'.split(' ');
 
-function dateWords(date: string): string {
+/** 7 November 2026 for 2026-11-07. */
+export function dateWords(date: string): string {
   const [year, month, day] = date.split('-').map(Number);
   const name = month === undefined ? undefined : months[month - 1];
   return name === undefined ? date : `${day} ${name} ${year}`;

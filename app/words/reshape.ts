@@ -166,7 +166,8 @@ export const reshapeWords = {
       `${name ? `${name}: ` : ''}${
         {
           'no-waist-edge': 'no edge is named as its waist.',
-          'comes-again': 'it comes more than once on one side of the body, so its place round the body is not one.',
+          'comes-again':
+            'it comes more than once on one side of the body, so one drawing would have to be two. Copy it in the Draft room, and cut the one for the front and the other for the back.',
           'which-way': 'nothing says which of its sides lies to the front. Pair the seams first.',
           'sides-not-alike':
             'the two sides of the body differ, but it is one drawing for both. Draw its sides apart first, with Left and right apart.',

@@ -15,6 +15,7 @@ export const seamsWords = {
   andMore: (first: string, more: number) => `${first} and ${more} more`,
   both: (one: string, other: string) => `${one} to ${other}`,
   mirrored: (edge: string) => `${edge} to its mirror image`,
+  toNextCopy: (edge: string) => `${edge} to that of the next piece like it`,
 
   seams: 'Seams',
   noSeams: 'No seam is paired yet.',
@@ -25,6 +26,7 @@ export const seamsWords = {
     agreeWithin: (by: string) => `agree within ${by}`,
     agreeEased: (longer: string, by: string) => `agree, with ${longer} eased in by ${by}`,
     agreeLap: (by: string) => `agree, with a lap of ${by}`,
+    besideLap: (said: string, by: string) => `${said}, beside a lap of ${by}`,
     longerThan: (longer: string, by: string, shorter: string) => `${longer} is ${by} longer than ${shorter}`,
     equal: 'are equally long',
     beyond: (said: string, by: string, what: 'ease' | 'lap') =>
@@ -42,6 +44,7 @@ export const seamsWords = {
     length: 'by their length',
     band: 'a waist and its band',
     'own-mirror': 'cut as a mirrored pair',
+    'next-copy': 'cut more than once on the fold, each sewn to the next',
   },
   pairIt: 'Pair it',
   pairThis: (seam: string) => `Pair ${seam}`,
@@ -73,7 +76,8 @@ export const seamsWords = {
   comesTimes: (edge: string) => `How often ${edge} comes`,
   easedInBy: (side: string) => `${side} is eased in by`,
   lapOf: 'Lap of the band',
-  lapHint: 'How much longer the band is than the waist. Where the waist is eased in as well, the lap less that ease.',
+  lapHint: 'What of the band lies beyond the waist and is sewn to nothing. It is no ease, and goes round no body.',
+  lapAt: 'The lap lies',
   way: 'They run round their pieces',
   ways: { opposite: 'opposite ways', same: 'the same way' },
   unpair: 'Unpair',
@@ -102,6 +106,7 @@ export const seamsWords = {
   notchTag: (number: number | undefined, off: string | undefined) =>
     number === undefined ? 'alone' : off === undefined ? `${number}` : `${number}: ${off} off`,
   ownMirror: 'Both sides are one edge and its mirror image, so they always agree.',
+  ownCopy: 'Both sides are the same edge of two pieces cut alike, so they always agree.',
 
   agree: 'Make them agree',
   trials: { lengths: 'True the lengths', notches: 'Match the notches', corners: 'True the corners' },
@@ -154,6 +159,7 @@ export const seamsWords = {
     unpair: 'unpair a seam',
     name: 'name of a seam',
     ease: 'ease of a seam',
+    lap: 'lap of a seam',
     way: 'way of a seam',
     side: 'edges of a seam',
     lengths: 'true a seam',

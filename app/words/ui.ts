@@ -8,7 +8,10 @@ export const uiWords = {
       ? 'That is not a length I can read. Write 7 1/2, 7.5, 3\' 2" or 19 cm.'
       : 'That is not a length I can read. Write 19, 19.5, 190 mm or 7 1/2 in.';
   },
+  lengthTooLarge: (most: string) => `No more than ${most}, please.`,
   lengthTooSmall: (least: string) => `This must be at least ${least}.`,
+  stepDown: (label: string, step: string) => `${label}: ${step} less`,
+  stepUp: (label: string, step: string) => `${label}: ${step} more`,
   notebook: 'Notebook',
   openNotebook: 'Open the notebook',
   closeNotebook: 'Fold the notebook away',

@@ -46,6 +46,15 @@ export const wearerWords = {
   left: (measure: string) => `${measure}, on her left`,
   rightDiffers: 'Her right side differs',
   rightSame: 'Both sides alike',
+  halvesApart: 'Left and right apart',
+  halvesApartOf: (measure: string) => `Left and right apart: ${measure.toLowerCase()}`,
+  halvesHelp:
+    'For a body whose sides differ: from centre front round the side to centre back. The first half you write leaves the rest of the whole to the other.',
+  half: {
+    left: (measure: string) => `${measure}, her left half`,
+    right: (measure: string) => `${measure}, her right half`,
+  },
+  halvesAlike: 'Both halves alike',
   sidesLabel: (what: string, measure: string) => `${what}: ${measure.toLowerCase()}`,
   guess: 'Guess it',
   guessLabel: (measure: string) => `Guess it: ${measure.toLowerCase()}`,

@@ -1,37 +1,107 @@
 import type { Raster } from '../../core/diagram/warp';
-import { readPictureHeader } from '../photo/picture-header';
-import { MOST_WORKING_PX, type OpenedPicture, type PictureRefusal, type SmallCopy } from './photo-calls';
+import type { PictureFormat, PictureHeader, SizePx } from '../photo/header/header-said';
+import { readPictureHeader } from '../photo/header/picture-header';
+import { MOST_WORKING_PX, type PictureRefusal, type SmallCopy } from './photo-calls';
 
 /** The upright picture on a white ground, small enough to work on. */
 export interface WorkingCopy extends SmallCopy {
   readonly kind: 'decoded';
-  readonly type: OpenedPicture['type'];
+  readonly format: PictureFormat;
   /** The size of the whole upright picture, of which this may be a smaller copy. */
   readonly widthPx: number;
   readonly heightPx: number;
+  /** How large the upright picture is on paper (mm), where the file says how finely it was scanned. */
+  readonly onPaper?: { readonly across: number; readonly down: number };
 }
 
 /**
- * Opens a file as a working copy of at most {@link MOST_WORKING_PX}. Phone photos come out upright: `createImageBitmap`
- * turns them as their EXIF entry asks, so nothing after it may turn them again.
+ * Opens a file as a working copy of at most {@link MOST_WORKING_PX}. Pictures come out upright, turned as their EXIF entry
+ * asks, so nothing after it may turn them again.
  */
 export async function decodePicture(file: Blob): Promise<WorkingCopy | PictureRefusal> {
   const header = readPictureHeader(new Uint8Array(await file.arrayBuffer()));
   if (header.kind !== 'picture') return header;
-  const type = `image/${header.format}` as const;
   let bitmap: ImageBitmap;
   try {
-    // What the file is called does not matter, only what it is.
-    bitmap = await createImageBitmap(new Blob([file], { type }));
+    bitmap = await bitmapOf(file, header);
   } catch {
     return { kind: 'damaged' };
   }
-  const { width: widthPx, height: heightPx } = bitmap;
-  const raster = rasterOf(bitmap, Math.min(1, Math.sqrt(MOST_WORKING_PX / (widthPx * heightPx))));
+  const { widthPx, heightPx } = uprightSize(header, bitmap);
+  const raster = rasterOf(bitmap, Math.min(1, Math.sqrt(MOST_WORKING_PX / (bitmap.width * bitmap.height))));
   bitmap.close();
   if (isOneColour(raster)) return { kind: 'blank' };
   const pxToPx = { across: raster.width / widthPx, down: raster.height / heightPx };
-  return { kind: 'decoded', type, widthPx, heightPx, raster, pxToPx };
+  const { format } = header;
+  return { kind: 'decoded', format, widthPx, heightPx, raster, pxToPx, ...sizeOnPaper(header, { widthPx, heightPx }) };
+}
+
+/** Decoders that the browser lacks are fetched only when a file needs one, from the offline store if need be. */
+async function bitmapOf(file: Blob, header: PictureHeader): Promise<ImageBitmap> {
+  if (header.format === 'tiff') {
+    const { decodeTiff } = await import('./decode-tiff');
+    return turnedUpright(await createImageBitmap(await decodeTiff(file)), header.turned ?? 1);
+  }
+  // What the file is called does not matter, only what it is.
+  const typed = new Blob([file], { type: `image/${header.format}` });
+  if (header.format === 'heic') {
+    // Some browsers read it by themselves.
+    return createImageBitmap(typed).catch(async () => {
+      const { decodeHeic } = await import('./decode-heic');
+      return createImageBitmap(await decodeHeic(file));
+    });
+  }
+  const share = Math.sqrt(MOST_WORKING_PX / (header.widthPx * header.heightPx));
+  if (share >= 1) return createImageBitmap(typed);
+  // Made smaller while it is decoded, a large scan never lies in memory whole.
+  const { width } = uprightStored(header);
+  return createImageBitmap(typed, { resizeWidth: Math.max(1, Math.floor(width * share)), resizeQuality: 'high' });
+}
+
+/** A file's own size as it stands upright; turned by a quarter its two sides change places. */
+function uprightStored({ widthPx, heightPx, turned = 1 }: PictureHeader): { width: number; height: number } {
+  return turned >= 5 ? { width: heightPx, height: widthPx } : { width: widthPx, height: heightPx };
+}
+
+/** The size of the whole upright picture, of which the bitmap may be a smaller copy. */
+function uprightSize(header: PictureHeader, { width, height }: ImageBitmap): SizePx {
+  const isSame = (one: { width: number; height: number }) => one.width === width && one.height === height;
+  const stored = uprightStored(header);
+  // What was decoded in full says best how it stands: a HEIC keeps its turn out of sight, and sizes may be cropped.
+  if (isSame(stored) || width * height < header.widthPx * header.heightPx * 0.5)
+    return { widthPx: stored.width, heightPx: stored.height };
+  return { widthPx: width, heightPx: height };
+}
+
+function sizeOnPaper(
+  { fineness, turned = 1 }: PictureHeader,
+  { widthPx, heightPx }: SizePx,
+): Pick<WorkingCopy, 'onPaper'> {
+  if (!fineness) return {};
+  const { across, down } = turned >= 5 ? { across: fineness.down, down: fineness.across } : fineness;
+  return { onPaper: { across: widthPx / across, down: heightPx / down } };
+}
+
+/** A picture turned and mirrored as tag 274 of TIFF 6.0 asks, 1 to 8. */
+async function turnedUpright(bitmap: ImageBitmap, turned: number): Promise<ImageBitmap> {
+  if (turned === 1) return bitmap;
+  const { width: w, height: h } = bitmap;
+  const canvas = turned >= 5 ? new OffscreenCanvas(h, w) : new OffscreenCanvas(w, h);
+  const context = canvas.getContext('2d');
+  if (!context) throw new Error('no canvas to draw on');
+  const motions: Readonly<Record<number, readonly [number, number, number, number, number, number]>> = {
+    2: [-1, 0, 0, 1, w, 0],
+    3: [-1, 0, 0, -1, w, h],
+    4: [1, 0, 0, -1, 0, h],
+    5: [0, 1, 1, 0, 0, 0],
+    6: [0, 1, -1, 0, h, 0],
+    7: [0, -1, -1, 0, h, w],
+    8: [0, -1, 1, 0, 0, w],
+  };
+  context.setTransform(...(motions[turned] ?? [1, 0, 0, 1, 0, 0]));
+  context.drawImage(bitmap, 0, 0);
+  bitmap.close();
+  return canvas.transferToImageBitmap();
 }
 
 /** The pixels of a picture at a share of its size, laid on white. */

@@ -1,6 +1,18 @@
 import type { Garment } from '../../core/garment/garment';
+import type { VersionSaid } from '../../core/garment/version-said';
 import type { PatternPdf, PatternPdfOptions } from '../../core/paper/pattern-pdf';
 import { createCaller } from './call';
+
+/** Where the two fonts are, as addresses of the page: a worker counts addresses from its own place. */
+interface FontAddresses {
+  readonly plain: string;
+  readonly bold: string;
+}
+
+export function fontAddresses(): FontAddresses {
+  const address = (name: string) => new URL(`fonts/${name}`, document.baseURI).href;
+  return { plain: address('dejavu-sans.ttf'), bold: address('dejavu-sans-bold.ttf') };
+}
 
 /** What the PDF worker can be asked. */
 export type PdfCalls = {
@@ -9,11 +21,21 @@ export type PdfCalls = {
       readonly garment: Garment;
       readonly pieceIds: readonly string[];
       readonly what: PatternPdfOptions['what'];
+      readonly version: VersionSaid;
       readonly today: string;
-      /** Where the two fonts are, as addresses of the page: a worker counts addresses from its own place. */
-      readonly fonts: { readonly plain: string; readonly bold: string };
+      readonly fonts: FontAddresses;
     };
     readonly answer: PatternPdf;
+  };
+  /** The list before cutting. */
+  readonly list: {
+    readonly args: {
+      readonly garment: Garment;
+      readonly version: VersionSaid;
+      readonly today: string;
+      readonly fonts: FontAddresses;
+    };
+    readonly answer: { readonly bytes: Uint8Array; readonly pages: number };
   };
 };
 

@@ -1,6 +1,6 @@
 import type { Raster } from '../../core/diagram/warp';
 import type { Homography } from '../../core/geometry/projective';
-import type { HeaderRefusal } from '../photo/picture-header';
+import type { HeaderRefusal, PictureFormat } from '../photo/header/header-said';
 
 /** Why a picture could not be opened. */
 export type PictureRefusal =
@@ -19,10 +19,12 @@ export interface SmallCopy {
 
 export interface OpenedPicture {
   readonly kind: 'opened';
-  readonly type: 'image/jpeg' | 'image/png' | 'image/webp';
+  readonly type: `image/${PictureFormat}`;
   /** The upright picture, in its own pixels. */
   readonly widthPx: number;
   readonly heightPx: number;
+  /** How large it is on paper (mm), where the file says how finely it was scanned. */
+  readonly onPaper?: { readonly across: number; readonly down: number };
   /** To be looked at: the first at most {@link MOST_WORKING_PX}, each further one half as wide. */
   readonly levels: readonly ImageBitmap[];
   /** To work out quick looks from: at most {@link MOST_SMALL_PX}. */

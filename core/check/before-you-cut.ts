@@ -2,11 +2,14 @@ import { type DiagramFinding, diagramFindings } from '../diagram/diagram-finding
 import { type FitFinding, fitFindings } from '../fit/fit-findings';
 import { type WaistFinding, waistFindings } from '../fit/waist-smoothness';
 import { cutPieces } from '../garment/cut-pieces';
+import { type CuttingSinceFinding, cuttingFindings } from '../garment/cutting';
 import type { FindingBase } from '../garment/finding';
 import type { Garment } from '../garment/garment';
 import { type MeasureFinding, measureFindings } from '../garment/measure-check';
 import { currentSet } from '../garment/measure-value';
 import type { Piece } from '../garment/piece';
+import { type MockupFinding, mockupFindings } from '../mockup/mockup-findings';
+import { type PrintedFinding, printedFindings } from '../paper/pages-out-of-date';
 import { type PaperFinding, paperFindings } from '../paper/paper-findings';
 import { type SeamFinding, seamFindings } from '../seams/seam-findings';
 
@@ -25,8 +28,11 @@ export type Finding =
   | FitFinding
   | WaistFinding
   | SeamFinding
+  | MockupFinding
   | CuttingFinding
-  | PaperFinding;
+  | PaperFinding
+  | PrintedFinding
+  | CuttingSinceFinding;
 
 /** Everything still open in a garment, from every room in the order of the job; what must be settled is marked `stop`. */
 export function beforeYouCut(garment: Garment): Finding[] {
@@ -37,12 +43,15 @@ export function beforeYouCut(garment: Garment): Finding[] {
     ...fitFindings(garment),
     ...waistFindings(garment),
     ...seamFindings(garment),
-    ...cutPieces(garment).flatMap(cuttingFindings),
+    ...mockupFindings(garment),
+    ...cutPieces(garment).flatMap(lackingFindings),
     ...paperFindings(garment),
+    ...printedFindings(garment),
+    ...cuttingFindings(garment),
   ];
 }
 
-function cuttingFindings(piece: Piece): CuttingFinding[] {
+function lackingFindings(piece: Piece): CuttingFinding[] {
   const place = { kind: 'piece', pieceId: piece.id } as const;
   const found: CuttingFinding[] = [];
   if (piece.name.trim() === '') found.push({ kind: 'no-name', weight: 'warn', place });

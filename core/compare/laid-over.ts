@@ -14,7 +14,8 @@ import { boxCentre } from '../geometry/bounds';
 import { flattenPath } from '../geometry/flatten';
 import { nearestOnPath, pathAtLength, pathBounds, pathEnd, pathLength, pathStart } from '../geometry/path';
 import { angleOf, type Point, turnBetween, vectorBetween } from '../geometry/point';
-import { line, type Path } from '../geometry/segment';
+import type { Path } from '../geometry/segment';
+import { nearestOnLines } from './near-lines';
 
 /** How a piece is laid over another. */
 export type LayingOver =
@@ -53,6 +54,12 @@ export function laidOver(under: Piece, over: Piece, how: LayingOver): Affine | u
   }
 }
 
+/** The map that turns a piece over where it lies, about the upright through its middle. */
+export function turnedOver(piece: Piece): Affine {
+  const centre = boxCentre(pathBounds(outlineOf(piece).whole));
+  return reflectionIn(centre, { x: centre.x, y: centre.y + 1 }) ?? IDENTITY;
+}
+
 /** The motion that takes one place to another and a second one into the same direction. */
 function motionBetween(from: Point, fromNext: Point, to: Point, toNext: Point): Affine {
   const angle = turnBetween(vectorBetween(from, fromNext), vectorBetween(to, toNext));
@@ -63,9 +70,13 @@ function motionBetween(from: Point, fromNext: Point, to: Point, toNext: Point): 
 const TURNS = 8;
 const FOLLOWED = 2;
 
-/** How closely outlines are looked at: places on one of them, rounds at most, and how finely the other is followed (mm). */
+/**
+ * How closely outlines are looked at: places on one of them, rounds at most, and how finely the other is followed (mm);
+ * at the very end it is the curve itself.
+ */
 const ROUGHLY = { places: 40, rounds: 12, flatness: 1 };
-const CLOSELY = { places: 96, rounds: 60 };
+const CLOSELY = { places: 96, rounds: 60, flatness: 0.02 };
+const AT_THE_END = { rounds: 6 };
 
 /** Rounds end when the sum of squares improves by less than this share. */
 const SETTLED = 1e-7;
@@ -80,7 +91,8 @@ function bestMotion(under: Path, over: Path, mirrored: 'never' | 'allowed'): Aff
   const home = translation(vectorBetween(centre, boxCentre(pathBounds(under))));
   const flip = reflectionIn(centre, { x: centre.x, y: centre.y + 1 }) ?? IDENTITY;
   const faces = mirrored === 'allowed' ? [IDENTITY, flip] : [IDENTITY];
-  const roughly = linesThrough(flattenPath(under, ROUGHLY.flatness));
+  const roughly = onLines(under, ROUGHLY.flatness);
+  const closely = onLines(under, CLOSELY.flatness);
   const few = placesOn(over, ROUGHLY.places);
   const begun = faces.flatMap((face) =>
     Array.from({ length: TURNS }, (_, turn) => {
@@ -93,12 +105,16 @@ function bestMotion(under: Path, over: Path, mirrored: 'never' | 'allowed'): Aff
   return begun
     .toSorted((a, b) => a.off - b.off)
     .slice(0, FOLLOWED)
-    .map(({ motion }) => settled(under, many, motion, CLOSELY.rounds))
+    .map(({ motion }) => settled(closely, many, motion, CLOSELY.rounds))
+    .map(({ motion }) => settled((place) => nearestOnPath(under, place), many, motion, AT_THE_END.rounds))
     .reduce((best, found) => (found.off < best.off * (1 - 1e-6) ? found : best)).motion;
 }
 
-function linesThrough(points: readonly Point[]): Path {
-  return points.slice(1).map((point, i) => line(points[i] as Point, point));
+type Nearest = (place: Point) => { readonly point: Point; readonly distance: number };
+
+function onLines(path: Path, flatness: number): Nearest {
+  const lines = flattenPath(path, flatness);
+  return (place) => nearestOnLines(lines, place);
 }
 
 function placesOn(path: Path, count: number): Point[] {
@@ -106,12 +122,12 @@ function placesOn(path: Path, count: number): Point[] {
   return Array.from({ length: count }, (_, i) => pathAtLength(path, (length * i) / count).point);
 }
 
-function settled(under: Path, places: readonly Point[], begin: Affine, rounds: number) {
+function settled(nearest: Nearest, places: readonly Point[], begin: Affine, rounds: number) {
   let motion = begin;
   let off = Infinity;
   for (let round = 0; round < rounds; round++) {
     const now = places.map((place) => transformPoint(motion, place));
-    const partners = now.map((place) => nearestOnPath(under, place));
+    const partners = now.map(nearest);
     const sum = partners.reduce((so, { distance }) => so + distance * distance, 0);
     if (sum >= off * (1 - SETTLED)) break;
     off = sum;

@@ -4,7 +4,6 @@ import type { Garment, Ring } from '../garment/garment';
 import type { GirthName, MeasureName } from '../garment/measure';
 import { outlineOf } from '../garment/outline';
 import type { Piece } from '../garment/piece';
-import { pieceOf } from '../garment/with-piece';
 import { pathLength } from '../geometry/path';
 import type { Point } from '../geometry/point';
 import { type SelfCrossing, selfCrossings } from '../geometry/self-crossing';
@@ -126,9 +125,12 @@ function pieceFindings(piece: Piece): FitFinding[] {
 
 function ringFindings(garment: Garment, ring: Ring): FitFinding[] {
   const place = { kind: 'ring', ringId: ring.id } as const;
-  const members = ringPieces(garment, ring).map(({ piece }) => piece);
+  const worn = ringPieces(garment, ring);
+  const members = worn.map(({ piece }) => piece);
   if (members.length === 0) return [{ kind: 'no-ring', weight: 'stop', place }];
-  const unnamed = members.filter((piece) => !piece.edges.some((edge) => edge.role === 'waist'));
+  const unnamed = worn
+    .filter(({ piece, from }) => !from && !piece.edges.some((edge) => edge.role === 'waist'))
+    .map(({ piece }) => piece);
   const noWaist = unnamed.map((piece): FitFinding => {
     return { kind: 'no-waist-edge', weight: 'stop', place: { kind: 'piece', pieceId: piece.id } };
   });
@@ -162,9 +164,11 @@ function measuresMissing(girths: readonly GirthAtLevel[]): FitFinding[] {
 /** Waist pieces that end above a level; what the others come to there is not the girth. */
 function levelBelowPiece(garment: Garment, ring: Ring, girth: GirthAtLevel) {
   if (girth.kind === 'no-depth' || girth.depth === 0) return [];
-  const pieceIds = girth.pieces.flatMap(({ pieceId, line, times }) => {
-    const hasWaist = pieceOf(garment, pieceId)?.edges.some((edge) => edge.role === 'waist') ?? false;
-    return hasWaist && !line && times > 0 ? [pieceId] : [];
+  const worn = ringPieces(garment, ring);
+  const pieceIds = girth.pieces.flatMap(({ pieceId, line, times, isElsewhere }) => {
+    const member = worn.find(({ piece }) => piece.id === pieceId);
+    const hasTop = member?.from ?? member?.piece.edges.some((edge) => edge.role === 'waist');
+    return hasTop && !isElsewhere && !line && times > 0 ? [pieceId] : [];
   });
   if (pieceIds.length === 0) return [];
   const place = { kind: 'ring', ringId: ring.id, levelId: girth.level.id } as const;

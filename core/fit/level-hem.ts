@@ -92,7 +92,7 @@ export function hemFromLengths(
 }
 
 /** How far down the panel its hem lies from the waist (mm), at a share along the hem from its front. */
-export function drawnLength(piece: Piece, panel: PanelRound, fromFront: number): number {
+export function drawnLength(piece: Piece, panel: Pick<PanelRound, 'waistEdgeId' | 'front'>, fromFront: number): number {
   const { edges } = outlineOf(piece);
   const waist = edges[edgeIndex(piece, panel.waistEdgeId)];
   const hem = hemOf(piece);
@@ -160,7 +160,10 @@ function hemOf(piece: Piece): { readonly index: number; readonly id: string } | 
 }
 
 /** How long the edges are between waist and hem at the panel's front and back (mm). */
-function sideEnds(piece: Piece, panel: PanelRound): readonly [front: number, back: number] {
+function sideEnds(
+  piece: Piece,
+  panel: Pick<PanelRound, 'waistEdgeId' | 'front'>,
+): readonly [front: number, back: number] {
   const { edges } = outlineOf(piece);
   const count = edges.length;
   const run = (step: -1 | 1) => {

@@ -93,7 +93,8 @@ function placeOf(share: number, half: PanelRound['half'], sideAt: number): numbe
   return half === 'left' ? 1 - at : at;
 }
 
-function frontOf(
+/** Which end of the waist of a piece lies to the front; `undefined` where nothing tells. */
+export function frontOf(
   garment: Garment,
   piece: Piece,
   waist: Edge,

@@ -30,9 +30,10 @@ export function waistNeeds(garment: Garment, ring: Ring): WaistNeed[] {
   const waist = girthsOf(garment, ring).find((girth) => girth.level.girth === 'waist');
   const hipLevel = ring.levels.find((level) => level.girth === 'hip');
   const hipDepth = hipLevel && levelDepth(hipLevel, set);
-  return ringPieces(garment, ring).flatMap(({ piece }) =>
+  return ringPieces(garment, ring).flatMap(({ piece, from }) =>
     piece.edges.flatMap((edge): WaistNeed[] => {
-      if (edge.role !== 'waist') return [];
+      // A piece that hangs from elsewhere has no waist of the body.
+      if (edge.role !== 'waist' || from) return [];
       const here = { pieceId: piece.id, edgeId: edge.id };
       if (waist?.kind !== 'measured' || waist.total === 0 || typeof hipDepth !== 'number') {
         return [{ ...here, kind: 'no-curve', why: 'measure-missing' }];

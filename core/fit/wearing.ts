@@ -4,17 +4,11 @@ import type { Garment, Ring } from '../garment/garment';
 import { currentSet, depthOf, measureOf } from '../garment/measure-value';
 import { outlineOf } from '../garment/outline';
 import { isSameEdge } from '../garment/seam';
-import { pieceOf } from '../garment/with-piece';
 import { pathLength } from '../geometry/path';
-import { levelLine } from '../shaping/level-line';
 import { inches } from '../units/inch';
-import { drawnLength } from './level-hem';
+import { type LengthPlace, lengthAt } from './length-round';
 import { longestOpening, openingNeeded } from './opening';
-import { panelsRound } from './panels-round';
-import { type GirthAtLevel, hemSweep, ringPieces } from './round-body';
-
-/** Where the length of a garment is looked at. */
-export type LengthPlace = 'front' | 'side' | 'back';
+import { type GirthAtLevel, hemSweep, lineAt, ringPieces } from './round-body';
 
 /** What can be said of getting a garment on, walking in it and wearing another over it. Lengths in mm. */
 export type WearingFinding = FindingBase &
@@ -149,8 +143,9 @@ function walking(garment: Garment, ring: Ring): WearingFinding[] {
   const thigh = measureOf(set, 'thigh');
   const depth = depthOf(set, 'thigh') ?? measureOf(set, 'bodyRise');
   if (thigh === undefined || depth === undefined || sweep === 0) return found;
-  const lines = ringPieces(garment, ring).map(({ piece, times }) => ({ line: levelLine(piece, depth), times }));
-  if (lines.some(({ line, times }) => !line && times > 0)) return found;
+  const worn = ringPieces(garment, ring);
+  const lines = worn.map((member) => ({ ...lineAt(member, depth, worn), times: member.times }));
+  if (lines.some(({ line, times, isElsewhere }) => !line && !isElsewhere && times > 0)) return found;
   const total = lines.reduce((sum, { line, times }) => sum + (line?.length ?? 0) * times, 0);
   const needed = thigh * ROUND_BOTH_THIGHS;
   if (total < needed - AS_GOOD) found.push({ kind: 'thigh-narrow', weight: 'warn', place, depth, total, needed });
@@ -168,31 +163,4 @@ function underOuter(garment: Garment, ring: Ring): WearingFinding[] {
     if (over === undefined || length === undefined || length <= over - outer.shorterBy + AS_GOOD) return [];
     return [{ kind: 'hem-shows', weight: 'warn', place, at, length, outer: over, shorterBy: outer.shorterBy }];
   });
-}
-
-/**
- * How long a ring hangs from its waist to its hem at a place (mm), the longer side where they differ. Where its panels
- * have no places of their own, as with equal gores, the longest middle of a panel. `undefined` without waist or hem.
- */
-export function lengthAt(garment: Garment, ring: Ring, at: LengthPlace): number | undefined {
-  const wanted = { front: [0, 1], side: [0.25, 0.75], back: [0.5] }[at];
-  const panels = panelsRound(garment, ring);
-  const found =
-    'kind' in panels
-      ? ringPieces(garment, ring).flatMap(({ piece }) => {
-          const waistEdgeId = piece.edges.find(({ role }) => role === 'waist')?.id;
-          if (waistEdgeId === undefined) return [];
-          return [
-            drawnLength(piece, { pieceId: piece.id, waistEdgeId, half: 'both', from: 0, to: 1, front: 'start' }, 0.5),
-          ];
-        })
-      : panels.flatMap((panel) => {
-          const piece = pieceOf(garment, panel.pieceId);
-          return wanted.flatMap((place) => {
-            const share = (place - panel.from) / (panel.to - panel.from);
-            return piece && share >= 0 && share <= 1 ? [drawnLength(piece, panel, share)] : [];
-          });
-        });
-  const longest = Math.max(0, ...found);
-  return longest > 0 ? longest : undefined;
 }

@@ -25,6 +25,7 @@ export function brokenReference({
   traced = [],
   mockups = [],
   printings = [],
+  cuttings = [],
 }: Garment): Trouble {
   const diagramIds = new Set(diagrams.map(({ id }) => id));
   const pieceIds = new Set(pieces.map(({ id }) => id));
@@ -54,6 +55,7 @@ export function brokenReference({
     sameId('mockups', mockups) ??
     first('mockups', mockups, ({ pinned }) => sameId('pinned', pinned)) ??
     sameId('printings', printings) ??
+    sameId('cuttings', cuttings) ??
     first('seams', seams, ({ one, other }) => loose('one', ![...one, ...other].every((ref) => isThere(ref, pieces))))
   );
 }

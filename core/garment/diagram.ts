@@ -43,6 +43,8 @@ export interface Diagram {
   /** The upright picture, in pixels. */
   readonly widthPx: number;
   readonly heightPx: number;
+  /** How large the upright picture is on paper (mm), where a scan or a page of a PDF says so. */
+  readonly onPaper?: { readonly across: number; readonly down: number };
   readonly squareUp: SquareUp;
   /** Quarter turns clockwise, after squaring up. */
   readonly quarterTurns: 0 | 1 | 2 | 3;

@@ -11,6 +11,7 @@ export type Place =
   | { readonly kind: 'piece'; readonly pieceId: string }
   | { readonly kind: 'edge'; readonly pieceId: string; readonly edgeId: string }
   | { readonly kind: 'ring'; readonly ringId: string; readonly levelId?: string }
+  | { readonly kind: 'mockup'; readonly mockupId: string }
   | { readonly kind: 'paper' };
 
 /**
@@ -62,6 +63,8 @@ function isSamePlace(a: Place, b: Place): boolean {
       return a.kind === b.kind && a.pieceId === b.pieceId;
     case 'edge':
       return a.kind === b.kind && a.pieceId === b.pieceId && a.edgeId === b.edgeId;
+    case 'mockup':
+      return a.kind === b.kind && a.mockupId === b.mockupId;
     case 'ring':
       return a.kind === b.kind && a.ringId === b.ringId && a.levelId === b.levelId;
   }

@@ -1,4 +1,5 @@
 import type { Diagram } from './diagram';
+import type { Cutting, NamedStep, TracedLate } from './done-to-it';
 import type { GirthName, LengthName, Wearer } from './measure';
 import type { Mockup } from './mockup';
 import type { Piece } from './piece';
@@ -46,6 +47,14 @@ export interface Ring {
 export interface RingMember {
   readonly pieceId: string;
   readonly times?: number;
+  /** The edge its levels are measured from; the waist itself unless said. */
+  readonly from?: HangsFrom;
+}
+
+/** An edge levels are measured from: where it lies on the body, in mm below the waist, less than 0 above it. */
+export interface HangsFrom {
+  readonly edgeId: string;
+  readonly depth: number;
 }
 
 export const PAPER_SIZES = ['a4', 'letter', 'legal', 'a3', 'tabloid'] as const;
@@ -61,6 +70,14 @@ export interface PaperChoice {
   readonly overlap: number;
   /** The finest step of the squares sheet's table: a sixteenth or an eighth of an inch, or a millimetre. */
   readonly step: 'sixteenth' | 'eighth' | 'millimetre';
+  /** What her printer makes of a length, printed over drawn; pages are drawn so much larger or smaller in return. */
+  readonly printer?: PrinterFactors;
+}
+
+/** What a printer makes of a length: 0.99 prints 99 mm for 100. */
+export interface PrinterFactors {
+  readonly across: number;
+  readonly down: number;
 }
 
 /** A finding that she has seen and leaves as it is, such as a straight waist: its kind and place, and why. */
@@ -85,6 +102,8 @@ export interface ScaleProof {
   readonly date: string;
   readonly across: number;
   readonly down: number;
+  /** What the square was printed on and corrected by; it proves nothing of other pages. */
+  readonly on?: { readonly size: PaperSize; readonly printer?: PrinterFactors };
 }
 
 /** One garment: the whole of what is stored. Lengths are millimetres; inches exist only on screen and paper. */
@@ -108,10 +127,18 @@ export interface Garment {
   readonly outer?: OuterGarment;
   /** Each piece as it was when it was first drawn; never changed afterwards. */
   readonly traced?: readonly Piece[];
+  /** Those of them that were drawn before that was kept. */
+  readonly tracedLate?: readonly TracedLate[];
+  /** What was done to the pieces, the oldest first. */
+  readonly steps?: readonly NamedStep[];
+  /** The version whose draft was last brought back, and the newest one there was then. */
+  readonly drawnFrom?: { readonly version: number; readonly newest: number };
   /** Mock-ups, the oldest first. */
   readonly mockups?: readonly Mockup[];
   /** What was printed, the oldest first. */
   readonly printings?: readonly Printing[];
+  /** What was cut, the oldest first. */
+  readonly cuttings?: readonly Cutting[];
   /** What she knows of and leaves as it is. */
   readonly knowingly?: readonly LeftKnowingly[];
   /** Cloth and notions used, in her words. */

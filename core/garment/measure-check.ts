@@ -2,6 +2,7 @@ import { inches } from '../units/inch';
 import { bodyFigures } from './body-figures';
 import type { FindingBase } from './finding';
 import { GIRTHS, type GirthName, MEASURES, type MeasureName, type MeasureSet } from './measure';
+import { canBeHalved, halvesOf } from './measure-halves';
 import { depthMeasure, depthOf, measureOf } from './measure-value';
 
 /** What is worth asking about a measure. Nothing here is refused: bodies differ. Lengths in mm. */
@@ -64,7 +65,8 @@ function singleFindings(set: MeasureSet, measure: MeasureName): MeasureFinding[]
   const value = measureOf(set, measure);
   if (!taken || value === undefined) return [];
   const found = unlikely(measure, value, measure);
-  const by = taken.right === undefined ? 0 : Math.abs(taken.right - taken.length);
+  const sides = canBeHalved(measure) ? halvesOf(taken) : { left: taken.length, right: taken.right ?? taken.length };
+  const by = sides ? Math.abs(sides.right - sides.left) : 0;
   if (by > SIDES_APART) found.push({ kind: 'sides-differ', ...warnAt(measure), measure, by });
   if (taken.guessed) found.push({ kind: 'measure-guessed', ...warnAt(measure), measure });
   return found;

@@ -1,5 +1,6 @@
 import type { Garment } from './garment';
 import type { GirthName, LengthName, MeasureName, MeasureSet } from './measure';
+import { canBeHalved, type Halves, halvesOf } from './measure-halves';
 
 /** The set of measures in use. A garment that passed its schema always has one. */
 export function currentSet(garment: Garment): MeasureSet {
@@ -17,16 +18,12 @@ export function measureOf(set: MeasureSet, name: MeasureName): number | undefine
 }
 
 /**
- * The two halves of a girth, from centre front round the side to centre back (mm), where both sides were taped apart: each
- * side's figure is the girth a body with two such sides would have. `undefined` where one figure stands for both.
+ * The two halves of a girth, from centre front round the side to centre back (mm), where both were taped apart. `undefined`
+ * where one figure stands for both, and for what does not go round the body.
  */
-export function halfGirths(
-  set: MeasureSet,
-  girth: GirthName,
-): { readonly left: number; readonly right: number } | undefined {
+export function halfGirths(set: MeasureSet, girth: GirthName): Halves | undefined {
   const measure = set.measures[girth];
-  if (measure?.right === undefined) return undefined;
-  return { left: measure.length / 2, right: measure.right / 2 };
+  return measure && canBeHalved(girth) ? halvesOf(measure) : undefined;
 }
 
 /** The measures that say how far below the waist a girth is taken. */

@@ -39,7 +39,10 @@ export type MeasureName = GirthName | LengthName;
 
 export const MEASURES: readonly MeasureName[] = [...GIRTHS, ...LENGTHS];
 
-/** One measure. Where the two sides of the body differ, `length` is the wearer's left and `right` her right. */
+/**
+ * One measure. Where the two sides of the body differ, `length` is the wearer's left and `right` her right; of a girth
+ * round the body each is what a body with two such halves would measure.
+ */
 export interface Measure {
   readonly length: number;
   readonly right?: number;

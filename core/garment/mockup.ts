@@ -20,6 +20,8 @@ export type PinnedWhat =
       readonly from?: number;
       readonly to?: number;
       readonly share: number;
+      /** How long the edge was where it was pinned (mm), so that places can be counted from its end for ever. */
+      readonly edgeLength?: number;
     }
   /** Longer, or for less than 0 shorter: at a depth below the waist, or at the hem. */
   | {

@@ -1,9 +1,12 @@
-import type { Garment, PaperChoice, ScaleProof } from './garment';
+import type { Garment, PaperChoice, PrinterFactors, ScaleProof } from './garment';
 
-/** The garment printed on other paper. Scale proved on other paper proves nothing here, so the proof goes. */
+/**
+ * The garment printed on other paper. A proof that does not say on which paper it was made goes, for it proves nothing
+ * here; one that says so stays, and is found out of date.
+ */
 export function setPaper(garment: Garment, choice: Partial<PaperChoice>): Garment {
   const paper = { ...garment.paper, ...choice };
-  if (paper.size === garment.paper.size) return { ...garment, paper };
+  if (paper.size === garment.paper.size || garment.scaleProof?.on) return { ...garment, paper };
   const { scaleProof: _, ...rest } = garment;
   return { ...rest, paper };
 }
@@ -12,4 +15,15 @@ export function setPaper(garment: Garment, choice: Partial<PaperChoice>): Garmen
 export function setScaleProof(garment: Garment, proof: ScaleProof | undefined): Garment {
   const { scaleProof: _, ...rest } = garment;
   return proof === undefined ? rest : { ...rest, scaleProof: proof };
+}
+
+/** The garment with its pages drawn for a printer that stretches or shrinks, or `undefined` for a true one. */
+export function setPrinter(garment: Garment, printer: PrinterFactors | undefined): Garment {
+  const { printer: _, ...paper } = garment.paper;
+  return { ...garment, paper: printer === undefined ? paper : { ...paper, printer } };
+}
+
+/** Another printer: neither the proof nor the correction holds for it. */
+export function forgetPrinter(garment: Garment): Garment {
+  return setPrinter(setScaleProof(garment, undefined), undefined);
 }

@@ -1,8 +1,39 @@
+import type { TablePoint } from '../geometry/point';
+
 /** One page that was printed: what it is called, which piece is on it and the mark of what is drawn on it. */
 export interface PrintedPage {
   readonly name: string;
   readonly pieceIds: readonly string[];
   readonly mark: string;
+}
+
+/** A place where two pages are joined, as both show it. */
+export interface PrintedJoin {
+  readonly over: string;
+  readonly under: string;
+  readonly marks: readonly { readonly at: TablePoint; readonly mark: string }[];
+}
+
+/** How a piece was laid on sheets, so that some of them can be made again and still join the others. */
+export interface LaidOnSheets {
+  readonly pieceId: string;
+  readonly name: string;
+  readonly paper: {
+    readonly size: 'a4' | 'letter' | 'legal' | 'a3' | 'tabloid';
+    readonly turned: 'upright' | 'sideways';
+    readonly margin: number;
+    readonly overlap: number;
+  };
+  /** Where the first sheet began on the table. */
+  readonly origin: TablePoint;
+  /** Where the corners of the piece were then, so that a piece that was only moved is known again. */
+  readonly corners: readonly { readonly id: string; readonly at: TablePoint }[];
+  readonly joins: readonly PrintedJoin[];
+  /** The number of its first page in what was printed, and how many pages that had. */
+  readonly number: number;
+  readonly of: number;
+  /** The printing whose pages these take the place of, and which of those are not needed any more. */
+  readonly mends?: { readonly printingId: string; readonly gone: readonly string[] };
 }
 
 /** A printing that was made: of which pieces, on which paper, page by page. */
@@ -14,4 +45,7 @@ export interface Printing {
   readonly version?: number;
   readonly mark: string;
   readonly pages: readonly PrintedPage[];
+  readonly laid?: readonly LaidOnSheets[];
+  /** YYYY-MM-DD: since when its pages are not used any more. */
+  readonly unused?: string;
 }

@@ -1,4 +1,4 @@
-import type { Garment, Level, Ring } from './garment';
+import type { Garment, HangsFrom, Level, Ring } from './garment';
 import { withOne, withoutOne } from './with-piece';
 
 /** The garment with one more ring of pieces. */
@@ -33,7 +33,19 @@ export function setTimes(garment: Garment, ringId: string, pieceId: string, time
     const index = ring.members.findIndex((member) => member.pieceId === pieceId);
     const member = ring.members[index];
     if (!member || member.times === times) return ring;
-    return { ...ring, members: ring.members.with(index, times === undefined ? { pieceId } : { pieceId, times }) };
+    const { times: _, ...bare } = member;
+    return { ...ring, members: ring.members.with(index, times === undefined ? bare : { ...bare, times }) };
+  });
+}
+
+/** The garment with the edge said that the levels of a piece in a ring are measured from, or its waist with `undefined`. */
+export function setHangsFrom(garment: Garment, ringId: string, pieceId: string, from: HangsFrom | undefined): Garment {
+  return withRing(garment, ringId, (ring) => {
+    const index = ring.members.findIndex((member) => member.pieceId === pieceId);
+    const member = ring.members[index];
+    if (!member || (member.from?.edgeId === from?.edgeId && member.from?.depth === from?.depth)) return ring;
+    const { from: _, ...bare } = member;
+    return { ...ring, members: ring.members.with(index, from ? { ...bare, from } : bare) };
   });
 }
 

@@ -54,6 +54,7 @@ const diagram = z.strictObject({
   photoId: id,
   widthPx: positive,
   heightPx: positive,
+  onPaper: z.exactOptional(z.strictObject({ across: positive, down: positive })),
   squareUp,
   quarterTurns: z.union([z.literal(0), z.literal(1), z.literal(2), z.literal(3)]),
   knownLengths: list(z.strictObject({ id, from: point, to: point, says: stated }), 200),
@@ -119,7 +120,14 @@ const level = z.strictObject({
 const ring = z.strictObject({
   id,
   name: words,
-  members: list(z.strictObject({ pieceId: id, times: z.exactOptional(notNegative) }), 500),
+  members: list(
+    z.strictObject({
+      pieceId: id,
+      times: z.exactOptional(notNegative),
+      from: z.exactOptional(z.strictObject({ edgeId: id, depth: length })),
+    }),
+    500,
+  ),
   levels: list(level, 100),
 });
 
@@ -130,6 +138,9 @@ const seam = z.strictObject({
   one: seamEdges.check(z.minLength(1)),
   other: seamEdges.check(z.minLength(1)),
   ease: length,
+  lap: z.exactOptional(
+    z.strictObject({ side: z.enum(['one', 'other']), length: positive, at: z.enum(['start', 'end']) }),
+  ),
   way: z.enum(['opposite', 'same']),
 });
 
@@ -142,6 +153,7 @@ const pinnedWhat = z.discriminatedUnion('kind', [
     from: z.exactOptional(length),
     to: z.exactOptional(length),
     share: z.number().check(z.minimum(0), z.maximum(1)),
+    edgeLength: z.exactOptional(positive),
   }),
   z.strictObject({
     kind: z.literal('length'),
@@ -180,13 +192,48 @@ const mockup = z.strictObject({
   note: words,
   pinned: list(pinnedChange, 500),
 });
+const paper = {
+  size: z.enum(PAPER_SIZES),
+  turned: z.enum(['upright', 'sideways']),
+  margin: notNegative,
+  overlap: notNegative,
+};
+const number = z.int().check(z.minimum(1));
+const time = z.int().check(z.minimum(0));
+const laid = z.strictObject({
+  pieceId: id,
+  name: words,
+  paper: z.strictObject(paper),
+  origin: point,
+  corners: list(z.strictObject({ id, at: point }), 2000),
+  joins: list(
+    z.strictObject({ over: words, under: words, marks: list(z.strictObject({ at: point, mark: words }), 10) }),
+    4000,
+  ),
+  number,
+  of: number,
+  mends: z.exactOptional(z.strictObject({ printingId: id, gone: list(words, 2000) })),
+});
 const printing = z.strictObject({
   id,
   date,
-  version: z.exactOptional(z.int().check(z.minimum(1))),
+  version: z.exactOptional(number),
   mark: words,
   pages: list(z.strictObject({ name: words, pieceIds: list(id, 500), mark: words }), 2000),
+  laid: z.exactOptional(list(laid, 500)),
+  unused: z.exactOptional(date),
 });
+const cutting = z.strictObject({
+  id,
+  date,
+  version: number,
+  from: z.enum(['mock-up', 'cloth']),
+  pieces: list(z.strictObject({ pieceId: id, mark: words }), 500),
+});
+
+/** No printer stretches so far; a hand-written file must not fold a page up to nothing. */
+const factor = z.number().check(z.minimum(0.9), z.maximum(1.1));
+const printer = z.strictObject({ across: factor, down: factor });
 
 const shape = z.strictObject({
   schema: z.literal(SCHEMA),
@@ -210,20 +257,29 @@ const shape = z.strictObject({
     }),
   ),
   traced: z.exactOptional(list(piece, 500)),
+  tracedLate: z.exactOptional(list(z.strictObject({ pieceId: id, since: time }), 500)),
+  steps: z.exactOptional(list(z.strictObject({ label: words, time, pieceIds: list(id, 500) }), 1000)),
+  drawnFrom: z.exactOptional(z.strictObject({ version: number, newest: number })),
   mockups: z.exactOptional(list(mockup, 200)),
   printings: z.exactOptional(list(printing, 500)),
+  cuttings: z.exactOptional(list(cutting, 500)),
   knowingly: z.exactOptional(list(z.strictObject({ finding: words, date, why: words }), 500)),
   cloth: z.exactOptional(words),
   notions: z.exactOptional(words),
   coverPhotoId: z.exactOptional(id),
   paper: z.strictObject({
-    size: z.enum(PAPER_SIZES),
-    turned: z.enum(['upright', 'sideways']),
-    margin: notNegative,
-    overlap: notNegative,
+    ...paper,
     step: z.enum(['sixteenth', 'eighth', 'millimetre']),
+    printer: z.exactOptional(printer),
   }),
-  scaleProof: z.exactOptional(z.strictObject({ date, across: positive, down: positive })),
+  scaleProof: z.exactOptional(
+    z.strictObject({
+      date,
+      across: positive,
+      down: positive,
+      on: z.exactOptional(z.strictObject({ size: z.enum(PAPER_SIZES), printer: z.exactOptional(printer) })),
+    }),
+  ),
 });
 
 export type GarmentReading = { readonly kind: 'garment'; readonly garment: Garment } | NotAGarment;

@@ -1,5 +1,5 @@
 import type { Garment } from './garment';
-import type { EdgeRef, Seam, SeamEdge } from './seam';
+import type { EdgeRef, Seam, SeamEdge, SeamLap } from './seam';
 
 /** The garment with one more seam. */
 export function addSeam(garment: Garment, seam: Seam): Garment {
@@ -14,6 +14,13 @@ export function changeSeam(garment: Garment, seamId: string, change: (seam: Seam
   if (!seam) return garment;
   const changed = change(seam);
   return changed === seam ? garment : { ...garment, seams: seams.with(index, changed) };
+}
+
+/** The seam with a lap, or with none. What was written as ease of the lapping side stood for it and is left out. */
+export function withLap(seam: Seam, lap: SeamLap | undefined, side: SeamLap['side']): Seam {
+  const { lap: _, ...bare } = seam;
+  const ease = (side === 'one' ? seam.ease > 0 : seam.ease < 0) ? 0 : seam.ease;
+  return lap ? { ...bare, ease, lap } : { ...bare, ease };
 }
 
 /** The garment without a seam; its edges stay as they are. */

@@ -70,6 +70,27 @@ export function garmentOfVersion(versions: readonly StoredVersion[], number: num
   }
 }
 
+/** The versions that can be opened: a damaged row takes only those with it that were built on it. Each is read once. */
+export function readableVersions(versions: readonly StoredVersion[]): StoredVersion[] {
+  let before: Garment | undefined;
+  return versions
+    .toSorted((a, b) => a.number - b.number)
+    .filter(({ kept }) => {
+      before = readAfter(before, kept);
+      return before !== undefined;
+    });
+}
+
+function readAfter(before: Garment | undefined, kept: StoredVersion['kept']): Garment | undefined {
+  try {
+    const garment = kept.kind === 'whole' ? kept.garment : before && changedGarment(before, kept.change);
+    const read = readStoredGarment(garment);
+    return read.kind === 'garment' ? read.garment : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
 /** The newest version whose pieces are exactly those of the garment; `undefined` when something changed since. */
 export function versionNow<Head extends VersionHead>(versions: readonly Head[], garment: Garment): Head | undefined {
   const mark = versionMark(garment);

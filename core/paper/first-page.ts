@@ -105,7 +105,10 @@ function title(ink: Ink, document: PdfDocument, { garment, words, today, of }: F
   const set = currentSet(garment);
   const line = words.first.line(of, words.first.paper(garment.paper.size), words.date(today));
   document.text(ink, line, area.left, area.top + 14, { size: TEXT });
-  document.text(ink, words.first.wearerLine(words.date(set.date), set.wornOver), area.left, area.top + 17.8, {
+  const { printer } = garment.paper;
+  const wearer = words.first.wearerLine(words.date(set.date), set.wornOver);
+  const said = printer ? `${wearer} · ${words.corrected(printer)}` : wearer;
+  document.text(ink, said, area.left, area.top + 17.8, {
     size: 2.6,
     grey: 0.25,
   });

@@ -6,6 +6,7 @@ import { TEST_SQUARE } from './paper-findings';
 import type { PdfDocument, StoredDrawing } from './pdf-document';
 import type { Ink } from './pdf-ink';
 import { testSquarePlace } from './test-square-place';
+import { fittedText } from './text-lines';
 
 /** What stands on a page beside the drawing. */
 export interface Furniture extends Header {
@@ -68,7 +69,7 @@ function inkJoinMark(ink: Ink, document: PdfDocument, { runs }: Join, { at, mark
 const SQUARE_GREY = 0.35;
 
 /** A square of just four inches, fine enough to lie over the drawing, with sharp corners to measure between. */
-function inkTestSquare(ink: Ink, { document, words, plan, page, pieceName }: Furniture): void {
+function inkTestSquare(ink: Ink, { document, words, paper, plan, page, pieceName }: Furniture): void {
   const { x, y } = testSquarePlace(plan, page);
   const [right, bottom] = [x + TEST_SQUARE, y + TEST_SQUARE];
   ink.pen(0.2, [], SQUARE_GREY).rectangle(x, y, TEST_SQUARE, TEST_SQUARE);
@@ -85,4 +86,9 @@ function inkTestSquare(ink: Ink, { document, words, plan, page, pieceName }: Fur
   const beside = x + 4.5 + document.textWidth(page.label, 5.2, 'bold');
   document.text(ink, pieceName, beside, y + 6.4, { size: 3, grey: SQUARE_GREY });
   document.text(ink, words.testSquare, x + 2.5, bottom - 2.6, { size: 3, grey: SQUARE_GREY });
+  if (!paper.printer) return;
+  const said = words.corrected(paper.printer);
+  const fits = { width: TEST_SQUARE - 5, size: 2.4, least: 1.6, weight: 'plain' } as const;
+  const line = fittedText(document, said, fits);
+  document.text(ink, line.text, x + 2.5, bottom - 7, { size: line.size, grey: SQUARE_GREY });
 }

@@ -54,15 +54,16 @@ export function inkHeader(ink: Ink, header: Header): void {
   const name = fittedText(document, pieceName, nameRoom);
   document.text(ink, name.text, left, first, { size: name.size, weight: 'bold' });
 
-  const line = fittedText(document, `${garmentLine} · ${words.fullSize}`, {
-    width: 84,
+  const cut = fittedText(document, cutLine, { width: right - left - 88, size: 3, least: 2.3, weight: 'plain' });
+  document.text(ink, cut.text, left, second, { size: cut.size });
+  // What may be cut short is the end of it, the date; never how the page is printed.
+  const line = fittedText(document, `${words.fullSize} · ${garmentLine}`, {
+    width: right - left - 4 - document.textWidth(cut.text, cut.size),
     size: 2.3,
     least: 1.9,
     weight: 'plain',
   });
   document.text(ink, line.text, right, second, { size: line.size, align: 'end', grey: 0.25 });
-  const cut = fittedText(document, cutLine, { width: right - left - 88, size: 3, least: 2.3, weight: 'plain' });
-  document.text(ink, cut.text, left, second, { size: cut.size });
 }
 
 function upArrow(ink: Ink, x: number, top: number): void {

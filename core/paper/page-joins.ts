@@ -1,5 +1,6 @@
+import type { PrintedJoin } from '../garment/printed';
 import { distance, type Point, type TablePoint } from '../geometry/point';
-import { letters } from './letters';
+import { letters, lettersRead } from './letters';
 import type { Page, PagePlan } from './page-plan';
 
 /** A place on a join where both pages carry a cross and the same mark. */
@@ -35,11 +36,18 @@ const WORDS = [0.5, 0.46, 0.54, 0.42] as const;
 const ROOM = 9;
 const WORDS_ROOM = 14;
 
-/** Every join of a plan, in the order of its pages. */
-export function pageJoins(plan: PagePlan): Join[] {
+/**
+ * Every join of a plan, in the order of its pages. Where some of the pages are printed already, `printed` are the joins
+ * these show: they stay as they are, and marks of new ones count on.
+ */
+export function pageJoins(plan: PagePlan, printed: readonly PrintedJoin[] = []): Join[] {
   const { pages, step, window, origin } = plan;
   const overlap = window.width - step.across;
-  let [numbers, marks] = [0, 0];
+  const used = printed.flatMap(({ marks }) => marks.map(({ mark }) => mark));
+  let numbers = Math.max(0, ...used.filter((mark) => /^\d+$/.test(mark)).map(Number));
+  let marks = Math.max(0, ...used.filter((mark) => /^[a-z]+$/.test(mark)).map((mark) => lettersRead(mark) + 1));
+  const shown = (over: Page, under: Page) =>
+    printed.find((join) => join.over === over.label && join.under === under.label)?.marks;
   return pages.flatMap((over): Join[] => {
     const joins: Join[] = [];
     const left = origin.x + over.column * step.across + overlap / 2;
@@ -55,10 +63,12 @@ export function pageJoins(plan: PagePlan): Join[] {
         under: beside,
         from: { x, y: over.window.minY },
         to: { x, y: over.window.maxY },
-        marks: SHARES.map((shares) => {
-          numbers += 1;
-          return { at: freest(plan.ink, shares.map(at)), mark: String(numbers) };
-        }),
+        marks:
+          shown(over, beside) ??
+          SHARES.map((shares) => {
+            numbers += 1;
+            return { at: freest(plan.ink, shares.map(at)), mark: String(numbers) };
+          }),
         wordsAt: freest(plan.ink, WORDS.map(at), WORDS_ROOM),
       });
     }
@@ -71,10 +81,12 @@ export function pageJoins(plan: PagePlan): Join[] {
         under: below,
         from: { x: over.window.minX, y },
         to: { x: over.window.maxX, y },
-        marks: SHARES.map((shares) => {
-          marks += 1;
-          return { at: freest(plan.ink, shares.map(at)), mark: letters(marks - 1).toLowerCase() };
-        }),
+        marks:
+          shown(over, below) ??
+          SHARES.map((shares) => {
+            marks += 1;
+            return { at: freest(plan.ink, shares.map(at)), mark: letters(marks - 1).toLowerCase() };
+          }),
         wordsAt: freest(plan.ink, WORDS.map(at), WORDS_ROOM),
       });
     }

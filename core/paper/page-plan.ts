@@ -4,10 +4,10 @@ import { type Box, boxOfPoints, growBox, unionBox } from '../geometry/bounds';
 import { flattenPath } from '../geometry/flatten';
 import { pathBounds } from '../geometry/path';
 import { between, distance, type Point, type TablePoint } from '../geometry/point';
-import { letters } from './letters';
 import { sheetOf } from './page-sizes';
 import { type Grid, pagesNeeded } from './pages-needed';
 import { TEST_SQUARE } from './paper-findings';
+import { sheetName } from './sheet-names';
 
 /** One sheet of a piece. `window` is the part of the table it shows; neighbours share an overlap. */
 export interface Page {
@@ -57,7 +57,10 @@ export function windowsFor(length: number, window: number, overlap: number): num
 }
 
 /** The part of a sheet that shows the drawing (mm). */
-export function windowSize(paper: PaperChoice): { readonly width: number; readonly height: number } {
+export function windowSize(paper: Pick<PaperChoice, 'size' | 'turned' | 'margin'>): {
+  readonly width: number;
+  readonly height: number;
+} {
   const sheet = sheetOf(paper);
   return { width: sheet.width - 2 * paper.margin, height: sheet.height - 2 * paper.margin - HEADER };
 }
@@ -97,7 +100,7 @@ function planned(marks: readonly Mark[], paper: PaperChoice): PagePlan | undefin
     return {
       row,
       column,
-      label: `${letters(row)}${column + 1}`,
+      label: sheetName(row, column),
       window: { minX, minY, maxX: minX + window.width, maxY: minY + window.height },
     };
   });
@@ -113,8 +116,8 @@ export function drawnBox(marks: readonly Mark[]): Box | undefined {
   }, undefined);
 }
 
-/** Places along every line and every run of words. */
-function inkPlaces(marks: readonly Mark[]): Point[] {
+/** Places along every line and every run of words, a few mm apart. */
+export function inkPlaces(marks: readonly Mark[]): Point[] {
   return marks.flatMap((mark) => {
     const line = mark.kind === 'words' ? wordsRun(mark) : flattenPath(mark.path, FOLLOW);
     return line.flatMap((to, index) => {

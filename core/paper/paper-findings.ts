@@ -1,12 +1,14 @@
 import { cutPieces } from '../garment/cut-pieces';
 import type { FindingBase } from '../garment/finding';
-import type { Garment } from '../garment/garment';
+import type { Garment, PrinterFactors } from '../garment/garment';
 import { inches } from '../units/inch';
 
 /** What can be said against the printed pages. Lengths in mm. */
 export type PaperFinding = FindingBase &
   (
     | { readonly kind: 'scale-not-proved' }
+    /** The proof was made on other paper, or before pages were corrected as they are now. */
+    | { readonly kind: 'scale-proof-stale'; readonly why: 'paper' | 'correction' }
     | {
         readonly kind: 'scale-off';
         /** What the test square measured, and should. */
@@ -35,11 +37,43 @@ export function paperFindings(garment: Garment): PaperFinding[] {
   const place = { kind: 'paper' } as const;
   const proof = garment.scaleProof;
   if (!proof) return [{ kind: 'scale-not-proved', weight: 'warn', place }];
+  const stale = staleBy(garment);
+  if (stale) return [{ kind: 'scale-proof-stale', weight: 'warn', place, why: stale }];
   const { across, down } = proof;
   if (Math.max(Math.abs(across - TEST_SQUARE), Math.abs(down - TEST_SQUARE)) <= RULER_READS) return [];
   return [
     { kind: 'scale-off', weight: 'stop', place, across, down, wanted: TEST_SQUARE, cause: causeOf(across, down) },
   ];
+}
+
+function staleBy({ scaleProof, paper }: Garment): 'paper' | 'correction' | undefined {
+  const on = scaleProof?.on;
+  // A proof that does not say what it was made on is of pages before any was corrected.
+  if (on && on.size !== paper.size) return 'paper';
+  const [was, is] = [on?.printer, paper.printer];
+  return was?.across === is?.across && was?.down === is?.down ? undefined : 'correction';
+}
+
+/** A printer is off by less than this; more is a viewer or a driver that fits pages to the paper. */
+const PRINTER_SLIPS = 0.03;
+
+export type PrinterReading =
+  | { readonly kind: 'factors'; readonly printer: PrinterFactors }
+  /** Off by more than printers are, or by just what fitting to other paper makes. */
+  | { readonly kind: 'not-the-printer'; readonly cause: ScaleCause };
+
+/** What a test square that is off says of the printer; nothing where there is none, or it is true or out of date. */
+export function printerReading(garment: Garment): PrinterReading | undefined {
+  const off = paperFindings(garment).find((finding) => finding.kind === 'scale-off');
+  if (!off) return undefined;
+  const before = garment.paper.printer ?? { across: 1, down: 1 };
+  const across = (before.across * off.across) / TEST_SQUARE;
+  const down = (before.down * off.down) / TEST_SQUARE;
+  const isFitted = off.cause === 'letter-fit-to-a4' || off.cause === 'a4-fit-to-letter';
+  if (isFitted || Math.max(Math.abs(across - 1), Math.abs(down - 1)) > PRINTER_SLIPS) {
+    return { kind: 'not-the-printer', cause: off.cause };
+  }
+  return { kind: 'factors', printer: { across, down } };
 }
 
 function causeOf(across: number, down: number): ScaleCause {

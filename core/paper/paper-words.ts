@@ -1,4 +1,6 @@
 import type { WordsContent } from '../drawing/drawing';
+import type { PrinterFactors } from '../garment/garment';
+import type { VersionSaid } from '../garment/version-said';
 
 /** Every sentence on paper, in the language of the person who prints. Lengths come in mm and are written by these. */
 export interface PaperWords {
@@ -15,9 +17,11 @@ export interface PaperWords {
   readonly pageOf: (page: number, of: number) => string;
   readonly rowColumn: (row: string, column: number) => string;
   /** Which garment and which version. */
-  readonly garmentLine: (garment: string, date: string, version: string) => string;
+  readonly garmentLine: (garment: string, date: string, version: VersionSaid) => string;
   /** In what scale a page is drawn, and how it is printed. */
   readonly fullSize: string;
+  /** That the page is drawn for one printer, which is off by these. */
+  readonly corrected: (printer: PrinterFactors) => string;
   readonly testSquare: string;
   readonly thisWayUp: string;
   readonly inch: string;

@@ -1,18 +1,21 @@
 import { cutPieces } from '../garment/cut-pieces';
 import type { Garment } from '../garment/garment';
-import { versionMark } from '../garment/version-mark';
+import { type VersionSaid, versionSaid } from '../garment/version-said';
 import { addFirstPages, firstPagesCount } from './first-page';
+import { mendPlan } from './mend-plan';
 import type { PaperWords } from './paper-words';
 import { type PaperFonts, PdfDocument } from './pdf-document';
-import { piecePages, plannedPieces } from './piece-pages';
+import { mendedPages, piecePages, plannedPieces } from './piece-pages';
 import { addSquaresPages } from './squares-page';
 
 export interface PatternPdfOptions {
   readonly garment: Garment;
   /** Which pieces, in the order of the garment; all of them when left out. */
   readonly pieceIds?: readonly string[];
-  /** Full-size pages, the squares sheets, or both. */
-  readonly what: 'pages' | 'squares' | 'both';
+  /** Full-size pages, the squares sheets, or both; or of the pages on paper only those that are out of date. */
+  readonly what: 'pages' | 'squares' | 'both' | 'out-of-date';
+  /** Which version it is; without one the mark of the pieces alone. */
+  readonly version?: VersionSaid;
   readonly words: PaperWords;
   readonly fonts: PaperFonts;
   /** Printed on every page, YYYY-MM-DD. */
@@ -29,8 +32,9 @@ export type PatternPdf =
   | { readonly kind: 'nothing-to-print'; readonly why: 'no-piece' | 'no-room' }
   | { readonly kind: 'stopped' };
 
-/** Letters of the garment's name that go on every page, so few that the date after it is never cut off. */
+/** Letters of the names of garment and version that go on every page, so few that what follows is not cut off. */
 const LONGEST_NAME = 30;
+const LONGEST_VERSION = 24;
 
 /**
  * The pattern as a PDF: a page that proves the scale and shows which sheet goes where, then every sheet of every piece at
@@ -39,14 +43,28 @@ const LONGEST_NAME = 30;
  */
 export async function patternPdf(options: PatternPdfOptions): Promise<PatternPdf> {
   const { garment, pieceIds, what, words, fonts, today, onProgress, signal } = options;
+  const version = options.version ?? versionSaid([], garment);
   const chosen = cutPieces(garment).filter((piece) => !pieceIds || pieceIds.includes(piece.id));
   if (chosen.length === 0) return { kind: 'nothing-to-print', why: 'no-piece' };
   const title = garment.name === '' ? words.unnamedGarment : garment.name;
-  const document = await PdfDocument.begin({ fonts, title, made: new Date(`${today}T12:00:00Z`) });
-  const short = title.length <= LONGEST_NAME ? title : `${title.slice(0, LONGEST_NAME - 1).trimEnd()}…`;
-  const garmentLine = words.garmentLine(short, words.date(today), versionMark(garment));
+  const document = await PdfDocument.begin({
+    fonts,
+    title,
+    made: new Date(`${today}T12:00:00Z`),
+    printer: garment.paper.printer,
+  });
+  const said = version.kind === 'kept' ? { ...version, name: shortened(version.name, LONGEST_VERSION) } : version;
+  const garmentLine = words.garmentLine(shortened(title, LONGEST_NAME), words.date(today), said);
+  const { printer } = garment.paper;
+  // On a squares sheet there is room for it; a full-size page says it in its test square.
+  const squaresLine = printer ? `${garmentLine} · ${words.corrected(printer)}` : garmentLine;
   const jobs: (() => void)[] = [];
-  if (what !== 'squares') {
+  if (what === 'out-of-date') {
+    const mended = mendPlan(garment).filter(({ piece }) => chosen.includes(piece));
+    if (mended.length === 0) return { kind: 'nothing-to-print', why: 'no-piece' };
+    jobs.push(...mendedPages(document, { mended, words, garmentLine }));
+  }
+  if (what === 'pages' || what === 'both') {
     const planned = plannedPieces(document, garment, chosen, words);
     if (planned.length === 0) return { kind: 'nothing-to-print', why: 'no-room' };
     const sheets = planned.reduce((sum, { plan }) => sum + plan.pages.length, 0);
@@ -54,8 +72,10 @@ export async function patternPdf(options: PatternPdfOptions): Promise<PatternPdf
     jobs.push(() => addFirstPages(document, { garment, pieces: planned, words, today, of }));
     jobs.push(...piecePages(document, { garment, planned, words, garmentLine, of }));
   }
-  if (what !== 'pages') {
-    jobs.push(...chosen.map((piece) => () => addSquaresPages({ document, garment, piece, words, garmentLine })));
+  if (what === 'squares' || what === 'both') {
+    jobs.push(
+      ...chosen.map((piece) => () => addSquaresPages({ document, garment, piece, words, garmentLine: squaresLine })),
+    );
   }
   for (const [index, job] of jobs.entries()) {
     job();
@@ -63,4 +83,8 @@ export async function patternPdf(options: PatternPdfOptions): Promise<PatternPdf
     if (signal?.aborted) return { kind: 'stopped' };
   }
   return { kind: 'pdf', bytes: await document.finish(), pages: document.pageCount };
+}
+
+function shortened(name: string, longest: number): string {
+  return name.length <= longest ? name : `${name.slice(0, longest - 1).trimEnd()}…`;
 }

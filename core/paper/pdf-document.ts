@@ -1,5 +1,6 @@
 import { PDFDocument, type PDFFont, PDFName, type PDFRef, PrintScaling } from '@cantoo/pdf-lib';
 import * as fontkit from 'fontkit';
+import type { PrinterFactors } from '../garment/garment';
 import type { Box } from '../geometry/bounds';
 import type { Sheet } from './page-sizes';
 import { Ink } from './pdf-ink';
@@ -36,16 +37,27 @@ export class PdfDocument {
   private readonly fonts: Readonly<Record<Weight, LoadedFont>>;
   private readonly drawings: StoredDrawing[] = [];
 
-  private constructor(doc: PDFDocument, fonts: Readonly<Record<Weight, LoadedFont>>) {
+  private readonly printer: PrinterFactors | undefined;
+
+  private constructor(
+    doc: PDFDocument,
+    fonts: Readonly<Record<Weight, LoadedFont>>,
+    printer: PrinterFactors | undefined,
+  ) {
     this.doc = doc;
     this.fonts = fonts;
+    this.printer = printer;
   }
 
-  /** An empty document. `made` is written into it, so that the same garment on the same day makes the same file. */
+  /**
+   * An empty document. `made` is written into it, so that the same garment on the same day makes the same file. For a
+   * `printer` that stretches or shrinks, pages are drawn the other way round their middle, and come out true.
+   */
   static async begin(options: {
     readonly fonts: PaperFonts;
     readonly title: string;
     readonly made: Date;
+    readonly printer?: PrinterFactors | undefined;
   }): Promise<PdfDocument> {
     const doc = await PDFDocument.create();
     doc.registerFontkit(fontkit as never);
@@ -57,10 +69,11 @@ export class PdfDocument {
     const preferences = doc.catalog.getOrCreateViewerPreferences();
     preferences.setPrintScaling(PrintScaling.None);
     preferences.setPickTrayByPDFSize(true);
-    return new PdfDocument(doc, {
+    const fonts = {
       plain: await loadedFont(doc, options.fonts.plain),
       bold: await loadedFont(doc, options.fonts.bold),
-    });
+    };
+    return new PdfDocument(doc, fonts, options.printer);
   }
 
   /** The width of a text in mm. */
@@ -115,7 +128,7 @@ export class PdfDocument {
     const { context } = this.doc;
     // The one place where millimetres become points, written to a millionth so that a long page stays true.
     const k = POINTS_PER_MM.toFixed(8);
-    const content = `q ${k} 0 0 -${k} 0 ${height.toFixed(5)} cm 1 J 1 j\n${ink.toString()}\nQ`;
+    const content = `q ${k} 0 0 -${k} 0 ${height.toFixed(5)} cm ${this.corrected(sheet)}1 J 1 j\n${ink.toString()}\nQ`;
     page.node.set(PDFName.of('Contents'), context.register(context.flateStream(content)));
     page.node.set(
       PDFName.of('Resources'),
@@ -124,6 +137,13 @@ export class PdfDocument {
         XObject: Object.fromEntries(this.drawings.map(({ name, ref }) => [name, ref])),
       }),
     );
+  }
+
+  private corrected({ width, height }: Sheet): string {
+    if (!this.printer) return '';
+    const [x, y] = [1 / this.printer.across, 1 / this.printer.down];
+    const shift = [(width * (1 - x)) / 2, (height * (1 - y)) / 2];
+    return `${[x, 0, 0, y, ...shift].map((number) => number.toFixed(8)).join(' ')} cm `;
   }
 
   async finish(): Promise<Uint8Array> {

@@ -1,9 +1,10 @@
 import { pieceDrawing } from '../drawing/piece-drawing';
-import type { Garment } from '../garment/garment';
+import type { Garment, PaperChoice } from '../garment/garment';
 import type { Piece } from '../garment/piece';
 import { growBox } from '../geometry/bounds';
 import { firstPagesCount } from './first-page';
-import { inkFurniture } from './page-furniture';
+import type { MendedPiece } from './mend-plan';
+import { type Furniture, inkFurniture } from './page-furniture';
 import { pageJoins } from './page-joins';
 import type { MappedPiece } from './page-map';
 import { HEADER, planPages, windowSize } from './page-plan';
@@ -34,9 +35,7 @@ export function plannedPieces(
   });
   let firstNumber = 1 + firstPagesCount(garment, planned.length);
   return planned.map(({ piece, marks, plan }) => {
-    const drawing = document.store(inkMarks(document, marks, words), growBox(plan.drawn, AROUND));
-    const name = piece.name === '' ? words.unnamedPiece : piece.name;
-    const one = { piece, name, marks, plan, drawing, firstNumber, cutLine: cutLineOf(marks, words) };
+    const one = { ...storedPiece(document, { piece, marks, plan }, words), firstNumber };
     firstNumber += plan.pages.length;
     return one;
   });
@@ -55,23 +54,73 @@ export interface PiecePages {
 export function piecePages(document: PdfDocument, options: PiecePages): (() => void)[] {
   const { garment, planned, words, garmentLine, of } = options;
   const { paper } = garment;
-  const sheet = sheetOf(paper);
-  const { width, height } = windowSize(paper);
-  const rulers = document.store(rulerTicks({ width, height }), { minX: 0, minY: 0, maxX: width, maxY: height });
+  const rulers = storedRulers(document, paper);
   return planned.flatMap(({ plan, drawing, name, firstNumber, cutLine }) => {
     const joins = pageJoins(plan);
+    const said = { pieceName: name, garmentLine, cutLine };
     return plan.pages.map((page, index) => () => {
-      const ink = new Ink();
-      const [left, top] = [paper.margin, paper.margin + HEADER];
-      ink.save().clip(left, top, width, height);
-      ink
-        .shift(left - page.window.minX, top - page.window.minY)
-        .show(drawing.name)
-        .restore();
       const number = firstNumber + index;
-      const said = { pieceName: name, garmentLine, cutLine };
-      inkFurniture(ink, { document, words, sheet, paper, plan, joins, rulers, page, number, of, ...said });
-      document.addPage(sheet, ink);
+      addSheet(drawing, {
+        document,
+        words,
+        sheet: sheetOf(paper),
+        paper,
+        plan,
+        joins,
+        rulers,
+        page,
+        number,
+        of,
+        ...said,
+      });
     });
   });
+}
+
+export interface MendedPages {
+  readonly mended: readonly MendedPiece[];
+  readonly words: PaperWords;
+  readonly garmentLine: string;
+}
+
+/** One job for each page that is out of date, on the paper and under the name and number it had. */
+export function mendedPages(document: PdfDocument, { mended, words, garmentLine }: MendedPages): (() => void)[] {
+  return mended.flatMap(({ piece, paper, plan, joins, only, number, of }) => {
+    const rulers = storedRulers(document, paper);
+    const { name, drawing, cutLine } = storedPiece(document, { piece, marks: pieceDrawing(piece), plan }, words);
+    const said = { pieceName: name, garmentLine, cutLine };
+    return only.map((page) => () => {
+      const at = { page, number: number(page), of };
+      addSheet(drawing, { document, words, sheet: sheetOf(paper), paper, plan, joins, rulers, ...at, ...said });
+    });
+  });
+}
+
+function storedPiece(
+  document: PdfDocument,
+  { piece, marks, plan }: Pick<MappedPiece, 'piece' | 'marks' | 'plan'>,
+  words: PaperWords,
+) {
+  const drawing = document.store(inkMarks(document, marks, words), growBox(plan.drawn, AROUND));
+  const name = piece.name === '' ? words.unnamedPiece : piece.name;
+  return { piece, name, marks, plan, drawing, cutLine: cutLineOf(marks, words) };
+}
+
+function storedRulers(document: PdfDocument, paper: PaperChoice): StoredDrawing {
+  const { width, height } = windowSize(paper);
+  return document.store(rulerTicks({ width, height }), { minX: 0, minY: 0, maxX: width, maxY: height });
+}
+
+function addSheet(drawing: StoredDrawing, furniture: Furniture): void {
+  const { document, paper, page, sheet } = furniture;
+  const { width, height } = windowSize(paper);
+  const [left, top] = [paper.margin, paper.margin + HEADER];
+  const ink = new Ink();
+  ink.save().clip(left, top, width, height);
+  ink
+    .shift(left - page.window.minX, top - page.window.minY)
+    .show(drawing.name)
+    .restore();
+  inkFurniture(ink, furniture);
+  document.addPage(sheet, ink);
 }

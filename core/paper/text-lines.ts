@@ -1,10 +1,10 @@
 import type { PdfDocument, Weight } from './pdf-document';
 
-/** A text in lines no wider than `width` mm at letters of `size` mm; a single word that is wider stays whole. */
+/** A text in lines no wider than `width` mm at letters of `size` mm; a single word that is wider stays whole, as does a length. */
 export function textLines(document: PdfDocument, text: string, width: number, size: number, weight: Weight): string[] {
   const lines: string[] = [];
   let line = '';
-  for (const word of text.split(/\s+/)) {
+  for (const word of text.split(/[^\S\u00a0]+/)) {
     const longer = line === '' ? word : `${line} ${word}`;
     if (line !== '' && document.textWidth(longer, size, weight) > width) {
       lines.push(line);

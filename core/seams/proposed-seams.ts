@@ -8,11 +8,13 @@ import { edgeIndex, pieceOf } from '../garment/with-piece';
 import { inches } from '../units/inch';
 import { netEdgeLength } from './edge-length';
 import { proposeSeamPairs, type SeamPair } from './seam-pairs';
+import { lapEnd } from './seam-sides';
+import { isWithinMatch } from './walk';
 
-/** A seam proposed, and why. `difference` is first less second, over every coming of the edges (mm). */
+/** A seam proposed, and why. `difference` is first less second, over every coming of the edges and without a lap (mm). */
 export interface ProposedSeam {
   readonly seam: Seam;
-  readonly by: SeamPair['by'] | 'own-mirror' | 'band';
+  readonly by: SeamPair['by'] | 'own-mirror' | 'next-copy' | 'band';
   readonly difference: number;
 }
 
@@ -30,8 +32,9 @@ const LAPS = inches(2);
 
 /**
  * The seams that can be seen in a garment and are not in it yet: edges of one name or one length (see
- * `proposeSeamPairs`); on a piece cut in mirrored pairs an edge left over with its own mirror image, as at a centre back;
- * and the waist edges of each ring with the long edge of a band outside it. Ease is 0; nothing of a guide is proposed.
+ * `proposeSeamPairs`); on a piece cut in mirrored pairs an edge left over with its own mirror image, as at a centre back,
+ * and on one cut more than once on the fold with the same edge of the next of its copies, which lies mirrored beside it;
+ * and the waist edges of each ring with the long edge of a band outside it, the lap being what the band has over. Ease is 0; nothing of a guide is proposed.
  */
 export function proposedSeams(
   garment: Garment,
@@ -45,7 +48,12 @@ export function proposedSeams(
   const propose = (one: readonly SeamEdge[], other: readonly SeamEdge[], by: ProposedSeam['by']) => {
     const way = wayOf(garment, one[0], other[0]);
     const difference = lengthOf(garment, one) - lengthOf(garment, other);
-    found.push({ seam: { id: newId(), name: nameOf(garment, one[0]), one, other, ease: 0, way }, by, difference });
+    const seam: Seam = { id: newId(), name: nameOf(garment, one[0]), one, other, ease: 0, way };
+    // A band that is longer than its waist laps over.
+    if (by === 'band' && difference < 0 && !isWithinMatch(difference)) {
+      const lap = { side: 'other', length: -difference, at: lapEnd(garment, seam, 'other') } as const;
+      found.push({ seam: { ...seam, lap }, by, difference: 0 });
+    } else found.push({ seam, by, difference });
     taken.push(...one, ...other);
   };
   // A band's long edge is as good as a seam of its own length, so waists come first.
@@ -56,14 +64,22 @@ export function proposedSeams(
   const pairs = proposeSeamPairs(pieces, { leaveOut: isTaken });
   const ofTwo = ({ one, other, by }: SeamPair) => by === 'name' || one.pieceId !== other.pieceId;
   for (const { one, other, by } of pairs.filter(ofTwo)) propose([one], [other], by);
-  for (const piece of pieces.filter(({ cut }) => cut.how === 'pair')) {
+  for (const piece of pieces) {
+    const by = likeOf(piece);
+    if (!by) continue;
     for (const { id, role } of piece.edges) {
       const edge = { pieceId: piece.id, edgeId: id };
-      if (role === 'seam' && !isTaken(edge)) propose([edge], [edge], 'own-mirror');
+      if (role === 'seam' && !isTaken(edge)) propose([edge], [edge], by);
     }
   }
   for (const { one, other, by } of pairs) if (!isTaken(one) && !isTaken(other)) propose([one], [other], by);
   return found;
+}
+
+/** Whether an edge of a piece may be sewn to its own like on another of the pieces cut from the same drawing. */
+function likeOf({ cut }: Piece): 'own-mirror' | 'next-copy' | undefined {
+  if (cut.how === 'pair') return 'own-mirror';
+  return cut.how === 'fold' && cut.count > 1 ? 'next-copy' : undefined;
 }
 
 /** The waist edges of a ring not in a seam yet, and the edge of another piece that comes nearest to them in length. */

@@ -17,7 +17,7 @@ import { scaleVector } from '../geometry/point';
 import { windingOf } from './corner-angle';
 import { netEdgeLength } from './edge-length';
 import { drawnAlong } from './sewn-along';
-import { type WalkedEdge, type WalkedNotch, walkedEdge } from './walk';
+import { SEAM_MATCH, type WalkedEdge, type WalkedNotch, walkedEdge } from './walk';
 
 /** One coming of an edge in a run: `from` mm after the walk began, `length` long as sewn. */
 export interface SeamStretch extends EdgeRef {
@@ -34,6 +34,8 @@ export interface SeamNotch extends WalkedNotch, EdgeRef {
 
 /** One side of a seam: its run, and the edges in it with how often each comes in the whole seam. */
 export interface SeamSide extends WalkedEdge<SeamNotch> {
+  /** What of its edges lies beyond the walk, over the whole seam (mm); 0 for a side that laps over nowhere. */
+  readonly lap: number;
   readonly stretches: readonly SeamStretch[];
   readonly edges: readonly { readonly ref: EdgeRef; readonly times: number }[];
 }
@@ -60,7 +62,37 @@ export function seamSides(garment: Garment, seam: Seam): SeamSides | undefined {
   const repeats = times.reduce(commonDivisor);
   const one = sideOf(garment, seam.one, repeats, 'forwards');
   const other = sideOf(garment, seam.other, repeats, seam.way === 'same' ? 'forwards' : 'backwards');
-  return one && other && { one, other, repeats };
+  if (!one || !other) return undefined;
+  if (!seam.lap) return { one, other, repeats };
+  const { side, length, at } = seam.lap;
+  const lapped = (whole: SeamSide) => withoutLap(whole, { length: length / repeats, at, whole: length });
+  return side === 'one' ? { one: lapped(one), other, repeats } : { one, other: lapped(other), repeats };
+}
+
+/** Where a lap lies unless she says otherwise: away from the fold of the side that laps over, else at the end of the walk. */
+export function lapEnd(garment: Garment, seam: Seam, side: 'one' | 'other'): 'start' | 'end' {
+  const { lap: _, ...bare } = seam;
+  const last = seamSides(garment, bare)?.[side].stretches.at(-1);
+  if (!last) return 'end';
+  return roleBeside(garment, [last], last.backwards ? -1 : 1) === 'fold' ? 'start' : 'end';
+}
+
+/** A side walked only where it is sewn. Notches on the lap, and the one that marks where it begins, meet none. */
+function withoutLap(
+  side: SeamSide,
+  { length, at, whole }: { readonly length: number; readonly at: 'start' | 'end'; readonly whole: number },
+): SeamSide {
+  const past = at === 'start' ? length : 0;
+  const sewn = Math.max(0, side.length - length);
+  return {
+    ...side,
+    lap: whole,
+    length: sewn,
+    stretches: side.stretches.map((stretch) => ({ ...stretch, from: stretch.from - past })),
+    notches: side.notches
+      .map((notch) => ({ ...notch, along: notch.along - past }))
+      .filter(({ along }) => (at === 'start' ? along > SEAM_MATCH : along < sewn - SEAM_MATCH)),
+  };
 }
 
 /** The place `along` mm from where the walk begins, its lengths as sewn; beyond the ends, the ends. */
@@ -110,7 +142,7 @@ function sideOf(
   }
   if (stretches.length === 0) return undefined;
   const counted = edges.map((edge) => ({ ref: edge, times: edge.times ?? 1 }));
-  return { stretches, edges: counted, length: from, notches: stretches.flatMap(notchesOf) };
+  return { stretches, edges: counted, lap: 0, length: from, notches: stretches.flatMap(notchesOf) };
 }
 
 function notchesOf({ piece, pieceId, edgeId, from, backwards }: SeamStretch): SeamNotch[] {

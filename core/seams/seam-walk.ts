@@ -15,7 +15,7 @@ export interface Parting {
   readonly by: number;
 }
 
-/** The lengths of a whole seam, every coming of its edges counted (mm). Differences are first less second. */
+/** The lengths of a whole seam, every coming of its edges counted and laps left out (mm). Differences are first less second. */
 export interface SeamTotals {
   readonly one: number;
   readonly other: number;
@@ -77,11 +77,13 @@ export function walkPose(walk: SeamWalk, along: number): Affine {
   return flip ? composeAffine(laid, flip) : laid;
 }
 
-function wholeLength({ edges, stretches }: SeamSide): number {
-  return edges.reduce((sum, { ref, times }) => {
+/** What of a side is sewn, over every coming of its edges: its lap is left out. */
+function wholeLength({ edges, stretches, lap }: SeamSide): number {
+  const drawn = edges.reduce((sum, { ref, times }) => {
     const piece = stretches.find(({ pieceId }) => pieceId === ref.pieceId)?.piece;
     return sum + times * ((piece && netEdgeLength(piece, ref.edgeId)) ?? 0);
   }, 0);
+  return drawn - lap;
 }
 
 function partingsOf({ meetings, lengths: [one, other] }: Walk<SeamNotch>, ease: number): Parting[] {

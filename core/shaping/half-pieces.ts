@@ -54,15 +54,20 @@ function pairApart(garment: Garment, piece: Piece, { newId, names, drawn = 'righ
   const twin = withFreshIds({ ...mirrorPiece(piece, top, foot), cut, side }, { newId, name: names[side] });
   const own: Piece = { ...piece, name: names[drawn], cut, side: drawn };
   const twins = new Map(piece.edges.map(({ id }, i) => [id, { pieceId: twin.id, edgeId: (twin.edges[i] as Edge).id }]));
+  const twinEdge = (edgeId: string) => twins.get(edgeId)?.edgeId ?? edgeId;
   const members = (member: RingMember): RingMember[] => {
     const half = member.times === undefined ? {} : { times: member.times / 2 };
     return [
       { ...member, ...half },
-      { pieceId: twin.id, ...half },
+      {
+        pieceId: twin.id,
+        ...half,
+        ...(member.from && { from: { ...member.from, edgeId: twinEdge(member.from.edgeId) } }),
+      },
     ];
   };
   const pieces = garment.pieces.flatMap((each) => (each.id === piece.id ? [own, twin] : [each]));
-  return followed({ ...garment, pieces }, piece, { twins, members, newId, twinsFirst: () => false });
+  return followed({ ...garment, pieces }, piece, { twins, members, newId, twinsFirst: () => false, drawn });
 }
 
 function opened(garment: Garment, piece: Piece, { newId }: SidesWish): Garment {
@@ -174,6 +179,8 @@ interface Following {
   readonly members: (member: RingMember) => readonly RingMember[];
   readonly newId: () => string;
   readonly twinsFirst: (edgeId: string) => boolean;
+  /** Which side of the body the piece itself is for now, and its twin for the other; neither where both are one piece. */
+  readonly drawn?: 'left' | 'right';
 }
 
 /** The garment with rings and seams led after a piece whose sides are apart. */
@@ -183,11 +190,24 @@ function followed(garment: Garment, { id }: Piece, following: Following): Garmen
       ? { ...ring, members: ring.members.flatMap((one) => (one.pieceId === id ? following.members(one) : [one])) }
       : ring,
   );
-  const seams = garment.seams?.flatMap((seam) => seamApart(seam, id, following));
+  const seams = garment.seams?.flatMap((seam) => seamApart(seam, id, following, sideSewnTo(garment, seam, id)));
   return { ...garment, rings, ...(seams && { seams }) };
 }
 
-function seamApart(seam: Seam, pieceId: string, { twins, newId, twinsFirst }: Following): readonly Seam[] {
+/** Which side of the body the pieces are for that a piece is sewn to, where they have been drawn apart already. */
+function sideSewnTo(garment: Garment, { one, other }: Seam, pieceId: string): 'left' | 'right' | undefined {
+  const sides = [...one, ...other].flatMap((edge) =>
+    edge.pieceId === pieceId ? [] : (pieceOf(garment, edge.pieceId)?.side ?? []),
+  );
+  return sides.every((side) => side === sides[0]) ? sides[0] : undefined;
+}
+
+function seamApart(
+  seam: Seam,
+  pieceId: string,
+  { twins, newId, twinsFirst, drawn }: Following,
+  sewnTo: 'left' | 'right' | undefined,
+): readonly Seam[] {
   const twinOf = (edge: SeamEdge): SeamEdge => {
     const twin = edge.pieceId === pieceId ? twins.get(edge.edgeId) : undefined;
     return twin ? { ...edge, ...twin } : edge;
@@ -197,6 +217,10 @@ function seamApart(seam: Seam, pieceId: string, { twins, newId, twinsFirst }: Fo
   if (isOwnMirror(seam)) {
     const isMirror = (edge: SeamEdge) => seam.one.some((each) => isSameEdge(each, edge));
     return [{ ...seam, other: seam.other.map((edge) => (isMirror(edge) ? twinOf(edge) : edge)) }];
+  }
+  // What it is sewn to is for one side already, so the seam goes to the half for that side.
+  if (drawn && sewnTo) {
+    return sewnTo === drawn ? [seam] : [{ ...seam, one: seam.one.map(twinOf), other: seam.other.map(twinOf) }];
   }
   if (own.some(({ times = 1 }) => times % 2 !== 0)) {
     return [seam, { ...seam, id: newId(), one: seam.one.map(twinOf), other: seam.other.map(twinOf) }];

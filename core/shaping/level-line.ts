@@ -1,4 +1,4 @@
-import { outlineOf } from '../garment/outline';
+import { neighbourIndex, outlineOf } from '../garment/outline';
 import type { Piece } from '../garment/piece';
 import { netAlong, takenUp } from '../garment/taken-up';
 import { edgeIndex } from '../garment/with-piece';
@@ -33,38 +33,58 @@ export interface LevelLine {
 /** How finely the outline is followed to tell inside from outside (mm): only middles of runs are asked for. */
 const INSIDE_FLATNESS = 0.1;
 
-const remembered = new WeakMap<Piece, Map<number, LevelLine | undefined>>();
+const remembered = new WeakMap<Piece, Map<string, LevelLine | undefined>>();
 
 /**
  * The level `depth` mm below the waist edges of a piece, measured along the piece: the parallel of the waist, run on
- * straight at its ends and cut off at the outline. Depth 0 is the waist itself as it is sewn. `undefined` for a piece
- * without a waist edge, or one that does not reach so far down. Remembered per piece and depth.
+ * straight at its ends and cut off at the outline. Depth 0 is the waist itself as it is sewn. With `edgeId` it is measured
+ * from that edge, and from those of its name and kind that run on from it, instead of from the waist. `undefined` for a
+ * piece without such an edge, or one that does not reach so far down. Remembered per piece, edge and depth.
  */
-export function levelLine(piece: Piece, depth: number): LevelLine | undefined {
+export function levelLine(piece: Piece, depth: number, edgeId?: string): LevelLine | undefined {
   let known = remembered.get(piece);
   if (!known) {
     known = new Map();
     remembered.set(piece, known);
   }
-  if (!known.has(depth)) known.set(depth, workOut(piece, depth));
-  return known.get(depth);
+  const key = `${depth} ${edgeId ?? ''}`;
+  if (!known.has(key)) known.set(key, workOut(piece, depth, edgesFrom(piece, edgeId)));
+  return known.get(key);
 }
 
-function workOut(piece: Piece, depth: number): LevelLine | undefined {
+/** The edges a level is measured from, by their place in the piece. */
+function edgesFrom(piece: Piece, edgeId: string | undefined): ReadonlySet<number> {
+  const { edges } = piece;
+  if (edgeId === undefined) return new Set(edges.flatMap(({ role }, index) => (role === 'waist' ? [index] : [])));
+  const first = edgeIndex(piece, edgeId);
+  const found = new Set(first < 0 ? [] : [first]);
+  const isLike = (index: number) =>
+    edges[index]?.role === edges[first]?.role && edges[index]?.name === edges[first]?.name;
+  for (const step of [-1, 1] as const) {
+    let at = neighbourIndex(piece, first, step);
+    while (first >= 0 && !found.has(at) && edges[first]?.name !== '' && isLike(at)) {
+      found.add(at);
+      at = neighbourIndex(piece, at, step);
+    }
+  }
+  return found;
+}
+
+function workOut(piece: Piece, depth: number, top: ReadonlySet<number>): LevelLine | undefined {
   const outline = outlineOf(piece);
   const inward = signedArea(outline.whole) > 0 ? -1 : 1;
-  const runs = waistRuns(piece).flatMap((waist) =>
+  const runs = waistRuns(piece, top).flatMap((waist) =>
     depth === 0 ? [waist] : runsBelow(waist, outline.whole, depth * inward, depth),
   );
   if (runs.length === 0) return undefined;
   const length = runs.reduce((sum, run) => sum + pathLength(run), 0);
-  return { runs, length: Math.max(0, length - (depth === 0 ? sewnUp(piece) : dartsAt(piece, depth))) };
+  return { runs, length: Math.max(0, length - (depth === 0 ? sewnUp(piece, top) : dartsAt(piece, depth, top))) };
 }
 
-/** The waist edges as paths; edges that follow one another are one waist. */
-function waistRuns(piece: Piece): Path[] {
+/** The edges measured from as paths; edges that follow one another are one run. */
+function waistRuns(piece: Piece, top: ReadonlySet<number>): Path[] {
   const { edges } = outlineOf(piece);
-  const isWaist = (index: number) => piece.edges[index]?.role === 'waist' && pathLength(edges[index] ?? []) > 0;
+  const isWaist = (index: number) => top.has(index) && pathLength(edges[index] ?? []) > 0;
   const runs: Path[][] = [];
   edges.forEach((path, index) => {
     if (!isWaist(index)) return;
@@ -106,25 +126,25 @@ function runsBelow(waist: Path, outline: Path, offset: number, depth: number): P
   return runs;
 }
 
-/** What darts, pleats and gathers take up of the waist edges. Below the waist pleats and gathers hang free. */
-function sewnUp(piece: Piece): number {
+/** What darts, pleats and gathers take up of the edges measured from. Below the waist pleats and gathers hang free. */
+function sewnUp(piece: Piece, top: ReadonlySet<number>): number {
   if (piece.darts.length === 0 && !piece.fullness?.length) return 0;
   return outlineOf(piece).edges.reduce((sum, path, index) => {
     const edge = piece.edges[index];
-    if (edge?.role !== 'waist') return sum;
+    if (!edge || !top.has(index)) return sum;
     const length = pathLength(path);
     return sum + length - netAlong(takenUp(piece, edge.id, length), length);
   }, 0);
 }
 
-/** What the darts of the waist still take up at a depth: all of their width at the waist, nothing at their point. */
-function dartsAt(piece: Piece, depth: number): number {
+/** What the darts of those edges still take up at a depth: all of their width at the edge, nothing at their point. */
+function dartsAt(piece: Piece, depth: number, top: ReadonlySet<number>): number {
   const { edges } = outlineOf(piece);
   let taken = 0;
   for (const dart of piece.darts) {
     const index = edgeIndex(piece, dart.edgeId);
     const waist = edges[index];
-    if (!waist || piece.edges[index]?.role !== 'waist') continue;
+    if (!waist || !top.has(index)) continue;
     const reach = nearestOnPath(waist, dart.point).distance;
     if (reach > depth) taken += dart.width * (1 - depth / reach);
   }

@@ -59,17 +59,21 @@ export function takeIn(piece: Piece, edgeId: string, pins: readonly Pinned[]): P
   const start = movedCorner(piece, index, 'start', course);
   const end = movedCorner(piece, index, 'end', course);
   if (!start || !end) return { kind: 'not-taken-in', why: 'along-the-neighbour' };
-  const through = pointsOf(edge.shape.kind === 'curve' ? edge.shape.through : [], course).map(({ point, along }) =>
-    move(point, scaleVector(quarterTurn(pathAtLength(path, along).tangent), inward), amountAt(course, along)),
-  );
+  const square = (along: number) => scaleVector(quarterTurn(pathAtLength(path, along).tangent), inward);
+  const moved = ({ point, along }: PlaceAlong) => move(point, square(along), amountAt(course, along));
   const ends = edge.shape.kind === 'curve' ? edge.shape : ({ kind: 'curve', leaves: 'free', meets: 'free' } as const);
-  const shaped = withEdge(piece, edgeId, (before) => ({ ...before, shape: { ...ends, through } }));
   const startId = piece.corners[index]?.id ?? '';
   const endId = piece.corners[(index + 1) % piece.corners.length]?.id ?? '';
-  const cornered = [[startId, start] as const, [endId, end] as const].reduce(
+  const cornersMoved = [[startId, start] as const, [endId, end] as const].reduce(
     (so, [id, at]) => withCorner(so, id, (corner) => (corner.at === at ? corner : { ...corner, at })),
-    shaped,
+    piece,
   );
+  const through = (places: readonly PlaceAlong[]) =>
+    withEdge(cornersMoved, edgeId, (one) => ({ ...one, shape: { ...ends, through: places.map(moved) } }));
+  const cornered = keptOnCourse(pointsOf(edge.shape.kind === 'curve' ? edge.shape.through : [], course), course, {
+    through,
+    index,
+  });
   if (selfCrossings(outlineOf(cornered).whole).length > 0) return { kind: 'not-taken-in', why: 'crosses' };
   return withMarks(piece, cornered, index);
 }
@@ -128,6 +132,40 @@ function pointsOf(own: readonly TablePoint[], { path, pins, total }: Course): Pl
     held = [...back(before), ...held.filter(({ along }) => along > first.along)];
   }
   return held;
+}
+
+/** Beyond where the change ends the edge is held to its course as near as this (mm), looked at this often (mm). */
+const ON_COURSE = 0.04;
+const LOOK_EVERY = 8;
+
+/** Points added to hold the course at most; a curve rarely asks for more than four. */
+const MOST_HELD = 24;
+
+/** The piece with its edge through these places, and through more of its old course until it keeps to that where it should. */
+function keptOnCourse(
+  places: readonly PlaceAlong[],
+  { path, pins, total }: Course,
+  { through, index }: { readonly through: (places: readonly PlaceAlong[]) => Piece; readonly index: number },
+): Piece {
+  const [first, last] = [pins[0], pins.at(-1)];
+  const still = Array.from({ length: Math.floor(total / LOOK_EVERY) }, (_, i) => (i + 0.5) * LOOK_EVERY)
+    .filter((along) => (first?.by === 0 && along < first.along) || (last?.by === 0 && along > last.along))
+    .map((along) => ({ point: pathAtLength(path, along).point, along }));
+  let held = [...places];
+  let made = through(held);
+  for (let added = 0; added < MOST_HELD; added++) {
+    const now = outlineOf(made).edges[index] ?? path;
+    const free = still.filter(({ along }) => held.every((other) => Math.abs(other.along - along) > LOOK_EVERY));
+    const off = free.map((place) => ({ place, by: nearestOnPath(now, place.point).distance }));
+    const worst = off.reduce((so, one) => (one.by > so.by ? one : so), {
+      place: undefined as PlaceAlong | undefined,
+      by: 0,
+    });
+    if (!worst.place || worst.by <= ON_COURSE) break;
+    held = [...held, worst.place].sort((a, b) => a.along - b.along);
+    made = through(held);
+  }
+  return made;
 }
 
 /** Halfway between pins that lie well apart the edge is held to the even grading, where a smooth curve would bulge. */

@@ -9,6 +9,8 @@ export interface WriteOptions {
   readonly step?: WrittenStep;
   /** Leave the unit off, for a column of figures under a heading that has it. */
   readonly unit?: 'shown' | 'left-off';
+  /** `kept` holds a length together on one line by spaces that do not break; `typed` has the spaces of a keyboard. */
+  readonly spaces?: 'kept' | 'typed';
   /** `plain` writes 7 1/2, which can be typed again; `printed` writes 7½ where there is such a sign. */
   readonly fractions?: 'plain' | 'printed';
 }
@@ -25,10 +27,17 @@ const printed: Readonly<Record<string, string>> = {
   '7/8': '⅞',
 };
 
-/** A length (mm) as a dressmaker writes it, to the nearest step: `7 1/2 in`, `19.1 cm`, `−3/16 in`, `0 in`. */
+/** A space at which no line breaks: `1 1/4 in` cut in two reads as one inch. */
+const KEPT_SPACE = '\u00a0';
+
+/**
+ * A length (mm) as a dressmaker writes it, to the nearest step: `7 1/2 in`, `19.1 cm`, `−3/16 in`, `0 in`. It is never
+ * broken over two lines.
+ */
 export function writeLength(length: number, options: WriteOptions): string {
   const number = options.shownIn === 'in' ? inInches(length, options) : inCentimetres(length, options);
-  return options.unit === 'left-off' ? number : `${number} ${options.shownIn}`;
+  const written = options.unit === 'left-off' ? number : `${number} ${options.shownIn}`;
+  return options.spaces === 'typed' ? written : written.replaceAll(' ', KEPT_SPACE);
 }
 
 function inInches(length: number, { step = 'sixteenth', fractions = 'plain' }: WriteOptions): string {

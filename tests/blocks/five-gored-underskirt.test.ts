@@ -58,6 +58,23 @@ describe('fiveGoredUnderskirt', () => {
     expect(questions).toEqual([{ kind: 'source-ends', piece: 'back', last: 'dot5', at: back.dot5 }]);
   });
 
+  it('has the back gore within a tenth of an inch of where widths read level would put it', () => {
+    // For waist 24 and hip 40 the book's level widths are 3 + 4 + 5 and 4 + 6 + 10; here they are taken along the slant.
+    const { back } = drawn({ ...ingalls, hip: inches(40) });
+    const level = {
+      dot1: [0, 0],
+      dot2: [0, 6],
+      dot3: [5, 0],
+      dot4: [5, -0.75],
+      dot5: [10, 5.25],
+      gathersEnd: [8, -1.2],
+    };
+    for (const [name, [x = 0, y = 0]] of Object.entries(level)) {
+      const place = back[name as keyof typeof back];
+      expect(distance(place, { x: inches(x), y: inches(y) }), name).toBeLessThan(inches(0.1));
+    }
+  });
+
   it('refuses a skirt that ends above the hip and a hip narrower than the gores take', () => {
     expect(fiveGoredUnderskirt({ ...ingalls, front: inches(5) })).toEqual({
       kind: 'no-underskirt',

@@ -46,6 +46,7 @@ const level = (depth: number, total: number): GirthAtLevel => ({
   total,
   body: 900,
   wanted: 910,
+  lap: 0,
   sides: [],
 });
 

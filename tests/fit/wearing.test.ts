@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { girthsOf } from '../../core/fit/round-body';
-import { casingGirth, lengthAt, type WearingFinding, wearingFindings } from '../../core/fit/wearing';
+import { casingGirth, type WearingFinding, wearingFindings } from '../../core/fit/wearing';
 import type { Garment, Ring } from '../../core/garment/garment';
 import type { Piece } from '../../core/garment/piece';
 import { inches, MM_PER_INCH } from '../../core/units/inch';
@@ -76,16 +76,5 @@ describe('wearingFindings', () => {
     expect(found.total / MM_PER_INCH).toBeCloseTo(35, 6);
     const wide = garmentOf([tube(37)], measures);
     expect(kinds(wide.garment, wide.ring)).not.toContain('thigh-narrow');
-  });
-});
-
-describe('lengthAt', () => {
-  it('is the length of the panel that hangs there', () => {
-    const { garment, ring } = garmentOf(
-      [panel('front', [6, 9, 38], ['fold', 'seam']), panel('back', [6, 11, 40], ['seam', 'fold'])],
-      figure,
-    );
-    expect((lengthAt(garment, ring, 'front') ?? 0) / MM_PER_INCH).toBeCloseTo(38, 6);
-    expect((lengthAt(garment, ring, 'back') ?? 0) / MM_PER_INCH).toBeCloseTo(40, 6);
   });
 });

@@ -42,6 +42,14 @@ describe('measureFindings', () => {
   });
 });
 
+it('holds the halves of a girth against one another, not what two such halves would come to', () => {
+  // 1 in between the halves is stored as 2 in; more than 1 1/2 is asked about.
+  const halves = (by: number) =>
+    setOf({ waist: { length: 720, right: 720 + 2 * by }, hip: { length: 965, depth: 200 } });
+  expect(measureFindings(halves(25.4))).toEqual([]);
+  expect(measureFindings(halves(41))).toMatchObject([{ kind: 'sides-differ', by: 41 }]);
+});
+
 describe('a hip depth noted with the hip', () => {
   const waist = { length: 720 };
 

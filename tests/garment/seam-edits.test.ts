@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { insertCorner, removeCorner } from '../../core/garment/corner-edits';
+import { readStoredGarment } from '../../core/garment/migrate';
 import { removePiece } from '../../core/garment/piece-list';
-import { addSeam, changeSeam, removeSeam } from '../../core/garment/seam-edits';
+import { type Seam, turnedSeam } from '../../core/garment/seam';
+import { addSeam, changeSeam, removeSeam, withLap } from '../../core/garment/seam-edits';
 import { withPiece } from '../../core/garment/with-piece';
 import { idsInOrder, linden } from './linden';
 
@@ -54,5 +56,43 @@ describe('a seam follows its edges', () => {
 
   it('goes when one side of it has lost its piece', () => {
     expect(removePiece(seamed(), 'band').seams?.map(({ id }) => id)).toEqual(['seam-side']);
+  });
+});
+
+describe('a lap', () => {
+  const plain: Seam = {
+    id: 's',
+    name: '',
+    one: [{ pieceId: 'a', edgeId: 'a0' }],
+    other: [{ pieceId: 'b', edgeId: 'b0' }],
+    ease: -25,
+    way: 'opposite',
+  };
+  const lap = { side: 'other', length: 25, at: 'end' } as const;
+
+  it('takes the place of what was written as ease of the side that laps over, and of no other', () => {
+    expect(withLap(plain, lap, 'other')).toEqual({ ...plain, ease: 0, lap });
+    expect(withLap({ ...plain, ease: 9 }, lap, 'other')).toEqual({ ...plain, ease: 9, lap });
+    expect(withLap({ ...plain, ease: 9, lap }, undefined, 'other')).toEqual({ ...plain, ease: 9 });
+  });
+
+  it('stays with its side when the sides are named the other way round', () => {
+    const turned = turnedSeam({ ...plain, ease: 9, lap });
+    expect(turned).toEqual({ ...plain, one: plain.other, other: plain.one, ease: -9, lap: { ...lap, side: 'one' } });
+    expect(turnedSeam(turned)).toEqual({ ...plain, ease: 9, lap });
+    expect(turnedSeam(turnedSeam(plain))).toEqual(plain);
+  });
+
+  it('and where a piece is measured from are stored, and read again as they were', () => {
+    const garment = linden();
+    const [ring] = garment.rings;
+    const edgeId = garment.pieces[0]?.edges[0]?.id ?? '';
+    const members = ring?.members.map((member) => ({ ...member, from: { edgeId, depth: -40 } })) ?? [];
+    const more = {
+      ...garment,
+      seams: garment.seams?.map((seam) => ({ ...seam, lap })) ?? [],
+      rings: ring ? [{ ...ring, members }] : [],
+    };
+    expect(readStoredGarment(structuredClone(more))).toEqual({ kind: 'garment', garment: more });
   });
 });

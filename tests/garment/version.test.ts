@@ -1,6 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import type { Garment } from '../../core/garment/garment';
-import { garmentOfVersion, nextVersion, type StoredVersion, versionNow } from '../../core/garment/version';
+import {
+  garmentOfVersion,
+  nextVersion,
+  readableVersions,
+  type StoredVersion,
+  versionNow,
+} from '../../core/garment/version';
 import { withPiece } from '../../core/garment/with-piece';
 import { linden } from './linden';
 
@@ -56,6 +62,19 @@ describe('versions', () => {
     expect(garmentOfVersion(damaged, 4)).toEqual(garments[3]);
     expect(garmentOfVersion(damaged, 6)).toBeUndefined();
     expect(garmentOfVersion(damaged, 23)).toEqual(garments[22]);
+  });
+
+  it('readableVersions are just those that can be opened one by one', () => {
+    const { versions } = history(44);
+    const broken = versions.map((version) =>
+      version.number === 5 || version.number === 41
+        ? { ...version, kept: { kind: 'change', change: [] } as const }
+        : version,
+    );
+    const shuffled = [...broken.slice(30), ...broken.slice(0, 30)];
+    const opened = broken.filter(({ number }) => garmentOfVersion(broken, number));
+    expect(readableVersions(shuffled)).toEqual(opened);
+    expect(opened.length).toBeLessThan(44);
   });
 
   it('knows the version by its pieces, and the newest of two that are alike', () => {

@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readPictureHeader } from '../../app/photo/picture-header';
+import { readPictureHeader } from '../../app/photo/header/picture-header';
 
 // The files below are laid out by hand from the standards: JPEG, ITU-T T.81 annex B; PNG, W3C Portable Network Graphics
-// (third edition) 5.3 and 11.2.1; WebP, RFC 9649 sections 2.5 to 2.7.
+// (third edition) 5.3 and 11.2.1; WebP, RFC 9649 sections 2.5 to 2.7;
+// GIF89a, sections 17, 18 and 27; TIFF 6.0, section 2; HEIF, ISO/IEC 14496-12, 4.2 and 23008-12, 6.5.3; BITMAPINFOHEADER.
 
 const text = (words: string) => [...words].map((letter) => letter.charCodeAt(0));
 const big16 = (n: number) => [n >> 8, n & 0xff];
@@ -41,6 +42,33 @@ const vp8l = (w: number, h: number) =>
 const vp8x = (w: number, h: number) =>
   riff([...text('VP8X'), ...little32(10), 0x10, 0, 0, 0, ...little24(w - 1), ...little24(h - 1)]);
 
+const gif = (w: number, h: number) =>
+  file(text('GIF89a'), little16(w), little16(h), [0xf0, 0, 0, 1, 2, 3, 4, 5, 6, 0x3b]);
+const bmp = (w: number, h: number) =>
+  file(text('BM'), little32(58), little32(0), little32(54), little32(40), little32(w), little32(h), Array(32).fill(0));
+
+/** One directory of entries (tag, type 3 or 4, value), and one strip of 8 bytes behind it. */
+function tiff(entries: readonly (readonly [number, number, number])[], behind: readonly number[] = []) {
+  const entry = ([tag, type, value]: readonly [number, number, number]) => [
+    ...little16(tag),
+    ...little16(type),
+    ...little32(1),
+    ...little32(value),
+  ];
+  return file(text('II*'), [0], little32(8), little16(entries.length), entries.flatMap(entry), little32(0), behind);
+}
+const box = (name: string, ...inside: (readonly number[])[]) => {
+  const body = inside.flat();
+  return [...big32(8 + body.length), ...text(name), ...body];
+};
+const ispe = (w: number, h: number) => box('ispe', big32(0), big32(w), big32(h));
+const heif = (brand: string, ...sizes: (readonly number[])[]) =>
+  file(
+    box('ftyp', text(brand), big32(0), text('mif1')),
+    box('meta', big32(0), box('iprp', box('ipco', ...sizes))),
+    box('mdat', [1, 2, 3, 4]),
+  );
+
 describe('readPictureHeader gives the format and the stored size', () => {
   it.each([
     ['a baseline JPEG', jpeg(4032, 3024), 'jpeg', 4032, 3024],
@@ -50,6 +78,27 @@ describe('readPictureHeader gives the format and the stored size', () => {
     ['a lossy WebP', vp8(1234, 567), 'webp', 1234, 567],
     ['a lossless WebP', vp8l(1021, 16_383), 'webp', 1021, 16_383],
     ['an extended WebP', vp8x(70_001, 803), 'webp', 70_001, 803],
+    ['a GIF', gif(747, 1024), 'gif', 747, 1024],
+    ['a bitmap', bmp(31, 17), 'bmp', 31, 17],
+    ['a bitmap from the top down', bmp(31, 2 ** 32 - 17), 'bmp', 31, 17],
+    ['an AVIF', heif('avif', ispe(300, 401)), 'avif', 300, 401],
+    [
+      'a HEIC of tiles, with its thumbnail',
+      heif('heic', ispe(512, 512), ispe(4032, 3024), ispe(320, 240)),
+      'heic',
+      4032,
+      3024,
+    ],
+    [
+      'a TIFF',
+      tiff([
+        [256, 3, 640],
+        [257, 4, 481],
+      ]),
+      'tiff',
+      640,
+      481,
+    ],
   ])('of %s', (_, bytes, format, widthPx, heightPx) => {
     expect(readPictureHeader(bytes)).toEqual({ kind: 'picture', format, widthPx, heightPx });
   });
@@ -59,6 +108,58 @@ describe('readPictureHeader gives the format and the stored size', () => {
     const outer = new Uint8Array(inner.length + 50);
     outer.set(inner, 13);
     expect(readPictureHeader(outer.subarray(13, 13 + inner.length))).toMatchObject({ widthPx: 31, heightPx: 17 });
+  });
+});
+
+describe('readPictureHeader tells how finely a picture was scanned', () => {
+  const perInch = (bytes: Uint8Array) => {
+    const read = readPictureHeader(bytes);
+    return read.kind === 'picture' ? read.fineness && [read.fineness.across * 25.4, read.fineness.down * 25.4] : read;
+  };
+  const jfif = (unit: number, across: number, down: number) => {
+    const app0 = [0xff, 0xe0, ...big16(16), ...text('JFIF'), 0, 1, 2, unit, ...big16(across), ...big16(down), 0, 0];
+    const plain = jpeg(90, 70);
+    return file([...plain.slice(0, 2)], app0, [...plain.slice(2)]);
+  };
+  /** A fraction of two longs lies behind the directory of `count` entries. */
+  const fractionAt = (count: number) => 8 + 2 + 12 * count + 4;
+
+  it('of a JPEG in inches and in centimetres', () => {
+    expect(perInch(jfif(1, 300, 600))).toEqual([300, 600]);
+    expect((perInch(jfif(2, 118, 118)) as number[])[0]).toBeCloseTo(299.72, 2);
+  });
+
+  it('of a PNG in dots to the metre', () => {
+    const header = [...big32(90), ...big32(70), 8, 2, 0, 0, 0];
+    const scanned = file(
+      pngMark,
+      chunk('IHDR', header),
+      chunk('pHYs', [...big32(11_811), ...big32(7874), 1]),
+      chunk('IEND', []),
+    );
+    expect((perInch(scanned) as number[]).map(Math.round)).toEqual([300, 200]);
+  });
+
+  it('of a TIFF, with the way it is turned', () => {
+    const at = fractionAt(5);
+    const scanned = tiff(
+      [
+        [256, 3, 640],
+        [257, 3, 481],
+        [274, 3, 6],
+        [282, 5, at],
+        [283, 5, at],
+      ],
+      [...little32(2400), ...little32(8)],
+    );
+    expect(perInch(scanned)).toEqual([300, 300]);
+    expect(readPictureHeader(scanned)).toMatchObject({ turned: 6 });
+  });
+
+  it('and believes neither 72 nor 96, which programs write that do not know', () => {
+    expect(perInch(jfif(1, 72, 72))).toBeUndefined();
+    expect(perInch(jfif(1, 96, 96))).toBeUndefined();
+    expect(perInch(jfif(1, 0, 300))).toBeUndefined();
   });
 });
 
@@ -78,18 +179,25 @@ describe('readPictureHeader refuses by name', () => {
 
   it.each([
     ['pdf', file(text('%PDF-1.7\n%'))],
-    ['heic', file(big32(24), text('ftypheic'), big32(0), text('mif1heic'))],
-    ['avif', file(big32(24), text('ftypavif'), big32(0), text('mif1avif'))],
-    ['gif', file(text('GIF89a'), little16(5), little16(9))],
-    ['tiff', file(text('II*'), [0], little32(8))],
+    ['big-tiff', file(text('II+'), [0], little32(8))],
     ['jpeg-xl', file([0xff, 0x0a, 0x11, 0x22])],
     ['svg', file(text('<?xml version="1.0"?>\n<svg xmlns="http://www.w3.org/2000/svg"/>'))],
   ])('a known kind that cannot be read yet: %s', (format, bytes) => {
     expect(readPictureHeader(bytes)).toEqual({ kind: 'other-format', format });
   });
 
-  it('a JPEG, PNG or WebP whose end is missing', () => {
-    for (const whole of [jpeg(900, 700), png(900, 700), vp8x(900, 700)]) {
+  it('a picture of any kind whose end is missing', () => {
+    const strip = tiff(
+      [
+        [256, 3, 640],
+        [257, 3, 481],
+        [273, 4, 62],
+        [279, 4, 8],
+      ],
+      [1, 2, 3, 4, 5, 6, 7, 8],
+    );
+    const heic = heif('heic', ispe(900, 700));
+    for (const whole of [jpeg(900, 700), png(900, 700), vp8x(900, 700), gif(9, 7), bmp(9, 7), strip, heic]) {
       for (const share of [0.45, 0.6, 0.95]) {
         const part = whole.slice(0, Math.floor(whole.length * share));
         expect(readPictureHeader(part)).toEqual({ kind: 'cut-short' });
@@ -111,7 +219,17 @@ describe('readPictureHeader refuses by name', () => {
   });
 
   it('whatever the bytes are, without throwing', () => {
-    const starts = [[0xff, 0xd8, 0xff], pngMark, [...text('RIFF'), 9, 0, 0, 0, ...text('WEBPVP8X')], text('BM'), []];
+    const starts = [
+      [0xff, 0xd8, 0xff],
+      pngMark,
+      [...text('RIFF'), 9, 0, 0, 0, ...text('WEBPVP8X')],
+      text('BM'),
+      text('II*\0'),
+      text('MM\0*'),
+      text('GIF89a'),
+      box('ftyp', text('heic'), big32(0)),
+      [],
+    ];
     const bytes = fc.tuple(fc.constantFrom(...starts), fc.uint8Array({ maxLength: 80 }));
     fc.assert(
       fc.property(bytes, ([start, rest]) => {

@@ -8,8 +8,9 @@ import { inches } from '../../core/units/inch';
 import { bandSeam, centreBackSeam, sideSeam, skirtAndBand } from './skirt-and-band';
 
 const garment = skirtAndBand();
+/** What is said, the spaces that hold a length together written as plain ones. */
 const said = (seam: Seam, of: Garment = garment) =>
-  differenceWords(of, { seam, walk: walkOfSeam(of, seam), isOwnMirror: isOwnMirror(seam) });
+  differenceWords(of, { seam, walk: walkOfSeam(of, seam), isOwnMirror: isOwnMirror(seam) }).replaceAll('\u00a0', ' ');
 const bare: Garment = { ...garment, pieces: garment.pieces.map((piece) => ({ ...piece, notches: [] })) };
 
 describe('differenceWords(garment, line)', () => {
@@ -34,6 +35,17 @@ describe('differenceWords(garment, line)', () => {
     expect(said({ ...bandSeam, ease: inches(-1) })).toBe('agree, with a lap of 1 in');
     expect(said({ ...bandSeam, ease: inches(-5 / 8) })).toBe(
       'Band: lower edge is 1 in longer than Front: waist and 1 more, 3/8 in beyond its lap',
+    );
+  });
+
+  it('keeps a lap apart from the ease', () => {
+    const lap = { side: 'other', length: inches(1), at: 'end' } as const;
+    expect(said({ ...bandSeam, lap })).toBe('agree, with a lap of 1 in');
+    expect(said({ ...bandSeam, lap: { ...lap, length: inches(3 / 4) } })).toBe(
+      'Band: lower edge is 1/4 in longer than Front: waist and 1 more, beside a lap of 3/4 in',
+    );
+    expect(said({ ...bandSeam, ease: inches(1 / 2), lap: { ...lap, length: inches(1.5) } })).toBe(
+      'agree, with Front: waist and 1 more eased in by 1/2 in, beside a lap of 1 1/2 in',
     );
   });
 

@@ -51,3 +51,8 @@ it('nothing is open when nothing is on the table', () => {
   vi.advanceTimersByTime(200);
   expect(useFindings.getState()).toMatchObject({ findings: [], countByRoom: {} });
 });
+
+it('what was pinned and is not carried over is settled in the Mock-up room', () => {
+  const found = beforeYouCut(linden()).filter(({ kind }) => kind === 'pinned-not-carried');
+  expect(found.map((finding) => [roomOf(finding), finding.weight])).toEqual([['mockup', 'stop']]);
+});

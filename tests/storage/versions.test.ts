@@ -41,6 +41,19 @@ it('keepVersion keeps the next whole where the last cannot be read', async () =>
   expect(garmentOfVersion(versions, 2)).toEqual(linden());
 });
 
+it('describeVersion gives one version another name or note and leaves what it holds', async () => {
+  await program.keepVersion(linden(), head('one'));
+  await program.keepVersion({ ...linden(), name: 'Second' }, head('two'));
+  await program.describeVersion(ID, 1, { name: 'as drafted' });
+  await program.describeVersion(ID, 1, { note: 'hip snug' });
+  const versions = await (await reload()).versionsOf(ID);
+  expect(versions.map(({ name, note }) => [name, note])).toEqual([
+    ['as drafted', 'hip snug'],
+    ['two', 'after the fitting'],
+  ]);
+  expect(garmentOfVersion(versions, 2)?.name).toBe('Second');
+});
+
 it('removeFromShelf takes the versions along and leaves those of others', async () => {
   await program.keepVersion(linden(), head('one'));
   await program.keepVersion({ ...linden(), id: 'apron' }, head('apron'));

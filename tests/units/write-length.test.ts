@@ -19,7 +19,7 @@ describe('writeLength writes as a dressmaker does', () => {
     [7.5 * inch, { fractions: 'printed' }, '7½ in'],
     [0.375 * inch, { fractions: 'printed', unit: 'left-off' }, '⅜'],
   ] as const)('%d mm, %j: %s', (length, more, expected) => {
-    expect(writeLength(length, { shownIn: 'in', ...more })).toBe(expected);
+    expect(writeLength(length, { shownIn: 'in', spaces: 'typed', ...more })).toBe(expected);
   });
 
   it.each([
@@ -29,7 +29,14 @@ describe('writeLength writes as a dressmaker does', () => {
     [-3, {}, '−0.3 cm'],
     [100, {}, '10 cm'],
   ] as const)('%d mm, %j: %s', (length, more, expected) => {
-    expect(writeLength(length, { shownIn: 'cm', ...more })).toBe(expected);
+    expect(writeLength(length, { shownIn: 'cm', spaces: 'typed', ...more })).toBe(expected);
+  });
+
+  it('has no space at which a line could break, and is read all the same', () => {
+    expect(writeLength(1.25 * inch, { shownIn: 'in' })).toBe('1\u00a01/4\u00a0in');
+    expect(writeLength(1.25 * inch, { shownIn: 'in', unit: 'left-off' })).toBe('1\u00a01/4');
+    expect(writeLength(190, { shownIn: 'cm' })).toBe('19\u00a0cm');
+    expect(readLength('1\u00a01/4\u00a0in', { bare: 'cm' })).toEqual({ kind: 'length', length: 1.25 * inch });
   });
 
   it('is read back to within half its step', () => {

@@ -7,6 +7,7 @@ import { line } from '../../../core/geometry/segment';
 import { closeDart } from '../../../core/shaping/dart-move';
 import { dartToGathers, dartToSeamEase } from '../../../core/shaping/dart-to-ease';
 import { dartToGore } from '../../../core/shaping/dart-to-gore';
+import { newId } from '../../state/new-id';
 import { Choice } from '../../ui/choice';
 import { LengthField } from '../../ui/length-field';
 import { reshapeWords } from '../../words/reshape';
@@ -14,7 +15,6 @@ import { acrossFrom } from '../across-from';
 import type { Change, Tried, Trying } from '../change';
 import { DartChoice, dartAt, firstDart } from '../dart-choice';
 import { EdgeChoice, edgePathOf, lengthOf } from '../edge-choice';
-import { newId } from '../free-place';
 import { rounded } from '../rounded';
 
 const words = reshapeWords.dartAway;

@@ -8,6 +8,7 @@ import { addGathers, gatherEdge, gatherSums } from '../../../core/shaping/gather
 import { addPleats, pleatEdge, pleatSums } from '../../../core/shaping/pleats';
 import { inches } from '../../../core/units/inch';
 import { writeLength } from '../../../core/units/write-length';
+import { newId } from '../../state/new-id';
 import type { Figure } from '../../trial/figures';
 import { Choice } from '../../ui/choice';
 import { CountField } from '../../ui/count-field';
@@ -17,7 +18,6 @@ import { reshapeWords } from '../../words/reshape';
 import { acrossFrom } from '../across-from';
 import type { Change, Tried, Trying } from '../change';
 import { EdgeChoice, edgeAt, firstEdgeLike, lengthOf, notFold } from '../edge-choice';
-import { newId } from '../free-place';
 
 const words = reshapeWords.fullness;
 const LAYS = ['to-start', 'to-end', 'inverted', 'box'] as const satisfies readonly Pleat['laid'][];

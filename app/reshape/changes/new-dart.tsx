@@ -3,11 +3,11 @@ import { withPiece } from '../../../core/garment/with-piece';
 import { nearestOnPath, pathAtLength } from '../../../core/geometry/path';
 import { placeDart } from '../../../core/shaping/dart-place';
 import { inches } from '../../../core/units/inch';
+import { newId } from '../../state/new-id';
 import { LengthField } from '../../ui/length-field';
 import { reshapeWords } from '../../words/reshape';
 import type { Change, Trying } from '../change';
 import { EdgeChoice, edgeAt, edgePathOf, firstEdgeLike, lengthOf, notFold } from '../edge-choice';
-import { newId } from '../free-place';
 import styles from '../reshape.module.css';
 import { rounded } from '../rounded';
 

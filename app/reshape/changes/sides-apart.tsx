@@ -2,12 +2,12 @@ import type { Garment } from '../../../core/garment/garment';
 import { pieceOf } from '../../../core/garment/with-piece';
 import { leftAndRight } from '../../../core/shaping/half-pieces';
 import { onTheFold } from '../../../core/shaping/on-the-fold';
+import { newId } from '../../state/new-id';
 import { Choice } from '../../ui/choice';
 import { Pick } from '../../ui/pick';
 import { reshapeWords } from '../../words/reshape';
 import type { Change, Tried, Trying } from '../change';
 import { chosenPiece } from '../edge-choice';
-import { newId } from '../free-place';
 
 const words = reshapeWords.sidesApart;
 

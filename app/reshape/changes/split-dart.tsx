@@ -3,12 +3,12 @@ import type { Dart, Piece } from '../../../core/garment/piece';
 import { withPiece } from '../../../core/garment/with-piece';
 import { splitDart } from '../../../core/shaping/dart-split';
 import { inches } from '../../../core/units/inch';
+import { newId } from '../../state/new-id';
 import { CountField } from '../../ui/count-field';
 import { LengthField } from '../../ui/length-field';
 import { reshapeWords } from '../../words/reshape';
 import type { Change, Trying } from '../change';
 import { DartChoice, dartAt, firstDart } from '../dart-choice';
-import { newId } from '../free-place';
 
 const words = reshapeWords.splitDart;
 

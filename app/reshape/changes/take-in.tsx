@@ -2,7 +2,7 @@ import { takeInSeam } from '../../../core/fit/take-in-seam';
 import type { Garment } from '../../../core/garment/garment';
 import { outlineOf } from '../../../core/garment/outline';
 import type { Piece } from '../../../core/garment/piece';
-import { type EdgeRef, isSameEdge, type Seam } from '../../../core/garment/seam';
+import { type EdgeRef, isSameEdge, type Seam, turnedSeam } from '../../../core/garment/seam';
 import { withPiece } from '../../../core/garment/with-piece';
 import { nearestOnPath, pathAtLength, signedArea } from '../../../core/geometry/path';
 import { dot, move, quarterTurn, scaleVector, vectorBetween } from '../../../core/geometry/point';
@@ -120,7 +120,7 @@ function seamFromEdge({ seams = [] }: Garment, edge: EdgeRef): Seam | undefined 
   const isIt = (side: Seam['one']) => side.length === 1 && side[0] !== undefined && isSameEdge(side[0], edge);
   const seam = seams.find(({ one, other }) => isIt(one) || isIt(other));
   if (!seam) return undefined;
-  return isIt(seam.one) ? seam : { ...seam, one: seam.other, other: seam.one, ease: -seam.ease };
+  return isIt(seam.one) ? seam : turnedSeam(seam);
 }
 
 /** 1 where a quarter turn clockwise from the run of the outline leads into the piece, else -1. */

@@ -5,7 +5,7 @@ import { CountField } from '../ui/count-field';
 import { LengthField } from '../ui/length-field';
 import { Pick } from '../ui/pick';
 import { blockWords as words } from '../words/blocks';
-import styles from './reshape.module.css';
+import styles from './base.module.css';
 
 const RULES = ['five-equal', 'five-proportional', 'nine', 'four-panels', 'six-panels'] as const;
 const SHARES = ['1', '0.75', '0.5', '0.25'] as const;

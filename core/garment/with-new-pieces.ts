@@ -1,10 +1,10 @@
-import type { Garment } from '../../core/garment/garment';
-import { movePiece } from '../../core/garment/move-piece';
-import { outlineOf } from '../../core/garment/outline';
-import type { Piece } from '../../core/garment/piece';
-import { unionBox } from '../../core/geometry/bounds';
-import { pathBounds } from '../../core/geometry/path';
-import { inches } from '../../core/units/inch';
+import { unionBox } from '../geometry/bounds';
+import { pathBounds } from '../geometry/path';
+import { inches } from '../units/inch';
+import type { Garment } from './garment';
+import { movePiece } from './move-piece';
+import { outlineOf } from './outline';
+import type { Piece } from './piece';
 
 /** How far new pieces are laid from what is there. */
 const GAP = inches(4);
@@ -18,9 +18,4 @@ export function withNewPieces(garment: Garment, pieces: readonly Piece[]): Garme
   const lowest = garment.pieces.length === 0 ? 0 : Math.max(...garment.pieces.map((piece) => boxOf(piece).maxY)) + GAP;
   const by = { dx: -box.minX, dy: lowest - box.minY };
   return { ...garment, pieces: [...garment.pieces, ...pieces.map((piece) => movePiece(piece, by))] };
-}
-
-/** A fresh id. */
-export function newId(): string {
-  return crypto.randomUUID();
 }

@@ -1,0 +1,7 @@
+import type { ShownIn } from '../../core/units/inch';
+import { writeLength } from '../../core/units/write-length';
+
+/** A length to a thirty-second of an inch or a tenth of a millimetre: differences are small. */
+export function finely(mm: number, shownIn: ShownIn): string {
+  return writeLength(mm, { shownIn, step: shownIn === 'in' ? 'thirtysecond' : 'tenth-millimetre' });
+}

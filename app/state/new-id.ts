@@ -1,0 +1,4 @@
+/** A fresh id. */
+export function newId(): string {
+  return crypto.randomUUID();
+}

@@ -1,0 +1,73 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { chromium } from '@playwright/test';
+import type { Point } from '../core/geometry/point';
+import { type Grey, greyOf } from '../core/picture/grey';
+
+/** A picture with the corners of something rectangular in it, read by eye. */
+export interface MarkedPicture {
+  readonly name: string;
+  readonly grey: Grey;
+  readonly corners: readonly Point[];
+}
+
+/**
+ * The pictures of a folder that `photos.json` there tells the corners of: a list of `file` and, under a name that tells of
+ * corners, four pairs of numbers in pixels as the file lies. Decoded by Chromium, and not turned as the
+ * camera may have noted.
+ */
+export async function markedPictures(folder: string): Promise<MarkedPicture[]> {
+  const list = JSON.parse(readFileSync(join(folder, 'photos.json'), 'utf8')) as readonly Record<string, unknown>[];
+  const path = process.env.CHROMIUM_PATH ?? (existsSync('/usr/bin/chromium') ? '/usr/bin/chromium' : undefined);
+  const browser = await chromium.launch({ ...(path ? { executablePath: path } : {}), args: ['--no-sandbox'] });
+  const page = await browser.newPage();
+  const pictures: MarkedPicture[] = [];
+  for (const entry of list) {
+    const corners = cornersOf(entry);
+    const file = join(folder, String(entry.file));
+    if (!corners || !existsSync(file)) continue;
+    const decoded = await page.evaluate(
+      async (base64) => {
+        const bytes = Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
+        const bitmap = await createImageBitmap(new Blob([bytes]));
+        const context = new OffscreenCanvas(bitmap.width, bitmap.height).getContext('2d');
+        context?.drawImage(bitmap, 0, 0);
+        const data = context?.getImageData(0, 0, bitmap.width, bitmap.height).data ?? new Uint8ClampedArray();
+        let text = '';
+        for (let at = 0; at < data.length; at += 8192) text += String.fromCharCode(...data.subarray(at, at + 8192));
+        return { width: bitmap.width, height: bitmap.height, text: btoa(text) };
+      },
+      withoutCameraData(readFileSync(file)).toString('base64'),
+    );
+    const rgba = new Uint8ClampedArray(Buffer.from(decoded.text, 'base64'));
+    pictures.push({ name: String(entry.file), grey: greyOf(rgba, decoded.width, decoded.height), corners });
+  }
+  await browser.close();
+  return pictures;
+}
+
+/** A JPEG file without its segments of the kind APP1, which hold what the camera noted; other files as they are. */
+function withoutCameraData(file: Buffer): Buffer {
+  if (file.readUInt16BE(0) !== 0xffd8) return file;
+  const kept = [file.subarray(0, 2)];
+  let at = 2;
+  while (at + 4 <= file.length && file[at] === 0xff && file[at + 1] !== 0xda) {
+    const end = at + 2 + file.readUInt16BE(at + 2);
+    if (file[at + 1] !== 0xe1) kept.push(file.subarray(at, end));
+    at = end;
+  }
+  return Buffer.concat([...kept, file.subarray(at)]);
+}
+
+function cornersOf(entry: Record<string, unknown>): Point[] | undefined {
+  const isFour = (value: unknown): value is [number, number][] => {
+    return (
+      Array.isArray(value) && value.length === 4 && value.every((pair) => Array.isArray(pair) && pair.length === 2)
+    );
+  };
+  const names = Object.keys(entry)
+    .filter((name) => name.includes('corner') && isFour(entry[name]))
+    .sort((a, b) => Number(b.startsWith('corners')) - Number(a.startsWith('corners')));
+  const found = names[0] === undefined ? undefined : (entry[names[0]] as [number, number][]);
+  return found?.map(([x, y]) => ({ x, y }));
+}

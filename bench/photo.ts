@@ -1,0 +1,184 @@
+// npm run bench -- photo [--photos 16] [--pictures folder]: finding and flattening the page.
+import { type ScaledLine, solveScale } from '../core/diagram/solve-scale';
+import { distance, type Point, vectorBetween } from '../core/geometry/point';
+import { type ProposedCorners, proposedCorners } from '../core/picture/corners';
+import { refinedCorners } from '../core/picture/corners-refined';
+import { foundGrid } from '../core/picture/grid';
+import { photoToSquares } from '../core/picture/grid-map';
+import { flattenedPage, photoToPage } from '../core/picture/page-map';
+import { type GeneratedPhoto, generatedPhoto, SET_SIZE, settingsOf } from '../tests/picture/generated-photo';
+import type { Figure } from './figure';
+import { openCvFigures } from './photo-opencv';
+import { markedPictures } from './photo-pictures';
+import { quantile, timesOf } from './timing';
+
+const SIZE = { width: 1200, height: 1600 };
+
+/** Corners proposed farther off than this share of the longer side are not found. */
+const FOUND_WITHIN = 0.005;
+
+/** Corners read by eye, often at the outside of a thick line, are good to so many pixels or such a share of the longer side. */
+const READ_WITHIN = { px: 10, share: 0.01 };
+
+/** The drawing on the generated page is a fifth of full size: its piece is 26 in long. */
+const FULL_SIZE = 5;
+
+export async function photoFigures(args: readonly string[]): Promise<Figure[]> {
+  const after = (name: string) => (args.includes(name) ? args[args.indexOf(name) + 1] : undefined);
+  const count = Number(after('--photos') ?? SET_SIZE);
+  const folder = after('--pictures') ?? process.env.PHOTO_PICTURES;
+  return [
+    ...(await openCvFigures()),
+    ...setFigures(Array.from({ length: count }, (_, k) => Math.floor((k * SET_SIZE) / count))),
+    ...largeFigures(),
+    ...(folder === undefined ? [] : await pictureFigures(folder)),
+  ];
+}
+
+/** The worst of some photos, and how many there are. */
+interface Errors {
+  readonly flat: number[];
+  readonly curled: number[];
+  readonly squares: number[];
+  readonly corners: number[];
+}
+
+function setFigures(indices: readonly number[]): Figure[] {
+  const errors: Errors = { flat: [], curled: [], squares: [], corners: [] };
+  let [first, found] = [0, 0];
+  for (const index of indices) {
+    const photo = generatedPhoto(settingsOf(index, SIZE));
+    const proposed = proposedCorners(photo.grey).slice(0, 3);
+    const right = proposed.map((each) => isRight(photo, each));
+    if (right[0]) first++;
+    if (right.some((each) => each)) found++;
+    measure(
+      photo,
+      proposed.filter((_, k) => right[k]),
+      errors,
+    );
+  }
+  const worst = (list: readonly number[]) => (list.length > 0 ? Math.max(...list) : Number.NaN);
+  const inches = (name: string, list: readonly number[], goal: number): Figure => {
+    return { name, value: worst(list), unit: 'in', baseline: goal, ratio: worst(list) / goal };
+  };
+  return [
+    { name: 'corners_found_rate', value: found / indices.length, unit: '' },
+    { name: 'corners_found_first_rate', value: first / indices.length, unit: '' },
+    { name: 'corners_refined_px_p50', value: quantile(errors.corners, 0.5), unit: 'px' },
+    { name: 'corners_refined_px_p95', value: quantile(errors.corners, 0.95), unit: 'px' },
+    inches('flat_page_26in_error_max', errors.flat, 1 / 16),
+    inches('curled_page_26in_error_max', errors.curled, 1 / 8),
+    inches('squares_26in_error_max', errors.squares, 1 / 8),
+    { name: 'photos', value: indices.length, unit: '' },
+    { name: 'outlines_flattened', value: errors.flat.length + errors.curled.length, unit: '' },
+    { name: 'grids_followed', value: errors.squares.length, unit: '' },
+  ];
+}
+
+function trueCorners({ page, seen }: GeneratedPhoto, kind: 'page' | 'frame'): Point[] | undefined {
+  const sides = kind === 'page' ? { left: 0, top: 0, right: page.across, bottom: page.down } : page.frame;
+  return (
+    sides &&
+    [
+      { x: sides.left, y: sides.top },
+      { x: sides.right, y: sides.top },
+      { x: sides.right, y: sides.bottom },
+      { x: sides.left, y: sides.bottom },
+    ].map(seen.toPhoto)
+  );
+}
+
+/** How far corners lie from those of the same thing, whichever of them is called the first. */
+function cornersOff(corners: readonly Point[], truth: readonly Point[]): number {
+  return Math.max(...truth.map((corner) => Math.min(...corners.map((other) => distance(corner, other)))));
+}
+
+function isRight(photo: GeneratedPhoto, { kind, corners }: ProposedCorners): boolean {
+  const truth = trueCorners(photo, kind);
+  return truth !== undefined && cornersOff(corners, truth) < FOUND_WITHIN * Math.max(SIZE.width, SIZE.height);
+}
+
+/** Each right proposal refined and laid flat, without being told the lens. */
+function measure(photo: GeneratedPhoto, proposed: readonly ProposedCorners[], errors: Errors): void {
+  const { width, height, curl } = photo.view;
+  for (const { corners, mark, kind } of proposed) {
+    const outline = refinedCorners(photo.grey, corners, { mark, sides: 'bowed' });
+    if ('kind' in outline) continue;
+    errors.corners.push(cornersOff(outline.corners, trueCorners(photo, kind) ?? []));
+    const options = { centre: { x: width / 2, y: height / 2 }, longSide: Math.max(width, height) };
+    const map = flattenedPage(outline.sides, options);
+    if (map.kind === 'page-map') {
+      const error = fullSizeError(photo, (place) => photoToPage(map, place));
+      (curl.rises === 0 ? errors.flat : errors.curled).push(error);
+    }
+    if (photo.page.squares === undefined || kind !== 'frame') continue;
+    const grid = foundGrid(photo.grey, outline.corners);
+    if (grid.kind === 'grid') errors.squares.push(fullSizeError(photo, (place) => photoToSquares(grid.map, place)));
+  }
+}
+
+/**
+ * How wrong, in inches at full size, the distances between the corners of the piece come out, with the scale solved from
+ * two known lengths elsewhere on the page. Corners are clicked where they are seen.
+ */
+function fullSizeError({ page, seen }: GeneratedPhoto, toFlat: (photo: Point) => Point | undefined): number {
+  const flat = (place: Point) => toFlat(seen.toPhoto(place)) ?? { x: Number.NaN, y: Number.NaN };
+  const line = (id: string, from: Point, to: Point): ScaledLine => {
+    return { id, run: vectorBetween(flat(from), flat(to)), length: FULL_SIZE * distance(from, to) };
+  };
+  const [right, bottom] = [page.across - 17, page.down - 19];
+  const scale = solveScale([
+    line('across', { x: 16, y: bottom }, { x: right, y: bottom }),
+    line('down', { x: right, y: 18 }, { x: right, y: bottom }),
+  ]);
+  if (!scale) throw new Error('two known lengths, one each way, have a scale');
+  const placed = page.piece.map((corner) => {
+    const { x, y } = flat(corner);
+    return { corner, at: { x: x * scale.across, y: y * scale.down } };
+  });
+  const errors = placed.flatMap((a) =>
+    placed.map((b) => distance(a.at, b.at) - FULL_SIZE * distance(a.corner, b.corner)),
+  );
+  return Math.max(...errors.map(Math.abs)) / 25.4;
+}
+
+/** Time on a photo of 12 million pixels. */
+function largeFigures(): Figure[] {
+  const photo = generatedPhoto(settingsOf(6, { width: 3000, height: 4000 }));
+  const runs = { times: 3, warm: 1 };
+  const found = quantile(
+    timesOf(() => proposedCorners(photo.grey), runs),
+    0.5,
+  );
+  const frame = proposedCorners(photo.grey).find(({ kind }) => kind === 'frame');
+  if (!frame) throw new Error('the large photo shows its frame');
+  const refined = quantile(
+    timesOf(() => refinedCorners(photo.grey, frame.corners, { mark: 'line', sides: 'bowed' }), runs),
+    0.5,
+  );
+  const grid = quantile(
+    timesOf(() => foundGrid(photo.grey, frame.corners), runs),
+    0.5,
+  );
+  return [
+    { name: 'corners_12mp_ms', value: found, unit: 'ms' },
+    { name: 'refine_12mp_ms', value: refined, unit: 'ms' },
+    { name: 'grid_12mp_ms', value: grid, unit: 'ms' },
+  ];
+}
+
+/** The share of pictures with corners read by eye that are among the first three proposals. */
+async function pictureFigures(folder: string): Promise<Figure[]> {
+  const pictures = await markedPictures(folder);
+  const found = pictures.filter(({ grey, corners }) => {
+    const within = Math.max(READ_WITHIN.px, READ_WITHIN.share * Math.max(grey.width, grey.height));
+    return proposedCorners(grey)
+      .slice(0, 3)
+      .some((each) => cornersOff(each.corners, corners) < within);
+  });
+  return [
+    { name: 'corners_found_pictures_rate', value: found.length / pictures.length, unit: '' },
+    { name: 'pictures', value: pictures.length, unit: '' },
+  ];
+}

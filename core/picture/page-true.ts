@@ -1,0 +1,84 @@
+/** How true a page lies once it is squared up: lines that should be straight, corners that should be square. */
+import type { Point } from '../geometry/point';
+
+/** How far something is off (mm at full size) over a length (mm at full size). */
+export interface OffOver {
+  readonly off: number;
+  readonly over: number;
+}
+
+/** A check of one line or one corner, and how far off it is. */
+export type TrueCheck =
+  | ({ readonly kind: 'straight'; readonly line: number } & OffOver)
+  /** Two lines, by their numbers, that should stand square; `turn` is how far they stand off it (radians). */
+  | ({ readonly kind: 'square'; readonly lines: readonly [number, number]; readonly turn: number } & OffOver);
+
+/** How true a page is. */
+export interface PageTruth {
+  readonly checks: readonly TrueCheck[];
+  /** The worst check brought to the length asked for. */
+  readonly worst: OffOver;
+}
+
+/**
+ * How far the places of a line lie from the straight line that fits them best: half the width of the narrowest strip along
+ * it that holds them all. `undefined` for fewer than three places or no length.
+ */
+export function straightness(places: readonly Point[]): OffOver | undefined {
+  const line = bestLine(places);
+  if (!line || places.length < 3) return undefined;
+  const offs = places.map(({ x, y }) => (x - line.x) * line.dy - (y - line.y) * line.dx);
+  return { off: (Math.max(...offs) - Math.min(...offs)) / 2, over: line.length };
+}
+
+/** By how much two lines stand off a right angle, in radians, 0 to a quarter turn. `undefined` where one has no length. */
+export function fromSquare(first: readonly Point[], second: readonly Point[]): number | undefined {
+  const [a, b] = [bestLine(first), bestLine(second)];
+  return a && b && Math.asin(Math.min(Math.abs(a.dx * b.dx + a.dy * b.dy), 1));
+}
+
+/**
+ * Everything together for lines that should be straight (places along them, mm at full size) and pairs of them, by number,
+ * that should stand square. Each check is told over its own length, a corner over the longer of its two lines; the worst is
+ * the one that comes to most over `over` mm, in proportion. `undefined` when nothing can be checked.
+ */
+export function pageTruth(
+  lines: readonly (readonly Point[])[],
+  square: readonly (readonly [number, number])[],
+  over: number,
+): PageTruth | undefined {
+  const straight = lines.flatMap((places, line): TrueCheck[] => {
+    const found = straightness(places);
+    return found ? [{ kind: 'straight', line, ...found }] : [];
+  });
+  const corners = square.flatMap(([i, k]): TrueCheck[] => {
+    const [first, second] = [lines[i] ?? [], lines[k] ?? []];
+    const turn = fromSquare(first, second);
+    const [a, b] = [bestLine(first), bestLine(second)];
+    if (turn === undefined || !(a && b)) return [];
+    const length = Math.max(a.length, b.length);
+    return [{ kind: 'square', lines: [i, k], turn, off: Math.sin(turn) * length, over: length }];
+  });
+  const checks = [...straight, ...corners];
+  if (checks.length === 0) return undefined;
+  const off = Math.max(...checks.map((each) => (each.off / each.over) * over));
+  return { checks, worst: { off, over } };
+}
+
+/** The straight line of least squares across itself: a place on it, its direction, and how far the places reach along it. */
+function bestLine(places: readonly Point[]) {
+  if (places.length < 2) return undefined;
+  const x = places.reduce((sum, each) => sum + each.x, 0) / places.length;
+  const y = places.reduce((sum, each) => sum + each.y, 0) / places.length;
+  let [xx, yy, xy] = [0, 0, 0];
+  for (const each of places) {
+    xx += (each.x - x) ** 2;
+    yy += (each.y - y) ** 2;
+    xy += (each.x - x) * (each.y - y);
+  }
+  const angle = Math.atan2(2 * xy, xx - yy) / 2;
+  const [dx, dy] = [Math.cos(angle), Math.sin(angle)];
+  const along = places.map((each) => (each.x - x) * dx + (each.y - y) * dy);
+  const length = Math.max(...along) - Math.min(...along);
+  return length > 0 ? { x, y, dx, dy, length } : undefined;
+}

@@ -1,0 +1,131 @@
+import { readFile } from 'node:fs/promises';
+import { expect, type Page, test } from '@playwright/test';
+import { openDemo } from './demo';
+import { goTo, savedGarment } from './room';
+import { listenForTrouble } from './trouble';
+
+/** A plate of our own, upright 3 to 4, with a violet square at its upper right: by the file, and its size when upright. */
+const FILES = [
+  ['cmyk.jpg', 180, 240],
+  ['turned.jpg', 360, 480],
+  ['sixteen-bit.png', 180, 240],
+  ['plate.webp', 360, 480],
+  ['plate.avif', 360, 480],
+  ['plate.gif', 360, 480],
+  ['plate.bmp', 180, 240],
+  ['lzw-300-dpi.tif', 360, 480],
+  ['cmyk.tif', 180, 240],
+  ['turned.tif', 180, 240],
+  ['plate.heic', 360, 480],
+] as const;
+
+const add = (page: Page) => page.getByLabel('Add another diagram');
+const status = (page: Page) => page.getByRole('status');
+
+test('every kind of picture comes in upright and in its colours', async ({ page }) => {
+  const trouble = listenForTrouble(page);
+  await openDemo(page);
+  await goTo(page, 'Diagram');
+  for (const [name, across, down] of FILES) {
+    await test.step(name, async () => {
+      await add(page).setInputFiles(`e2e/formats/${name}`);
+      await expect(status(page)).toContainText(`${across} by ${down} pixels`, { timeout: 20_000 });
+      await page.getByRole('button', { name: 'Show everything' }).click();
+      // The violet square stands right of and above the middle of the page.
+      await expect.poll(() => violetOf(page)).toEqual({ right: true, above: true });
+      await page.getByRole('button', { name: 'Undo: bring in a diagram' }).click();
+    });
+  }
+  expect(trouble).toEqual([]);
+});
+
+test('a scan of two colours brings its scale along as a known length', async ({ page }) => {
+  await openDemo(page);
+  await goTo(page, 'Diagram');
+  await add(page).setInputFiles('e2e/formats/group4-200-dpi.tif');
+  await expect(status(page)).toContainText('360 by 480 pixels');
+  const notebook = page.getByRole('complementary', { name: 'Notebook' });
+  // 360 and 480 dots at 200 to the inch.
+  await expect(notebook.getByText(/1\s13\/16\sin across and 2\s3\/8\sin down/)).toBeVisible();
+  await notebook.getByLabel('Full size is so many times the print').fill('8');
+  await notebook.getByLabel('Full size is so many times the print').press('Enter');
+  await notebook.getByRole('button', { name: 'Take the width of the paper as a known length' }).click();
+  const { garment } = await savedGarment(page);
+  const diagram = garment.diagrams.at(-1);
+  expect(diagram?.squareUp).toEqual({ kind: 'flat' });
+  const [known] = diagram?.knownLengths ?? [];
+  expect(known?.from.x).toBe(0);
+  expect(known?.to.x).toBe(360);
+  // 360 / 200 in, eight times: 14.4 in.
+  expect(known?.says.kind === 'length' && known.says.length / 25.4).toBeCloseTo(14.4, 6);
+});
+
+test('a page of a PDF is chosen, with its size on paper', async ({ page }) => {
+  const trouble = listenForTrouble(page);
+  await openDemo(page);
+  await goTo(page, 'Diagram');
+  await add(page).setInputFiles('e2e/formats/book.pdf');
+  await expect(page.getByText('book has 2 pages.')).toBeVisible();
+  await expect(page.getByText('On paper it is 4 in across and 6 in down.')).toBeVisible();
+  await page.getByRole('button', { name: 'Page after' }).click();
+  await expect(page.getByText('5 in across and 6 11/16 in down')).toBeVisible();
+  await page.getByRole('button', { name: 'Bring in this page' }).click();
+  await expect(page.getByLabel('Name of this diagram')).toHaveValue('book, page 2');
+  await page.getByRole('button', { name: 'Show everything' }).click();
+  await expect.poll(() => violetOf(page)).toEqual({ right: true, above: true });
+  const { garment } = await savedGarment(page);
+  const diagram = garment.diagrams.at(-1);
+  expect(diagram?.onPaper?.across).toBeCloseTo(127, 3);
+  // At 600 dots to the inch.
+  expect(diagram?.widthPx).toBe(3000);
+  expect(trouble).toEqual([]);
+});
+
+test('a locked PDF, and pictures of each kind that are cut short or wrongly named, are refused in a sentence', async ({
+  page,
+}) => {
+  await openDemo(page);
+  await goTo(page, 'Diagram');
+  await add(page).setInputFiles('e2e/formats/locked.pdf');
+  await expect(page.getByText(/locked with a password/).first()).toBeVisible();
+  for (const [name] of FILES) {
+    const whole = await readFile(`e2e/formats/${name}`);
+    await add(page).setInputFiles({
+      name,
+      mimeType: 'image/png',
+      buffer: whole.subarray(0, Math.floor(whole.length * 0.6)),
+    });
+    await expect(status(page), name).toContainText(/stops before the picture does/);
+  }
+  const vast = Buffer.from(await readFile('e2e/formats/plate.gif'));
+  vast.writeUInt16LE(60_000, 6);
+  vast.writeUInt16LE(60_000, 8);
+  await add(page).setInputFiles({ name: 'plate.jpg', mimeType: 'image/jpeg', buffer: vast });
+  await expect(status(page)).toContainText('60,000 by 60,000 pixels');
+  const misnamed = await readFile('e2e/formats/plate.heic');
+  await add(page).setInputFiles({ name: 'plate.png', mimeType: 'image/png', buffer: misnamed });
+  await expect(status(page)).toContainText('360 by 480 pixels', { timeout: 20_000 });
+});
+
+/** Where the violet square is seen, against the middle of the cream page round it. */
+async function violetOf(page: Page) {
+  return page.evaluate(() => {
+    const sums = { violet: { x: 0, y: 0, count: 0 }, cream: { x: 0, y: 0, count: 0 } };
+    for (const canvas of document.querySelectorAll('canvas')) {
+      const pixels = canvas.getContext('2d')?.getImageData(0, 0, canvas.width, canvas.height);
+      if (!pixels) continue;
+      for (let i = 0; i < pixels.data.length; i += 4) {
+        const [r = 0, g = 0, b = 0, a = 0] = pixels.data.subarray(i, i + 4);
+        const at =
+          a < 200 ? undefined : b - g > 60 && r - g > 30 ? 'violet' : r > 225 && r - b > 12 ? 'cream' : undefined;
+        if (!at) continue;
+        sums[at].count += 1;
+        sums[at].x += (i / 4) % canvas.width;
+        sums[at].y += Math.floor(i / 4 / canvas.width);
+      }
+    }
+    const mean = ({ x, y, count }: { x: number; y: number; count: number }) => ({ x: x / count, y: y / count });
+    const [violet, cream] = [mean(sums.violet), mean(sums.cream)];
+    return { right: violet.x > cream.x, above: violet.y < cream.y };
+  });
+}
