@@ -1,5 +1,6 @@
 import { distance, type Point } from '../geometry/point';
 import { type Grey, halved } from './grey';
+import { gapsBridged } from './ink-gaps';
 
 /** What it costs to go over each pixel of a picture: {@link ON_INK} along the middle of a line, {@link OFF_INK} on bare paper. */
 export interface InkCosts {
@@ -10,11 +11,14 @@ export interface InkCosts {
 
 export const ON_INK = 2;
 
-/**
- * Bare paper costs twelve times as much as a line: enough for a way to keep to a winding line, and little enough for it
- * to leap over the gap of a dashed line rather than go round by another.
- */
+/** Bare paper costs twelve times as much as a line: enough for a way to keep to a winding line. */
 export const OFF_INK = 24;
+
+/** What costs no more than this is surely ink. */
+const SURELY_INK = 6;
+
+/** The gaps of a dashed line: little enough for a way to keep to it for the length of a page beside a solid line. */
+const OVER_A_GAP = 5;
 
 /**
  * How much a ridge counts at each halving of the picture. A broad line and a row of dots are ridges only when seen small;
@@ -48,7 +52,7 @@ export function inkCosts(grey: Grey, onProgress?: (share: number) => void): InkC
     small = halved(small);
     const weight = WEIGHTS[size] as number;
     takeStronger(strength, width, height, { ...small, data: ridges(small) }, 2 ** size, weight);
-    onProgress?.(0.3 + 0.2 * size);
+    onProgress?.(0.3 + 0.15 * size);
   }
   const around = strongestAround(strength, width, height);
   const cost = new Uint8Array(width * height);
@@ -66,8 +70,10 @@ export function inkCosts(grey: Grey, onProgress?: (share: number) => void): InkC
       cost[at] = lookUp[(share * 255) | 0] as number;
     }
   }
+  onProgress?.(0.9);
+  const bridged = gapsBridged(cost, { width, height, ink: SURELY_INK, over: OVER_A_GAP });
   onProgress?.(1);
-  return { width, height, cost };
+  return { width, height, cost: bridged };
 }
 
 /** How far each side of a run its ink is taken for paper, and how far from the spared places it is left, in pixels. */
