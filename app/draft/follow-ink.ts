@@ -1,8 +1,8 @@
 import { type DiagramMap, photoToTable, tableToPhoto } from '../../core/diagram/diagram-map';
 import { flattenPath } from '../../core/geometry/flatten';
-import { distance, type TablePoint } from '../../core/geometry/point';
-import { type FollowedPoint, followedLine, inkRuns } from '../../core/picture/ink-followed';
-import { type InkLine, inkLine, spaced } from '../../core/picture/ink-line';
+import { distance, type Point, type TablePoint } from '../../core/geometry/point';
+import { type FollowedPoint, followedLine } from '../../core/picture/ink-followed';
+import { inkLine, shownLine, spaced } from '../../core/picture/ink-line';
 import { type InkTree, wayTo } from '../../core/picture/ink-tree';
 import { ensureInk, inGrey, inkNearby, inPicture, leaveInk, usePictureInk } from '../photo/picture-ink';
 import type { ReadyPicture } from '../photo/picture-store';
@@ -105,34 +105,33 @@ export function lookAlong(trace: Trace, to: TablePoint): readonly TablePoint[] |
   const known = grown.find((each) => each.trace === trace);
   const tree = known && ready.get(known.tree);
   const from = trace.at(-1)?.at;
-  const found = tree && from && lineBetween(tree, from, to);
+  const found = tree && from && wayBetween(tree, from, to);
   if (!found) return undefined;
-  return [
-    from,
-    ...inkRuns(found.line, found.ends)
-      .flat()
-      .slice(1, -1)
-      .flatMap((place) => found.lay(place) ?? []),
-    to,
-  ];
+  const { way, lay } = found;
+  const over = shownLine(way)
+    .slice(1, -1)
+    .flatMap((place) => lay(place) ?? []);
+  return [from, ...over, to];
 }
 
 /** The fewest points that keep to the printed line from the end of a trace to a place; none where there is no line. */
 export async function followFrom(trace: Trace, to: TablePoint): Promise<readonly FollowedPoint[]> {
   const from = trace.at(-1)?.at;
   const tree = from && (await growFrom(trace));
-  const found = tree && lineBetween(tree, from, to);
-  return found ? followedLine(found.line, found.ends, found.lay) : [];
+  const found = tree && wayBetween(tree, from, to);
+  const line = found && inkLine(found.ink.grey, found.way);
+  return line ? followedLine(line, found.ends, found.lay) : [];
 }
 
-interface LineBetween {
-  readonly line: InkLine;
-  readonly ends: Parameters<typeof inkRuns>[1];
+interface WayBetween {
+  readonly ink: ReadInk;
+  readonly way: readonly Point[];
+  readonly ends: { readonly from: Point; readonly to: Point };
   /** From the grey picture to the table. */
-  readonly lay: (place: TablePoint) => TablePoint | undefined;
+  readonly lay: (place: Point) => TablePoint | undefined;
 }
 
-function lineBetween(tree: InkTree, from: TablePoint, to: TablePoint): LineBetween | undefined {
+function wayBetween(tree: InkTree, from: TablePoint, to: TablePoint): WayBetween | undefined {
   const { ink } = usePictureInk.getState();
   if (!under || ink.kind !== 'read') return undefined;
   const { map } = under;
@@ -140,6 +139,5 @@ function lineBetween(tree: InkTree, from: TablePoint, to: TablePoint): LineBetwe
   if (!a || !b) return undefined;
   const ends = { from: inGrey(ink, a), to: inGrey(ink, b) };
   const way = wayTo(tree, ends.to);
-  const line = way && inkLine(ink.grey, way);
-  return line && { line, ends, lay: (place) => photoToTable(map, inPicture(ink, place)) };
+  return way && { ink, way, ends, lay: (place) => photoToTable(map, inPicture(ink, place)) };
 }

@@ -39,6 +39,14 @@ export function inkLine(grey: Grey, way: readonly Point[]): InkLine | undefined 
   return seenAlong(grey, better, half) ?? first;
 }
 
+/** How far apart the places of a line that is only shown are, in pixels. */
+const SHOWN_APART = 6;
+
+/** A way without the steps of its pixels, good enough to be shown while the pointer moves. */
+export function shownLine(way: readonly Point[]): Point[] {
+  return spaced(smoothed(way, 3), SHOWN_APART);
+}
+
 function seenAlong(grey: Grey, places: readonly Point[], half: number): InkLine | undefined {
   const cuts = places.map((place, i) => {
     const cut = squareTo(places, i);

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { distance, type Point } from '../../core/geometry/point';
 import { inkCosts } from '../../core/picture/ink-costs';
 import { followedLine } from '../../core/picture/ink-followed';
-import { inkLine } from '../../core/picture/ink-line';
+import { inkLine, shownLine } from '../../core/picture/ink-line';
 import { inkNear } from '../../core/picture/ink-meeting';
 import { inkTree, wayTo } from '../../core/picture/ink-tree';
 import { arcRun, type DrawnLine, drawnPage, furthestOff, letteringAt } from './drawn-page';
@@ -45,6 +45,53 @@ describe('a line drawn as an arc is followed within half its width, as one curve
     expect(points.every((point) => point.kind === 'curve')).toBe(true);
     expect(points.length).toBeLessThanOrEqual(3);
   });
+});
+
+describe('a dashed or dotted line is kept to beside a solid one', () => {
+  const [a, b] = [
+    { x: 31, y: 170 },
+    { x: 411, y: 183 },
+  ];
+  const solid = [
+    { x: 20, y: 150 },
+    { x: 430, y: 163 },
+  ];
+  const turned = (point: Point): Point => ({ x: point.y, y: point.x });
+  const ways: [string, (point: Point) => Point][] = [
+    ['as it is', (point) => point],
+    ['mirrored', turned],
+    ['upside down', ({ x, y }) => ({ x, y: 340 - y })],
+  ];
+
+  it.each(
+    ways.flatMap(([how, laid]) => [
+      { how, laid, kind: 'dashed', dashes: [18, 11] },
+      { how, laid, kind: 'dotted', dashes: [2, 8] },
+    ]),
+  )('$kind, $how', ({ laid, dashes }) => {
+    const straight = [laid(a), laid(b)];
+    const grey = drawnPage({
+      width: 440,
+      height: 440,
+      lines: [
+        { run: straight, width: 3, dashes },
+        { run: solid.map(laid), width: 3 },
+      ],
+    });
+    const way = wayTo(inkTree(inkCosts(grey), laid(a), { reach: 440 }), laid(b));
+    expect(furthestOff(way ?? [], straight)).toBeLessThan(3);
+  });
+});
+
+it('a line that is only shown keeps to the way, at far fewer places', () => {
+  const way = wayTo(
+    inkTree(inkCosts(drawnPage({ width: 360, height: 340, lines: [{ run: arc, width: 3 }] })), from, { reach: 400 }),
+    to,
+  );
+  const shown = shownLine(way ?? []);
+  expect(shown.length).toBeGreaterThan(50);
+  expect(shown.length).toBeLessThan((way?.length ?? 0) / 5);
+  expect(furthestOff(shown, arc)).toBeLessThan(2);
 });
 
 it('turns a corner where the line does', () => {
