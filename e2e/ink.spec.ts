@@ -1,10 +1,17 @@
 import { expect, type Page, test } from '@playwright/test';
-import { lindenCorners, lindenFrame, lindenHemThrough, lindenSideThrough } from '../app/demo/linden-panel';
+import {
+  lindenCorners,
+  lindenFrame,
+  lindenFrameInPhoto,
+  lindenHemThrough,
+  lindenPhotoSize,
+  lindenSideThrough,
+} from '../app/demo/linden-panel';
 import type { Garment } from '../core/garment/garment';
 import { outlineOf } from '../core/garment/outline';
 import { flattenPath } from '../core/geometry/flatten';
 import { nearestOnPath } from '../core/geometry/path';
-import type { Point } from '../core/geometry/point';
+import { distance, type Point } from '../core/geometry/point';
 import { inches } from '../core/units/inch';
 import { fittedCanvas, wholePixel } from './canvas';
 import { openDemo } from './demo';
@@ -68,4 +75,42 @@ test('the demo is traced along its printed lines in three presses, within half t
   const { garment } = await savedGarment(page);
   const off = furthestFromTruth(garment);
   expect(off).toBeLessThan(HALF_LINE);
+});
+
+test('the ends of a known length go to where printed lines meet, and stay where they are put when that is off', async ({
+  page,
+}) => {
+  await openDemo(page);
+  await goTo(page, 'Diagram');
+  const [from, to] = lindenFrameInPhoto;
+  const { widthPx, heightPx } = lindenPhotoSize;
+  const seen = await fittedCanvas(page, { minX: 0, minY: 0, maxX: widthPx, maxY: heightPx });
+  const draw = async () => {
+    await page.getByRole('button', { name: 'Draw a known length' }).click();
+    for (const [end, beside] of [
+      [from, { x: 2, y: -3 }],
+      [to, { x: -3, y: 2 }],
+    ] as const) {
+      const at = wholePixel(seen(end));
+      await page.mouse.click(at.x + beside.x, at.y + beside.y);
+    }
+    await page.getByLabel('At full size').first().fill('24');
+    await page.keyboard.press('Enter');
+  };
+  const ticks = page.getByLabel('Bring ends to printed ticks');
+  await ticks.check();
+  await expect(page.getByText('The printed lines are being read')).toHaveCount(0);
+  await draw();
+  await ticks.uncheck();
+  await draw();
+  const { garment } = await savedGarment(page);
+  const [held, free] = garment.diagrams[0]?.knownLengths.slice(-2) ?? [];
+  if (!held || !free) throw new Error('two known lengths were drawn');
+  for (const [which, corner] of [
+    ['from', from],
+    ['to', to],
+  ] as const) {
+    expect(distance(held[which], corner)).toBeLessThan(1.5);
+    expect(distance(free[which], corner)).toBeGreaterThan(4);
+  }
 });

@@ -16,7 +16,7 @@ export const draftWords = {
   },
   following: 'Follow the printed line',
   followHelp:
-    'From each press to the next the edge keeps to the printed line, round its corners too. Where it takes the wrong line, press a place on the right one between. Alt or Shift draws by hand for as long as you hold it; every point can be moved afterwards.',
+    'From each press to the next the edge keeps to the printed line, round its corners too. Where it takes the wrong line, press a place on the right one between. To draw by hand, turn the following off, or hold Alt or Shift; every point can be moved afterwards.',
   followReading: (percent: number) =>
     `Reading the lines of the picture: ${percent} %. What you press meanwhile waits for it.`,
   followUnreadable: 'The lines of this picture could not be read, so edges go straight from press to press.',
