@@ -4,6 +4,7 @@ import type { Figure } from './figure';
 const groups: Readonly<Record<string, () => Promise<readonly Figure[]>>> = {
   geometry: async () => (await import('./geometry')).geometryFigures(),
   drag: async () => (await import('./drag')).dragFigures(),
+  ink: async () => (await import('./ink')).inkFigures(),
   lay: async () => (await import('./lay')).layFigures(process.argv),
   photo: async () => (await import('./photo')).photoFigures(process.argv),
   pages: async () => (await import('./pages')).pagesFigures(),

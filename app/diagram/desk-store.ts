@@ -18,6 +18,8 @@ interface DeskState {
   /** A known length is being drawn: nothing yet, or its first end. */
   readonly drawing: { readonly from: PhotoPoint | undefined } | undefined;
   readonly fresh: FreshLine | undefined;
+  /** Ends of known lengths go to printed ticks and ends of lines close by. */
+  readonly toTicks: boolean;
 }
 
 /** What is in hand in the Diagram room; forgotten when she leaves the garment. */
@@ -27,6 +29,7 @@ export const useDesk = create<DeskState>(() => ({
   held: false,
   drawing: undefined,
   fresh: undefined,
+  toTicks: false,
 }));
 
 export const cornerNumbers = [0, 1, 2, 3] as const;

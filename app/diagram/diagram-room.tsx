@@ -79,7 +79,7 @@ function DiagramDesk({ garment, diagram }: DiagramDeskProps) {
         <>
           {trouble && list}
           <SquareCard diagram={diagram} pictures={pictures} findings={findings} />
-          <KnownCard garment={garment} diagram={diagram} map={map} findings={findings} />
+          <KnownCard {...{ garment, diagram, map, findings }} photo={pictures.pictures.photo} />
           <CheckCard map={map} findings={findings} shownIn={garment.shownIn} />
           <SourceCard source={garment.source} />
           {!trouble && list}

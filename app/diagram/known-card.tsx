@@ -6,6 +6,7 @@ import type { Diagram, StatedLength } from '../../core/garment/diagram';
 import type { Garment } from '../../core/garment/garment';
 import { MEASURES } from '../../core/garment/measure';
 import { currentSet, measureOf } from '../../core/garment/measure-value';
+import type { ReadyPicture } from '../photo/picture-store';
 import { useGarment } from '../state/garment-store';
 import { useTable } from '../state/table-store';
 import { Button } from '../ui/button';
@@ -18,6 +19,7 @@ import styles from './diagram-room.module.css';
 import { KnownLengthEntry } from './known-length-entry';
 import { firstShare, SaysFields } from './says-fields';
 import { ScannedSize } from './scanned-size';
+import { TickSwitch } from './tick-switch';
 
 const words = diagramWords.known;
 
@@ -25,11 +27,12 @@ interface KnownCardProps {
   readonly garment: Garment;
   readonly diagram: Diagram;
   readonly map: DiagramMap | NotSquared;
+  readonly photo: ReadyPicture | undefined;
   readonly findings: readonly DiagramFinding[];
 }
 
 /** The second step: what is known of sizes. */
-export function KnownCard({ garment, diagram, map, findings }: KnownCardProps) {
+export function KnownCard({ garment, diagram, map, photo, findings }: KnownCardProps) {
   const { drawing, fresh } = useDesk();
   const freshHere = fresh?.diagramId === diagram.id && !drawing ? fresh : undefined;
   const set = currentSet(garment);
@@ -37,6 +40,7 @@ export function KnownCard({ garment, diagram, map, findings }: KnownCardProps) {
   return (
     <Card title={words.title} aside={diagram.knownLengths.length || undefined}>
       <p>{words.help}</p>
+      {photo && <TickSwitch photo={photo} />}
       {drawing && (
         <Note
           tone="plain"

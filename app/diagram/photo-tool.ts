@@ -7,6 +7,7 @@ import { diagramWords as words } from '../words/diagram';
 import { arrowStep } from './arrow-step';
 import { moveCorner, moveLengthEnd, nudgeCorner, sayWhoFollowed } from './change-diagram';
 import { cornerNumbers, useDesk } from './desk-store';
+import { endAtTick } from './end-at-tick';
 import type { Face } from './face';
 
 /**
@@ -38,7 +39,7 @@ function takeHold(diagram: Diagram, face: Face, at: PointerAt): Drag | undefined
   useTable.getState().choose({ kind: 'known-length', diagramId: diagram.id, knownLengthId: known.id });
   return dragPoint(at, face, known[which], {
     label: words.labels.moveLength,
-    change: (photo) => moveLengthEnd(diagram.id, known.id, which, photo),
+    change: (photo, now) => moveLengthEnd(diagram.id, known.id, which, endAtTick(photo, face, now)),
   });
 }
 
@@ -49,7 +50,7 @@ function isChosen(known: KnownLength): boolean {
 
 interface PointDrag {
   readonly label: string;
-  readonly change: (photo: PhotoPoint) => Parameters<ReturnType<typeof useGarment.getState>['drag']>[0];
+  readonly change: (photo: PhotoPoint, at: PointerAt) => Parameters<ReturnType<typeof useGarment.getState>['drag']>[0];
 }
 
 /** Drags one point, which keeps its distance from the finger so that it does not jump at the first move. */
@@ -60,7 +61,7 @@ function dragPoint(from: PointerAt, face: Face, start: PhotoPoint, { label, chan
   const letGo = () => useDesk.setState({ held: false });
   const to = (at: PointerAt) => {
     const photo = face.toPhoto(move(at.world, grip));
-    if (photo) drag(change(photo));
+    if (photo) drag(change(photo, at));
   };
   beginDrag(label);
   useDesk.setState({ held: true });
@@ -84,7 +85,11 @@ function dragPoint(from: PointerAt, face: Face, start: PhotoPoint, { label, chan
 
 /** One end where it was pressed and the other where it was let go, or, after a mere press, where the next press falls. */
 function drawLine(diagram: Diagram, face: Face, at: PointerAt): Drag | undefined {
-  const pressed = face.toPhoto(at.world);
+  const endOf = (pointer: PointerAt) => {
+    const photo = face.toPhoto(pointer.world);
+    return photo && endAtTick(photo, face, pointer);
+  };
+  const pressed = endOf(at);
   const first = useDesk.getState().drawing?.from;
   const from = first ?? pressed;
   if (!from || !pressed) return undefined;
@@ -94,11 +99,11 @@ function drawLine(diagram: Diagram, face: Face, at: PointerAt): Drag | undefined
   useDesk.setState({ held: true });
   return {
     move(now) {
-      const photo = face.toPhoto(now.world);
+      const photo = endOf(now);
       if (photo) show(photo);
     },
     end(now) {
-      const to = face.toPhoto(now.world) ?? pressed;
+      const to = endOf(now) ?? pressed;
       useDesk.setState({ held: false });
       const long = distance(face.toWorld(from) ?? from, face.toWorld(to) ?? to) > 2 * now.reach;
       if (long) useDesk.setState({ drawing: undefined, fresh: { diagramId: diagram.id, from, to } });

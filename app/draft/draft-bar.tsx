@@ -10,7 +10,7 @@ import { draftWords as words } from '../words/draft';
 import styles from './draft.module.css';
 import { type MarkKind, type Mode, useDraft } from './draft-store';
 import { useShownIn } from './edit-piece';
-import { canClose } from './trace';
+import { canClose, type Trace } from './trace';
 import { finishTrace, giveUpTrace, takeBackPoint } from './trace-tool';
 
 const MODES: readonly Mode[] = ['adjust', 'trace', 'mark'];
@@ -52,12 +52,13 @@ export function DraftBar() {
 
 function changeMode(mode: Mode): void {
   // What is traced so far waits; going back to tracing goes on with it.
-  useDraft.setState({ mode, pointer: undefined, stroke: undefined });
+  useDraft.setState({ mode, pointer: undefined, way: undefined, stroke: undefined });
 }
 
 function TraceRow() {
   const nextPoint = useDraft((draft) => draft.nextPoint);
   const trace = useDraft((draft) => draft.trace);
+  const following = useDraft((draft) => draft.following);
   return (
     <>
       <Choice
@@ -70,7 +71,8 @@ function TraceRow() {
         ]}
         onChange={(next) => useDraft.setState({ nextPoint: next })}
       />
-      <Button tone="chalk" icon="done" disabled={!canClose(trace)} onPress={finishTrace}>
+      <Switch label={words.following} on={following} onChange={followLines} />
+      <Button tone="chalk" icon="done" disabled={!mayClose(trace, following)} onPress={finishTrace}>
         <span className={styles.wideOnly}>{words.done}</span>
       </Button>
       <Button icon="undo" disabled={trace.length === 0} onPress={takeBackPoint}>
@@ -83,6 +85,15 @@ function TraceRow() {
       </div>
     </>
   );
+}
+
+function followLines(following: boolean): void {
+  useDraft.setState({ following, way: undefined });
+}
+
+/** A line that is followed back to the first corner may bring the corners that are wanting. */
+function mayClose(trace: Trace, following: boolean): boolean {
+  return canClose(trace) || (following && trace.length >= 2);
 }
 
 function MarkRow() {

@@ -22,6 +22,7 @@ import { AsTraced } from './as-traced';
 import { BodyLinesOf } from './body-lines';
 import { useDraft } from './draft-store';
 import { useShownIn } from './edit-piece';
+import { FollowUnder } from './follow-under';
 import { markTool } from './mark-tools';
 import { chosenPieceId, PieceInHand, QuietPiece, usePieceIds } from './pieces-layer';
 import { ReadOut } from './read-out';
@@ -47,9 +48,15 @@ export function DraftCanvas() {
 }
 
 function CanvasOver({ diagram, set }: { readonly diagram: Diagram; readonly set: MeasureSet }) {
-  const { laidFlat, map } = useDiagramPictures(diagram, set);
+  const pictures = useDiagramPictures(diagram, set);
+  const { laidFlat, map } = pictures;
   const printed = useMemo(() => (map.kind === 'map' ? printedBox(diagram, map) : undefined), [diagram, map]);
-  return <Canvas picture={laidFlat} printed={printed} />;
+  return (
+    <>
+      <FollowUnder pictures={pictures.pictures} map={map} />
+      <Canvas picture={laidFlat} printed={printed} />
+    </>
+  );
 }
 
 /** Where the rectangle she squared the picture up by lies on the table: what is printed, without the desk round it. */

@@ -15,6 +15,10 @@ interface DraftState {
   /** The points of the piece being traced, and what the next press puts down. */
   readonly trace: Trace;
   readonly nextPoint: TracedPoint['kind'];
+  /** Whether an edge follows the printed line of the picture from one point put down to the next. */
+  readonly following: boolean;
+  /** The printed line from the last point to the pointer, where there is one to follow. */
+  readonly way: readonly TablePoint[] | undefined;
   /** Where the pointer is, after snapping; `undefined` when it is elsewhere. */
   readonly pointer: Snapped | undefined;
   /** The line being drawn by a mark tool. */
@@ -26,6 +30,8 @@ const atFirst: DraftState = {
   marking: 'notch',
   trace: [],
   nextPoint: 'corner',
+  following: false,
+  way: undefined,
   pointer: undefined,
   stroke: undefined,
 };
@@ -39,7 +45,9 @@ export const useDraft = create<DraftState>(() => {
 // Another garment is another job: nothing half done goes over to it.
 useGarment.subscribe((now, before) => {
   const id = now.garment?.id;
-  if (id !== before.garment?.id) useDraft.setState(id === undefined ? atFirst : takenUp(id));
+  if (id === before.garment?.id) return;
+  const { following } = useDraft.getState();
+  useDraft.setState({ ...(id === undefined ? atFirst : takenUp(id)), following });
 });
 
 useDraft.subscribe((now, before) => {
@@ -53,11 +61,12 @@ function takenUp(garmentId: string): DraftState {
   return trace.length === 0 ? atFirst : { ...atFirst, mode: 'trace', trace };
 }
 
-/** Sets the pointer's place, without waking anybody when it has not moved. */
-export function setPointer(pointer: Snapped | undefined): void {
-  const before = useDraft.getState().pointer;
-  if (before === pointer) return;
-  if (before && pointer && before.to === pointer.to && before.at.x === pointer.at.x && before.at.y === pointer.at.y)
-    return;
-  useDraft.setState({ pointer });
+/** Sets the pointer's place and the line followed to it, without waking anybody when nothing has moved. */
+export function setPointer(pointer: Snapped | undefined, way?: readonly TablePoint[]): void {
+  const { pointer: before, way: wayBefore } = useDraft.getState();
+  const still =
+    before === pointer ||
+    (before && pointer && before.to === pointer.to && before.at.x === pointer.at.x && before.at.y === pointer.at.y);
+  if (still && !way && !wayBefore) return;
+  useDraft.setState({ pointer, way });
 }

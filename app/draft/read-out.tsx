@@ -3,15 +3,15 @@ import { draftWords as words } from '../words/draft';
 import styles from './draft.module.css';
 import { useDraft } from './draft-store';
 import { useShownIn } from './edit-piece';
-import { lengthBeingDrawn } from './trace';
+import { lengthBeingDrawn, lengthOfWay } from './trace';
 import { writeSquares } from './write-squares';
 
 /** Where the pointer is, in squares, and how fine the picture is. Not spoken: it changes with every movement. */
 export function ReadOut({ mmPerPx }: { readonly mmPerPx: number | undefined }) {
   const shownIn = useShownIn();
   const at = useDraft((draft) => draft.pointer?.at);
-  const length = useDraft((draft) =>
-    draft.mode === 'trace' ? lengthBeingDrawn(draft.trace, draft.pointer?.at) : undefined,
+  const length = useDraft(({ mode, trace, pointer, way }) =>
+    mode === 'trace' ? (way ? lengthOfWay(way) : lengthBeingDrawn(trace, pointer?.at)) : undefined,
   );
   if (!at && mmPerPx === undefined) return null;
   return (

@@ -7,7 +7,7 @@ import type { SnapTo } from './snap';
 import { stopsOf } from './walk';
 
 /** How near a point must be to be met, in CSS pixels: the same for finger and mouse, since the magnifier helps. */
-const SNAP_REACH_PX = 9;
+export const SNAP_REACH_PX = 9;
 
 /** World units in a CSS pixel where the pointer is. */
 export function pixelAt(at: PointerAt): number {

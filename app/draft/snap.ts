@@ -15,7 +15,8 @@ export interface SnapTo {
 /** Where a place snaps, and to what. */
 export interface Snapped {
   readonly at: TablePoint;
-  readonly to: 'point' | 'grid' | 'line' | 'nothing';
+  /** `ink` is the middle of a printed line, `meeting` where printed lines meet or end. */
+  readonly to: 'point' | 'grid' | 'line' | 'ink' | 'meeting' | 'nothing';
 }
 
 /** The nearest of the given points within reach, else the nearest crossing of the grid, else in line, else as it is. */

@@ -1,6 +1,7 @@
 import { useCallback } from 'react';
 import { pathAtLength, pathLength } from '../../core/geometry/path';
 import type { TablePoint } from '../../core/geometry/point';
+import { line, type Path } from '../../core/geometry/segment';
 import type { ShownIn } from '../../core/units/inch';
 import { writeLength } from '../../core/units/write-length';
 import { layPath, writeWords } from '../table/ink';
@@ -18,14 +19,15 @@ export function ToolMarks({ shownIn }: { readonly shownIn: ShownIn }) {
   const pointer = useDraft((draft) =>
     draft.mode === 'trace' || draft.pointer?.to !== 'nothing' ? draft.pointer : undefined,
   );
+  const way = useDraft((draft) => (draft.mode === 'trace' ? draft.way : undefined));
   const stroke = useDraft((draft) => draft.stroke);
   const paint = useCallback<Paint>(
     (ink, { px }) => {
-      if (tracing) paintTrace(ink, trace, pointer?.at, shownIn, px);
+      if (tracing) paintTrace(ink, trace, { pointer: pointer?.at, way }, shownIn, px);
       if (stroke) paintStroke(ink, stroke.from, stroke.to, shownIn, px);
       if (pointer) paintSnap(ink, pointer, px);
     },
-    [tracing, trace, pointer, stroke, shownIn],
+    [tracing, trace, pointer, way, stroke, shownIn],
   );
   return <Painted paint={paint} />;
 }
@@ -33,11 +35,11 @@ export function ToolMarks({ shownIn }: { readonly shownIn: ShownIn }) {
 function paintTrace(
   ink: CanvasRenderingContext2D,
   trace: Trace,
-  pointer: TablePoint | undefined,
+  { pointer, way }: { readonly pointer: TablePoint | undefined; readonly way: readonly TablePoint[] | undefined },
   shownIn: ShownIn,
   px: number,
 ): void {
-  const paths = pathsOf(trace, pointer);
+  const paths = way ? [...pathsOf(trace, undefined), wayPath(way)] : pathsOf(trace, pointer);
   ink.strokeStyle = canvasColours.chalk;
   ink.lineJoin = 'round';
   ink.lineWidth = 2.25 * px;
@@ -68,6 +70,11 @@ function paintTrace(
   const { point, tangent } = pathAtLength(last, length / 2);
   // Beside the line and not on it, further off where the words lie across.
   writeLive(ink, length, shownIn, px, point, { x: tangent.dy * 46, y: -Math.abs(tangent.dx) * 18 });
+}
+
+/** A way as a path, to be drawn and measured like the others. */
+function wayPath(way: readonly TablePoint[]): Path {
+  return way.slice(1).map((to, index) => line(way[index] as TablePoint, to));
 }
 
 function writeLive(
@@ -108,13 +115,17 @@ function paintStroke(
   writeLive(ink, length, shownIn, px, middle, { x: 46, y: -18 });
 }
 
-/** A ring for a point, a cross for the squares, a short cross with dashes for in line: told apart without colour. */
+/**
+ * A ring for a point, a cross for the squares, a short cross with dashes for in line, two brackets for a printed line and
+ * four for where printed lines meet: told apart without colour.
+ */
 function paintSnap(ink: CanvasRenderingContext2D, { at, to }: Snapped, px: number): void {
   if (to === 'nothing') return;
   ink.strokeStyle = canvasColours.chalk;
   ink.lineWidth = 1.5 * px;
   ink.beginPath();
   if (to === 'point') ink.arc(at.x, at.y, 10 * px, 0, 2 * Math.PI);
+  else if (to === 'ink' || to === 'meeting') layBrackets(ink, at, to === 'meeting' ? 4 : 2, px);
   else {
     const arm = (to === 'grid' ? 9 : 26) * px;
     if (to === 'line') ink.setLineDash([3 * px, 3 * px]);
@@ -125,4 +136,15 @@ function paintSnap(ink: CanvasRenderingContext2D, { at, to }: Snapped, px: numbe
   }
   ink.stroke();
   ink.setLineDash([]);
+}
+
+/** Arcs round a place with gaps between them, so that what is printed there stays in sight. */
+function layBrackets(ink: CanvasRenderingContext2D, { x, y }: TablePoint, count: number, px: number): void {
+  const r = 11 * px;
+  const half = Math.PI / (count === 2 ? 4 : 7);
+  for (let i = 0; i < count; i++) {
+    const middle = (2 * Math.PI * i) / count + (count === 2 ? 0 : Math.PI / 4);
+    ink.moveTo(x + r * Math.cos(middle - half), y + r * Math.sin(middle - half));
+    ink.arc(x, y, r, middle - half, middle + half);
+  }
 }

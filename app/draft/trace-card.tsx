@@ -1,7 +1,9 @@
 import { useState } from 'react';
+import { usePictureInk } from '../photo/picture-ink';
 import { Button } from '../ui/button';
 import { Card } from '../ui/card';
 import { LengthField } from '../ui/length-field';
+import { Note } from '../ui/note';
 import { say } from '../ui/say';
 import { draftWords as words } from '../words/draft';
 import styles from './draft.module.css';
@@ -20,6 +22,7 @@ export function TraceCard() {
   return (
     <Card title={words.trace} aside={words.pointCount(trace.length)}>
       <p>{words.modeHelp.trace}</p>
+      <FollowNote />
       <fieldset className={styles.group}>
         <legend>{words.typePoint}</legend>
         <div className={styles.pair}>
@@ -57,4 +60,15 @@ export function TraceCard() {
       </ol>
     </Card>
   );
+}
+
+/** How following a printed line works, or why there is none to follow. */
+function FollowNote() {
+  const following = useDraft((draft) => draft.following);
+  const ink = usePictureInk((state) => state.ink);
+  if (!following) return null;
+  if (ink.kind === 'reading') return <Note tone="plain">{words.followReading(Math.round(ink.share * 100))}</Note>;
+  if (ink.kind === 'unreadable') return <Note tone="warn">{words.followUnreadable}</Note>;
+  if (ink.kind === 'none') return <Note tone="plain">{words.followNoPicture}</Note>;
+  return <p className={styles.help}>{words.followHelp}</p>;
 }

@@ -1,14 +1,25 @@
 import { pieceFromTrace } from '../../core/garment/new-piece';
 import { addPiece } from '../../core/garment/piece-list';
+import type { TablePoint } from '../../core/geometry/point';
 import { useGarment } from '../state/garment-store';
 import { useTable } from '../state/table-store';
 import type { Drag, PointerAt, Tool } from '../table/tool';
 import { say } from '../ui/say';
 import { draftWords as words } from '../words/draft';
 import { setPointer, useDraft } from './draft-store';
+import { followFrom, inkRead, lookAlong, snappedToInk } from './follow-ink';
 import { type Snapped, snapped } from './snap';
-import { pixelAt, pointsOfOthers, snapHere } from './snap-here';
-import { closesAt, ringOf, type Trace, withoutLast, withPoint } from './trace';
+import { pixelAt, pointsOfOthers, SNAP_REACH_PX, snapHere } from './snap-here';
+import {
+  closesAt,
+  followsBackTo,
+  ringOf,
+  type Trace,
+  type TracedPoint,
+  withFollowed,
+  withoutLast,
+  withPoint,
+} from './trace';
 import { writeSquares } from './write-squares';
 
 /** The first corner is met from further off than other points, in CSS pixels, because that press closes the piece. */
@@ -20,24 +31,32 @@ export function traceTool(): Tool {
   const place = (at: PointerAt): Snapped => {
     const { trace } = useDraft.getState();
     const first = trace[0];
-    if (first && closesAt(trace, at.world, Math.max(at.reach, CLOSE_PX * pixelAt(at)))) {
+    const closes = follows(at) ? followsBackTo : closesAt;
+    if (first && closes(trace, at.world, Math.max(at.reach, CLOSE_PX * pixelAt(at)))) {
       return { at: first.at, to: 'point' };
     }
-    return snapped(
-      at.world,
-      snapHere(
-        at,
-        others,
-        trace.map((point) => point.at),
-      ),
+    const hold = snapHere(
+      at,
+      others,
+      trace.map((point) => point.at),
     );
+    if (!follows(at)) return snapped(at.world, hold);
+    const met = snapped(at.world, { points: hold.points ?? [], reach: hold.reach, step: undefined });
+    if (met.to === 'point') return met;
+    return snappedToInk(at.world, SNAP_REACH_PX * pixelAt(at)) ?? snapped(at.world, hold);
+  };
+  const show = (at: PointerAt) => {
+    const to = place(at);
+    setPointer(to, follows(at) ? lookAlong(useDraft.getState().trace, to.at) : undefined);
   };
   const drag: Drag = {
-    move: (at) => setPointer(place(at)),
+    move: show,
     end(at) {
       const { trace, nextPoint } = useDraft.getState();
       const { at: to } = place(at);
-      if (closesAt(trace, to, 0)) finishTrace();
+      // Where printed lines meet is only known once they have been read.
+      if (follows(at)) follow(() => place(at).at, nextPoint);
+      else if (closesAt(trace, to, 0)) closeTrace();
       else putDown(withPoint(trace, to, nextPoint));
       if (at.kind === 'touch') setPointer(undefined);
     },
@@ -47,10 +66,10 @@ export function traceTool(): Tool {
     cursor: 'crosshair',
     press(at) {
       others = pointsOfOthers(undefined);
-      setPointer(place(at));
+      show(at);
       return drag;
     },
-    hover: (at) => setPointer(at && place(at)),
+    hover: (at) => (at ? show(at) : setPointer(undefined)),
     key({ key }) {
       if (key === 'Backspace' || key === 'Delete') takeBackPoint();
       else if (key === 'Enter') finishTrace();
@@ -61,9 +80,36 @@ export function traceTool(): Tool {
   };
 }
 
+/** Held Alt or Shift draws by hand for as long as it is held, as it also keeps from snapping. */
+function follows(at: PointerAt): boolean {
+  return useDraft.getState().following && !at.free;
+}
+
+/** Presses that wait for the line to be followed; each begins where the one before it ended. */
+let following = Promise.resolve();
+
+/** Puts a point down, and before it those that keep to the printed line, as soon as the line can be followed. */
+function follow(place: () => TablePoint, kind: TracedPoint['kind']): void {
+  // One that failed must not hold up those after it.
+  following = following
+    .catch(() => undefined)
+    .then(async () => {
+      await inkRead();
+      const { trace } = useDraft.getState();
+      const to = place();
+      const over = await followFrom(trace, to);
+      const now = useDraft.getState();
+      // Given up, or a point taken back, while the line was looked for.
+      if (now.mode !== 'trace' || now.trace !== trace) return;
+      const longer = withFollowed(trace, over, to, kind);
+      if (!followsBackTo(trace, to, 0)) putDown(longer);
+      else if (ringOf(longer.slice(0, -1))) closeTrace(longer.slice(0, -1));
+    });
+}
+
 function putDown(trace: Trace): boolean {
   if (trace === useDraft.getState().trace) return false;
-  useDraft.setState({ trace });
+  useDraft.setState({ trace, way: undefined });
   return true;
 }
 
@@ -80,19 +126,27 @@ export function typePoint(x: number, y: number): void {
 export function takeBackPoint(): void {
   const { trace } = useDraft.getState();
   if (trace.length === 0) return;
-  useDraft.setState({ trace: withoutLast(trace) });
+  useDraft.setState({ trace: withoutLast(trace), way: undefined });
   say(words.said.takenBack);
 }
 
 /** Lets go of the trace, and of tracing itself when nothing was put down. */
 export function giveUpTrace(): void {
   if (useDraft.getState().trace.length > 0) say(words.said.tracingOver);
-  useDraft.setState({ trace: [], mode: 'adjust', pointer: undefined });
+  useDraft.setState({ trace: [], mode: 'adjust', pointer: undefined, way: undefined });
+}
+
+/** Closes the trace from its last point to its first, along the printed line where lines are followed. */
+export function finishTrace(): void {
+  const { trace, following: isFollowing } = useDraft.getState();
+  const first = trace[0];
+  if (first && isFollowing) follow(() => first.at, 'corner');
+  else closeTrace();
 }
 
 /** Makes a piece of the trace, one step to undo, and takes it in hand. Nothing while it cannot close. */
-export function finishTrace(): void {
-  const ring = ringOf(useDraft.getState().trace);
+function closeTrace(trace = useDraft.getState().trace): void {
+  const ring = ringOf(trace);
   const { garment, edit } = useGarment.getState();
   if (!ring || !garment) return;
   const diagramId = garment.diagrams[0]?.id;
@@ -103,7 +157,7 @@ export function finishTrace(): void {
     ...(diagramId === undefined ? {} : { diagramId }),
   });
   if (!piece) return;
-  useDraft.setState({ trace: [], mode: 'adjust', pointer: undefined, nextPoint: 'corner' });
+  useDraft.setState({ trace: [], mode: 'adjust', pointer: undefined, way: undefined, nextPoint: 'corner' });
   edit(words.steps.trace(name), (now) => addPiece(now, piece));
   useTable.getState().choose({ kind: 'piece', pieceId: piece.id });
   say(words.said.closed(name, piece.corners.length));

@@ -9,6 +9,8 @@ import { inches } from '../../core/units/inch';
 export interface TracedPoint {
   readonly at: TablePoint;
   readonly kind: 'corner' | 'curve';
+  /** It was not put down itself: the printed line was followed over it to the next point that was. */
+  readonly followed?: true;
 }
 
 /** The points of a piece in the making, in the order they were put down. The first is always a corner. */
@@ -24,9 +26,27 @@ export function withPoint(trace: Trace, at: TablePoint, kind: TracedPoint['kind'
   return [...trace, { at, kind: last ? kind : 'corner' }];
 }
 
-/** The trace without its last point. */
+/** The trace with a point that a printed line was followed to, and before it those that keep to the line. */
+export function withFollowed(
+  trace: Trace,
+  over: readonly Omit<TracedPoint, 'followed'>[],
+  at: TablePoint,
+  kind: TracedPoint['kind'],
+): Trace {
+  const last = trace[trace.length - 1];
+  if (!last || distance(last.at, at) < ONE_TAP) return withPoint(trace, at, kind);
+  return [...trace, ...over.map((point) => ({ ...point, followed: true as const })), { at, kind }];
+}
+
+/** The trace without the last point that was put down, and without those a line was followed over on the way to it. */
 export function withoutLast(trace: Trace): Trace {
-  return trace.slice(0, -1);
+  return trace.slice(0, trace.findLastIndex((point, index) => index < trace.length - 1 && !point.followed) + 1);
+}
+
+/** Whether a press at `place` leads back to the first corner along a printed line, which may bring corners with it. */
+export function followsBackTo(trace: Trace, place: TablePoint, reach: number): boolean {
+  const first = trace[0];
+  return first !== undefined && trace.length >= 2 && distance(first.at, place) <= reach;
 }
 
 /** Whether the points make a piece already: three corners, or two and something curved between them. */
@@ -79,4 +99,9 @@ export function lengthBeingDrawn(trace: Trace, pointer: TablePoint | undefined):
   const path = pathsOf(trace, pointer).at(-1);
   const length = path && pathLength(path);
   return length === undefined || length < ONE_TAP ? undefined : length;
+}
+
+/** How long a way over many places is. */
+export function lengthOfWay(way: readonly TablePoint[]): number {
+  return way.reduce((sum, place, index) => sum + (index > 0 ? distance(place, way[index - 1] as TablePoint) : 0), 0);
 }

@@ -14,6 +14,13 @@ export const draftWords = {
       'Press a piece, an edge or a point to choose it. Drag a point to move it, a plus to bend an edge, the name to move the piece.',
     mark: 'Choose a mark, then press where it goes.',
   },
+  following: 'Follow the printed line',
+  followHelp:
+    'From each press to the next the edge keeps to the printed line, round its corners too. Where it takes the wrong line, press a place on the right one between. To draw by hand, turn the following off, or hold Alt or Shift; every point can be moved afterwards.',
+  followReading: (percent: number) =>
+    `Reading the lines of the picture: ${percent} %. What you press meanwhile waits for it.`,
+  followUnreadable: 'The lines of this picture could not be read, so edges go straight from press to press.',
+  followNoPicture: 'There is no squared-up picture under the table, so there is no printed line to follow.',
   nextPoint: 'Next point',
   next: { corner: '■ Corner', curve: '● Along a curve' },
   done: 'Done',

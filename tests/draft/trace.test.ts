@@ -2,10 +2,12 @@ import { describe, expect, it } from 'vitest';
 import {
   canClose,
   closesAt,
+  followsBackTo,
   lengthBeingDrawn,
   pathsOf,
   ringOf,
   type Trace,
+  withFollowed,
   withoutLast,
   withPoint,
 } from '../../app/draft/trace';
@@ -34,6 +36,47 @@ describe('withPoint', () => {
     const trace = traced([a, 'corner'], [b, 'corner']);
     expect(withoutLast(withPoint(trace, c, 'curve'))).toEqual(trace);
     expect(withoutLast([])).toEqual([]);
+  });
+});
+
+describe('withFollowed', () => {
+  const over = [
+    { at: b, kind: 'corner' },
+    { at: bow, kind: 'curve' },
+  ] as const;
+
+  it('puts what the line was followed over before the point, told from points put down', () => {
+    expect(withFollowed(traced([a, 'corner']), over, c, 'curve')).toEqual([
+      { at: a, kind: 'corner' },
+      { at: b, kind: 'corner', followed: true },
+      { at: bow, kind: 'curve', followed: true },
+      { at: c, kind: 'curve' },
+    ]);
+  });
+
+  it('follows nothing to the first point, nor from a point to itself', () => {
+    expect(withFollowed([], over, c, 'curve')).toEqual([{ at: c, kind: 'corner' }]);
+    const trace = traced([a, 'corner'], [b, 'corner']);
+    expect(withFollowed(trace, over, { x: 300.2, y: 0.2 }, 'corner')).toBe(trace);
+  });
+
+  it('is undone by withoutLast, one press at a time', () => {
+    const one = withFollowed(traced([a, 'corner']), over, c, 'corner');
+    const two = withFollowed(one, [{ at: { x: 70, y: 350 }, kind: 'curve' }], { x: 11, y: 210 }, 'curve');
+    expect(withoutLast(two)).toEqual(one);
+    expect(withoutLast(one)).toEqual(traced([a, 'corner']));
+    expect(withoutLast(traced([a, 'corner']))).toEqual([]);
+  });
+});
+
+describe('followsBackTo', () => {
+  it('is on the first point, within reach, from two points on: the line may bring the corners that lack', () => {
+    const trace = traced([a, 'corner'], [b, 'corner']);
+    expect(followsBackTo(trace, { x: 3, y: 4 }, 5)).toBe(true);
+    expect(followsBackTo(trace, { x: 3, y: 4 }, 4.9)).toBe(false);
+    expect(followsBackTo(trace, b, 5)).toBe(false);
+    expect(followsBackTo(traced([a, 'corner']), a, 5)).toBe(false);
+    expect(followsBackTo([], a, 5)).toBe(false);
   });
 });
 

@@ -1,0 +1,134 @@
+import { describe, expect, it } from 'vitest';
+import { distance, type Point } from '../../core/geometry/point';
+import { inkCosts } from '../../core/picture/ink-costs';
+import { followedLine } from '../../core/picture/ink-followed';
+import { inkLine, shownLine } from '../../core/picture/ink-line';
+import { inkNear } from '../../core/picture/ink-meeting';
+import { inkTree, wayTo } from '../../core/picture/ink-tree';
+import { arcRun, type DrawnLine, drawnPage, furthestOff, letteringAt } from './drawn-page';
+
+const arc = arcRun({ x: 40, y: 330 }, 290, -1.45, -0.1);
+const [from, to] = [arc[0] as Point, arc[arc.length - 1] as Point];
+
+function follow(lines: readonly DrawnLine[], a: Point, b: Point) {
+  const grey = drawnPage({ width: 360, height: 340, lines });
+  const way = wayTo(inkTree(inkCosts(grey), a, { reach: 400 }), b);
+  const line = way && inkLine(grey, way);
+  if (!line) throw new Error('there is a line to follow');
+  return { line, points: followedLine(line, { from: a, to: b }) };
+}
+
+describe('a line drawn as an arc is followed within half its width, as one curve of few points', () => {
+  it.each<[string, DrawnLine[]]>([
+    ['solid', [{ run: arc, width: 3 }]],
+    ['pale', [{ run: arc, width: 3, ink: 0.35 }]],
+    ['dashed', [{ run: arc, width: 3, dashes: [18, 9] }]],
+    ['dotted', [{ run: arc, width: 3, dashes: [2, 7] }]],
+    ['broken', [{ run: arc, width: 3, dashes: [110, 17, 90, 13] }]],
+    [
+      'crossed',
+      [
+        { run: arc, width: 3 },
+        {
+          run: [
+            { x: 150, y: 5 },
+            { x: 200, y: 330 },
+          ],
+          width: 4,
+        },
+      ],
+    ],
+    ['lettered', [{ run: arc, width: 3 }, ...letteringAt({ x: 225, y: 130 }, 18, 3)]],
+  ])('%s', (_, lines) => {
+    const { line, points } = follow(lines, from, to);
+    expect(furthestOff(line.points, arc)).toBeLessThan(1.5);
+    expect(points.every((point) => point.kind === 'curve')).toBe(true);
+    expect(points.length).toBeLessThanOrEqual(3);
+  });
+});
+
+describe('a dashed or dotted line is kept to beside a solid one', () => {
+  const [a, b] = [
+    { x: 31, y: 170 },
+    { x: 411, y: 183 },
+  ];
+  const solid = [
+    { x: 20, y: 150 },
+    { x: 430, y: 163 },
+  ];
+  const turned = (point: Point): Point => ({ x: point.y, y: point.x });
+  const ways: [string, (point: Point) => Point][] = [
+    ['as it is', (point) => point],
+    ['mirrored', turned],
+    ['upside down', ({ x, y }) => ({ x, y: 340 - y })],
+  ];
+
+  it.each(
+    ways.flatMap(([how, laid]) => [
+      { how, laid, kind: 'dashed', dashes: [18, 11] },
+      { how, laid, kind: 'dotted', dashes: [2, 8] },
+    ]),
+  )('$kind, $how', ({ laid, dashes }) => {
+    const straight = [laid(a), laid(b)];
+    const grey = drawnPage({
+      width: 440,
+      height: 440,
+      lines: [
+        { run: straight, width: 3, dashes },
+        { run: solid.map(laid), width: 3 },
+      ],
+    });
+    const way = wayTo(inkTree(inkCosts(grey), laid(a), { reach: 440 }), laid(b));
+    expect(furthestOff(way ?? [], straight)).toBeLessThan(3);
+  });
+});
+
+it('a line that is only shown keeps to the way, at far fewer places', () => {
+  const way = wayTo(
+    inkTree(inkCosts(drawnPage({ width: 360, height: 340, lines: [{ run: arc, width: 3 }] })), from, { reach: 400 }),
+    to,
+  );
+  const shown = shownLine(way ?? []);
+  expect(shown.length).toBeGreaterThan(50);
+  expect(shown.length).toBeLessThan((way?.length ?? 0) / 5);
+  expect(furthestOff(shown, arc)).toBeLessThan(2);
+});
+
+it('turns a corner where the line does', () => {
+  const run = [
+    { x: 31, y: 47 },
+    { x: 253.4, y: 70.2 },
+    { x: 311, y: 290 },
+  ];
+  const { points } = follow([{ run, width: 3 }], run[0] as Point, run[2] as Point);
+  expect(points.map((point) => point.kind)).toEqual(['corner']);
+  expect(distance((points[0] as { at: Point }).at, run[1] as Point)).toBeLessThan(0.5);
+});
+
+describe('inkNear', () => {
+  const meeting = { x: 120.3, y: 110.7 };
+  const ray = (turn: number, length = 80) => ({
+    x: meeting.x + length * Math.cos(turn),
+    y: meeting.y + length * Math.sin(turn),
+  });
+
+  it.each([0, 0.3, 0.8])('finds corners and end ticks, turned by %d', (turn) => {
+    const corner = [ray(turn), meeting, ray(turn + 1.4)];
+    const tick = [ray(turn + Math.PI / 2, 12), ray(turn - Math.PI / 2, 12)];
+    for (const lines of [
+      [{ run: corner, width: 3 }],
+      [
+        { run: [meeting, ray(turn)], width: 2 },
+        { run: tick, width: 2 },
+      ],
+    ]) {
+      const found = inkNear(drawnPage({ width: 240, height: 220, lines }), { x: 124, y: 107 }, 11);
+      expect(found?.what).toBe('meeting');
+      expect(distance(found?.at ?? { x: 0, y: 0 }, meeting)).toBeLessThan(0.75);
+    }
+  });
+
+  it('finds nothing on bare paper', () => {
+    expect(inkNear(drawnPage({ width: 90, height: 70, lines: [] }), { x: 41, y: 33 }, 11)).toBeUndefined();
+  });
+});
