@@ -9,6 +9,7 @@ import { type Box, unionBox } from '../../core/geometry/bounds';
 import { pathBounds } from '../../core/geometry/path';
 import { inches } from '../../core/units/inch';
 import { type LaidPicture, PictureShape } from '../photo/picture-shape';
+import { useCleaned } from '../photo/use-cleaned';
 import { useDiagramPictures } from '../photo/use-pictures';
 import { useGarment } from '../state/garment-store';
 import { useTable } from '../state/table-store';
@@ -49,7 +50,8 @@ export function DraftCanvas() {
 function CanvasOver({ diagram, set }: { readonly diagram: Diagram; readonly set: MeasureSet }) {
   const { laidFlat, map } = useDiagramPictures(diagram, set);
   const printed = useMemo(() => (map.kind === 'map' ? printedBox(diagram, map) : undefined), [diagram, map]);
-  return <Canvas picture={laidFlat} printed={printed} />;
+  const picture = useCleaned(diagram.id, laidFlat);
+  return <Canvas picture={picture} printed={printed} />;
 }
 
 /** Where the rectangle she squared the picture up by lies on the table: what is printed, without the desk round it. */
