@@ -36,7 +36,8 @@ test('every kind of picture comes in upright and in its colours', async ({ page 
       await page.getByRole('button', { name: 'Undo: bring in a diagram' }).click();
     });
   }
-  expect(trouble).toEqual([]);
+  // The test itself reads the canvas over and over, which the browser remarks on.
+  expect(trouble.filter((line) => !line.includes('willReadFrequently'))).toEqual([]);
 });
 
 test('a scan of two colours brings its scale along as a known length', async ({ page }) => {

@@ -17,11 +17,14 @@ import { say } from '../ui/say';
 import { diagramWords as words } from '../words/diagram';
 import { MOST_WORKING_PX } from '../workers/photo-calls';
 import { startingCorners } from './change-diagram';
+import { keepProposals, proposalsIn } from './corner-search';
 import { useDesk } from './desk-store';
 import { troubleSentence } from './trouble-sentence';
 
 interface BringingIn {
   readonly busy: boolean;
+  /** The share done of looking for its corners, and a way to stop that. */
+  readonly looking: { readonly share: number; readonly stop: () => void } | undefined;
   /** Why the last one did not come in. */
   readonly refusal: string | undefined;
   /** A PDF of which she has still to choose the page. */
@@ -29,7 +32,12 @@ interface BringingIn {
 }
 
 /** A picture on its way in. */
-export const useBringingIn = create<BringingIn>(() => ({ busy: false, refusal: undefined, book: undefined }));
+export const useBringingIn = create<BringingIn>(() => ({
+  busy: false,
+  looking: undefined,
+  refusal: undefined,
+  book: undefined,
+}));
 
 /** Refuses in words, until the next picture comes. */
 export function refuse(refusal: string): void {
@@ -77,16 +85,36 @@ export async function bringInPage(number: number): Promise<void> {
 
 async function bringInPicture(file: File, onPaper?: Diagram['onPaper']): Promise<void> {
   const photoId = crypto.randomUUID();
-  const opened = await openAndKeep(file, photoId);
+  const kept = await openAndKeep(file, photoId);
+  if (!kept) return;
+  const opened: ReadyPicture = { ...kept, ...(onPaper ? { onPaper } : {}) };
+  // What was scanned lay flat on the glass.
+  const squareUp = opened.onPaper ? { kind: 'flat' as const } : startingCorners(opened);
+  const proposals = squareUp.kind === 'flat' ? undefined : await lookForCorners(opened);
+  const [best] = proposals ?? [];
   const { garment, edit } = useGarment.getState();
-  if (!opened || !garment) return;
-  const diagram = newDiagram(garment, { file, photoId, opened: { ...opened, ...(onPaper ? { onPaper } : {}) } });
+  if (!garment) return;
+  const corners = best && squareUp.kind === 'rectangle' ? { corners: best.corners } : {};
+  const diagram = newDiagram(garment, { file, photoId, opened, squareUp: { ...squareUp, ...corners } });
+  if (diagram.squareUp.kind === 'rectangle') keepProposals(diagram.id, proposals, diagram.squareUp.corners);
   putPictures(diagram.id, { photo: opened });
   edit(words.takenLabel, (now) => addDiagram(now, diagram));
   useDesk.setState({ showing: 'photo', corner: undefined, drawing: undefined, fresh: undefined });
   useTable.getState().setView('photo', undefined);
   useTable.getState().choose({ kind: 'diagram', diagramId: diagram.id });
-  say(words.taken(diagram.name, opened.widthPx, opened.heightPx));
+  const taken = words.taken(diagram.name, opened.widthPx, opened.heightPx);
+  say(best ? `${taken} ${words.square.search.on(best.kind, 1, proposals?.length ?? 1)}` : taken);
+}
+
+/** Proposals for the corners of a new picture; she may stop the search and put them in place herself. */
+async function lookForCorners(opened: ReadyPicture) {
+  const stopping = new AbortController();
+  const onProgress = (share: number) =>
+    useBringingIn.setState({ busy: true, looking: { share, stop: () => stopping.abort() } });
+  onProgress(0);
+  const proposals = await proposalsIn(opened, { signal: stopping.signal, onProgress });
+  useBringingIn.setState({ busy: false, looking: undefined });
+  return proposals;
 }
 
 /** Gives a diagram whose picture is not on this device its picture again; only the very same size will do. */
@@ -132,7 +160,12 @@ async function keep(file: File, id: string, { type, widthPx, heightPx }: ReadyPi
 
 function newDiagram(
   garment: Garment,
-  { file, photoId, opened }: { readonly file: File; readonly photoId: string; readonly opened: ReadyPicture },
+  {
+    file,
+    photoId,
+    opened,
+    squareUp,
+  }: Pick<Diagram, 'photoId' | 'squareUp'> & { readonly file: File; readonly opened: ReadyPicture },
 ): Diagram {
   const { widthPx, heightPx, onPaper } = opened;
   return {
@@ -141,9 +174,8 @@ function newDiagram(
     photoId,
     widthPx,
     heightPx,
-    // What was scanned lay flat on the glass.
     ...(onPaper ? { onPaper } : {}),
-    squareUp: onPaper ? { kind: 'flat' } : startingCorners({ widthPx, heightPx }),
+    squareUp,
     quarterTurns: 0,
     knownLengths: [],
     placedAt: freePlace(garment),

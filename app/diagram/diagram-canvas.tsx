@@ -4,6 +4,7 @@ import { type DiagramMap, photoToTable, tableToPhoto } from '../../core/diagram/
 import type { Diagram } from '../../core/garment/diagram';
 import type { Box } from '../../core/geometry/bounds';
 import { PictureShape } from '../photo/picture-shape';
+import { useCleaned } from '../photo/use-cleaned';
 import type { DiagramPictures } from '../photo/use-pictures';
 import { useTable, type View } from '../state/table-store';
 import { type Paint, Painted } from '../table/painted';
@@ -79,7 +80,7 @@ function FaceCanvas({ diagram, pictures, face, fit, which }: FaceCanvasProps) {
     (pen, { px }) => paintMarks(pen, px, { diagram, face, corner, held, lengthId, fresh, firstEnd, wrong }),
     [diagram, face, corner, held, lengthId, fresh, firstEnd, wrong],
   );
-  const picture = face.kind === 'photo' ? pictures.asTaken : pictures.laidFlat;
+  const picture = useCleaned(diagram.id, face.kind === 'photo' ? pictures.asTaken : pictures.laidFlat);
   return (
     <Viewport
       view={view}

@@ -3,6 +3,7 @@ import { type DiagramFinding, diagramFindings } from '../../core/diagram/diagram
 import type { Diagram } from '../../core/garment/diagram';
 import type { Garment } from '../../core/garment/garment';
 import { currentSet } from '../../core/garment/measure-value';
+import { CleanUpChoice } from '../photo/clean-up-choice';
 import { useDiagramPictures } from '../photo/use-pictures';
 import { useGarment } from '../state/garment-store';
 import { type Chosen, useTable } from '../state/table-store';
@@ -72,7 +73,7 @@ function DiagramDesk({ garment, diagram }: DiagramDeskProps) {
       table={
         <>
           <DiagramCanvas diagram={diagram} pictures={pictures} />
-          <OverTable findings={findings} />
+          <OverTable diagramId={diagram.id} findings={findings} />
         </>
       }
       notebook={
@@ -89,8 +90,13 @@ function DiagramDesk({ garment, diagram }: DiagramDeskProps) {
   );
 }
 
-/** The same picture as the camera saw it, or laid flat; while a line is drawn, how to draw it. */
-function OverTable({ findings }: { readonly findings: readonly DiagramFinding[] }) {
+interface OverTableProps {
+  readonly diagramId: string;
+  readonly findings: readonly DiagramFinding[];
+}
+
+/** The same picture as the camera saw it, or laid flat, cleaned up or not; while a line is drawn, how to draw it. */
+function OverTable({ diagramId, findings }: OverTableProps) {
   const { showing, drawing, held } = useDesk();
   const wrong = findings.filter(({ kind }) => kind === 'not-squared-up');
   if (held) return null;
@@ -117,6 +123,7 @@ function OverTable({ findings }: { readonly findings: readonly DiagramFinding[] 
           useDesk.setState({ showing: next });
         }}
       />
+      <CleanUpChoice diagramId={diagramId} />
       {showing === 'squared' && wrong.length > 0 && (
         <div className={styles.cannot}>
           <p>{words.cannotSquare}</p>

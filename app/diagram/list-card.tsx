@@ -12,6 +12,7 @@ import { TextField } from '../ui/text-field';
 import { diagramWords as words } from '../words/diagram';
 import { bringBack, bringIn, useBringingIn } from './bring-in';
 import { ChoosePicture } from './choose-picture';
+import { ComingIn } from './coming-in';
 import styles from './diagram-room.module.css';
 import { troubleSentence } from './trouble-sentence';
 
@@ -65,7 +66,7 @@ export function ListCard({ diagram, diagrams, pictures }: ListCardProps) {
         </>
       )}
       {refusal !== undefined && <Note tone="stop">{refusal}</Note>}
-      {busy && <Note tone="plain">{words.opening}</Note>}
+      <ComingIn />
       <div className={styles.actions}>
         <ChoosePicture words={words.addAnother} disabled={busy} onFile={(file) => void bringIn(file)} />
         <Button icon="bin" tone="quiet" onPress={remove}>

@@ -6,10 +6,12 @@ import { Button } from '../ui/button';
 import { Card } from '../ui/card';
 import { Choice } from '../ui/choice';
 import { Note } from '../ui/note';
+import { ShareDone } from '../ui/share-done';
 import { diagramWords } from '../words/diagram';
 import { editDiagram, startingCorners } from './change-diagram';
 import { CornerFields } from './corner-fields';
 import styles from './diagram-room.module.css';
+import { FindCorners } from './find-corners';
 import { Findings } from './findings-list';
 import { FlatPreview } from './flat-preview';
 import { SidesFields } from './sides-fields';
@@ -63,6 +65,7 @@ export function SquareCard({ diagram, pictures, findings }: SquareCardProps) {
       {map.kind === 'not-squared' && <Findings findings={findings} />}
       {squareUp.kind === 'rectangle' && (
         <>
+          <FindCorners diagram={diagram} corners={squareUp.corners} pictures={pictures.pictures} />
           <CornerFields diagramId={diagram.id} corners={squareUp.corners} />
           <SidesFields key={diagram.id} sides={squareUp.sides} onChange={setSides} />
         </>
@@ -88,14 +91,7 @@ export function SquareCard({ diagram, pictures, findings }: SquareCardProps) {
 function Progress({ diagramId, pictures }: { readonly diagramId: string; readonly pictures: DiagramPictures }) {
   const { flattening, stopped } = pictures.pictures;
   if (flattening !== undefined) {
-    return (
-      <div className={styles.progress}>
-        <label>
-          {words.squaring} <progress value={flattening} max={1} />
-        </label>
-        <Button onPress={() => stopFlattening(diagramId)}>{words.stop}</Button>
-      </div>
-    );
+    return <ShareDone label={words.squaring} share={flattening} onStop={() => stopFlattening(diagramId)} />;
   }
   if (!stopped) return null;
   return (

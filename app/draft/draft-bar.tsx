@@ -1,6 +1,8 @@
 import { useId, useState } from 'react';
 import { inches, type ShownIn } from '../../core/units/inch';
 import { writeLength } from '../../core/units/write-length';
+import { CleanUpChoice } from '../photo/clean-up-choice';
+import { useGarment } from '../state/garment-store';
 import { useTable } from '../state/table-store';
 import { Button } from '../ui/button';
 import { Choice } from '../ui/choice';
@@ -142,6 +144,7 @@ function writeStep(step: number, shownIn: ShownIn): string {
 
 function PictureSettings() {
   const id = useId();
+  const diagramId = useGarment((state) => state.garment?.diagrams[0]?.id);
   const { photoShown, setPhotoShown, photoStrength, setPhotoStrength, tracedShown, setTracedShown } = useTable();
   return (
     <div className={styles.picture}>
@@ -160,6 +163,7 @@ function PictureSettings() {
         disabled={!photoShown}
         onChange={(event) => setPhotoStrength(Number(event.target.value) / 100)}
       />
+      {photoShown && diagramId !== undefined && <CleanUpChoice diagramId={diagramId} />}
       <Switch label={words.asTraced} on={tracedShown} onChange={setTracedShown} />
     </div>
   );

@@ -9,6 +9,7 @@ import { type Box, unionBox } from '../../core/geometry/bounds';
 import { pathBounds } from '../../core/geometry/path';
 import { inches } from '../../core/units/inch';
 import { type LaidPicture, PictureShape } from '../photo/picture-shape';
+import { useCleaned } from '../photo/use-cleaned';
 import { useDiagramPictures } from '../photo/use-pictures';
 import { useGarment } from '../state/garment-store';
 import { useTable } from '../state/table-store';
@@ -51,10 +52,11 @@ function CanvasOver({ diagram, set }: { readonly diagram: Diagram; readonly set:
   const pictures = useDiagramPictures(diagram, set);
   const { laidFlat, map } = pictures;
   const printed = useMemo(() => (map.kind === 'map' ? printedBox(diagram, map) : undefined), [diagram, map]);
+  const picture = useCleaned(diagram.id, laidFlat);
   return (
     <>
       <FollowUnder pictures={pictures.pictures} map={map} />
-      <Canvas picture={laidFlat} printed={printed} />
+      <Canvas picture={picture} printed={printed} />
     </>
   );
 }

@@ -1,5 +1,6 @@
 import { create } from 'zustand';
 import type { Place } from '../../core/garment/finding';
+import type { CleanUp } from '../../core/picture/cleaned';
 import { inches } from '../../core/units/inch';
 
 /** The rooms of the job, and the shelf where garments are kept. */
@@ -46,6 +47,8 @@ export interface TableState {
   readonly photoShown: boolean;
   /** 0 to 1 */
   readonly photoStrength: number;
+  /** How the picture of a diagram is cleaned up for the eye; as it is where none is said. */
+  readonly cleanUp: Readonly<Record<string, CleanUp | undefined>>;
   /** Whether the pieces as they were first drawn lie under the draft. */
   readonly tracedShown: boolean;
   /** Something half done, such as a piece being traced, that undo takes back before it touches the garment. */
@@ -57,6 +60,7 @@ export interface TableState {
   setSnapStep(snapStep: number): void;
   setPhotoShown(photoShown: boolean): void;
   setPhotoStrength(photoStrength: number): void;
+  setCleanUp(diagramId: string, cleanUp: CleanUp | undefined): void;
   setTracedShown(tracedShown: boolean): void;
 }
 
@@ -71,6 +75,7 @@ export const useTable = create<TableState>((set) => ({
   snapStep: inches(1 / 8),
   photoShown: true,
   photoStrength: 0.8,
+  cleanUp: {},
   tracedShown: false,
   undoFirst: undefined,
   goTo: (room, chosen) => set((table) => ({ room, chosen: chosen ?? table.chosen })),
@@ -80,6 +85,7 @@ export const useTable = create<TableState>((set) => ({
   setSnapStep: (snapStep) => set({ snapStep }),
   setPhotoShown: (photoShown) => set({ photoShown }),
   setPhotoStrength: (photoStrength) => set({ photoStrength }),
+  setCleanUp: (diagramId, cleanUp) => set((table) => ({ cleanUp: { ...table.cleanUp, [diagramId]: cleanUp } })),
   setTracedShown: (tracedShown) => set({ tracedShown }),
 }));
 

@@ -91,6 +91,30 @@ export const diagramWords = {
     downHead: 'down',
     nudge: 'A corner can be typed, dragged, or moved with the arrow keys: 1 pixel, with Shift 10.',
     reset: 'Start again',
+    search: {
+      find: 'Find the corners',
+      another: 'Another proposal',
+      back: 'Back to the proposal',
+      refine: 'Draw them to the edges',
+      running: { find: 'Looking for the corners…', refine: 'Following the edges…' },
+      on: (kind: 'page' | 'frame', number: number, all: number) =>
+        `The corners lie on ${kind === 'page' ? 'the edge of the paper' : 'a printed frame'}${all === 1 ? '' : `, proposal ${number} of ${all}`}. Look at each before you go on.`,
+      'nothing-sure':
+        'Nothing rectangular is seen surely enough in this picture. The corners are left as they are; put them in place yourself.',
+      stopped: 'Stopped. The corners are left as they are.',
+      failed: 'The picture could not be searched, most likely for want of memory. The corners are left as they are.',
+      moved: (by: readonly number[]) => {
+        const sides = ['top left', 'top right', 'bottom right', 'bottom left'];
+        if (by.every((each) => each < 0.05)) return 'The corners lie on the edges already.';
+        const each = by.map((moved, corner) => `${sides[corner]} ${tenth.format(moved)}`).join(', ');
+        return `Each corner moved, in pixels: ${each}.`;
+      },
+      sideNotSeen: (side: 0 | 1 | 2 | 3) =>
+        `No edge or printed line is seen along the ${(['top', 'right', 'bottom', 'left'] as const)[side]} side. Put the corners nearer to it, or leave them as they are.`,
+      'sides-do-not-meet':
+        'No four edges that meet are seen near these corners. Put them nearer to a frame or the edge of the page.',
+      refineLabel: 'draw the corners to the edges',
+    },
     sides: 'What is known of its sides',
     sidesKnown: {
       'not-known': 'not known',
@@ -107,7 +131,6 @@ export const diagramWords = {
     turn: 'Quarter turn',
     preview: 'As it will lie',
     squaring: 'Squaring up…',
-    stop: 'Stop',
     stopped: 'Stopped. The picture is squared up again as soon as a corner moves.',
     again: 'Square it up now',
   },

@@ -12,6 +12,7 @@ export const uiWords = {
   lengthTooSmall: (least: string) => `This must be at least ${least}.`,
   stepDown: (label: string, step: string) => `${label}: ${step} less`,
   stepUp: (label: string, step: string) => `${label}: ${step} more`,
+  stop: 'Stop',
   notebook: 'Notebook',
   openNotebook: 'Open the notebook',
   closeNotebook: 'Fold the notebook away',

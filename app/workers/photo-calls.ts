@@ -1,5 +1,8 @@
 import type { Raster } from '../../core/diagram/warp';
+import type { Quad } from '../../core/garment/diagram';
 import type { Homography } from '../../core/geometry/projective';
+import type { ProposedCorners } from '../../core/picture/corners';
+import type { NotRefined } from '../../core/picture/corners-refined';
 import type { HeaderRefusal, PictureFormat } from '../photo/header/header-said';
 
 /** Why a picture could not be opened. */
@@ -49,9 +52,30 @@ export interface PhotoFile {
   readonly file: Blob;
 }
 
+/** What the picture may be squared up by, best first, in pixels of the whole upright picture. */
+export interface CornersProposed {
+  readonly kind: 'proposed';
+  readonly proposals: readonly CornerProposal[];
+}
+
+export interface CornerProposal extends Pick<ProposedCorners, 'kind' | 'sure'> {
+  readonly corners: Quad;
+}
+
+/** Corners brought onto the edges between them, in pixels of the whole upright picture. */
+export interface CornersRefined {
+  readonly kind: 'refined';
+  readonly corners: Quad;
+}
+
 export type PhotoCalls = {
   open: { args: PhotoFile; answer: OpenedPicture | PictureRefusal };
   layFlat: { args: PhotoFile & { readonly plan: FlatPlan }; answer: FlatPicture | PictureRefusal };
+  proposeCorners: { args: { readonly small: SmallCopy }; answer: CornersProposed };
+  refineCorners: {
+    args: PhotoFile & { readonly corners: Quad };
+    answer: CornersRefined | NotRefined | PictureRefusal;
+  };
   layFlatQuickly: { args: { readonly small: SmallCopy; readonly plan: FlatPlan }; answer: FlatPicture };
 };
 

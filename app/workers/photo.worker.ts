@@ -1,4 +1,5 @@
 import { decodePicture, type WorkingCopy } from './decode-picture';
+import { cornersOnEdges, cornersProposed } from './find-corners';
 import { MOST_SMALL_PX, type PhotoCalls, type PhotoFile, type PictureRefusal } from './photo-calls';
 import { bitmapsOf, halvings, laidFlat, smallCopy } from './picture-levels';
 import { serve, type WorkerPort } from './serve';
@@ -34,6 +35,17 @@ serve<PhotoCalls>(self as unknown as WorkerPort, {
     if (copy.kind !== 'decoded') return { answer: copy };
     const levels = await bitmapsOf(halvings(laidFlat(copy, plan, tell)));
     return { answer: { kind: 'flat', levels }, transfer: levels };
+  },
+
+  async proposeCorners({ small }, tell) {
+    return { answer: cornersProposed(small, tell) };
+  },
+
+  async refineCorners({ corners, ...photo }, tell) {
+    const copy = await copyOf(photo);
+    if (copy.kind !== 'decoded') return { answer: copy };
+    tell(0.3);
+    return { answer: cornersOnEdges(copy, corners) };
   },
 
   async layFlatQuickly({ small, plan }) {

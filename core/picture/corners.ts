@@ -3,7 +3,7 @@ import { distance, type Point } from '../geometry/point';
 import type { QuadCorners } from '../geometry/rectangle-aspect';
 import { doubleArea, largestQuad } from './corners-hull';
 import { hullsIn } from './corners-regions';
-import { type Grey, reducedTo } from './grey';
+import { type Grey, halved, reducedTo } from './grey';
 import { evidenceOf, type Outline, outlineNear, straightSides } from './page-outline';
 import type { SideMark } from './page-side';
 
@@ -29,15 +29,18 @@ const REACH = 0.045;
 /**
  * What may be squared up by in a photo, best first; an empty list when nothing rectangular is seen. Parts fenced in by
  * steep changes of light and inked lines that hang together are boxed in by four corners; what is kept has an edge of
- * paper or a printed line along all four sides, straight or bowed.
+ * paper or a printed line along all four sides, straight or bowed. `onProgress` is told the share done, 0 to 1.
  */
-export function proposedCorners(grey: Grey): ProposedCorners[] {
+export function proposedCorners(grey: Grey, onProgress?: (share: number) => void): ProposedCorners[] {
   const { grey: small, factor } = reducedTo(grey, WORK_SIDE);
   const found: ProposedCorners[] = [];
   const tried: QuadCorners[] = [];
-  for (const hull of hullsIn(small)) {
-    const quad = largestQuad(hull);
-    if (!quad || !isLikely(quad, small) || tried.some((other) => isNear(quad, other, 2))) continue;
+  // Parts need only be boxed in to a pixel or two, which the search along the sides makes good: half the size will do.
+  const hulls = hullsIn(halved(small));
+  for (const [done, hull] of hulls.entries()) {
+    onProgress?.((done + 1) / (hulls.length + 1));
+    const quad = largestQuad(hull.map(({ x, y }) => ({ x: 2 * x, y: 2 * y })));
+    if (!quad || !isLikely(quad, small) || tried.some((other) => isNear(quad, other, 5))) continue;
     tried.push(quad);
     found.push(...marksAt(small, quad));
   }
