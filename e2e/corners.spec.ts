@@ -124,3 +124,31 @@ async function pressThenStop(name: string): Promise<void> {
   while (!button('Stop')) await new Promise((resolve) => setTimeout(resolve, 1));
   button('Stop')?.click();
 }
+
+test('the picture shown is cleaned up to black and white, and what is stored stays', async ({ page }) => {
+  await openDemo(page);
+  await goTo(page, 'Diagram');
+  // The page is cream as it was taken, and no part of it is quite white.
+  await expect.poll(() => whiteShare(page)).toBeLessThan(0.02);
+  await page.getByLabel('Clean up the picture').selectOption({ label: 'Black and white' });
+  await expect.poll(() => whiteShare(page), { timeout: 15_000 }).toBeGreaterThan(0.2);
+  await expect(page.getByRole('button', { name: 'Nothing to undo' })).toBeDisabled();
+  await page.getByLabel('Clean up the picture').selectOption({ label: 'As it is' });
+  await expect.poll(() => whiteShare(page)).toBeLessThan(0.02);
+});
+
+/** The share of the canvases' pixels that is pure white. */
+async function whiteShare(page: Page): Promise<number> {
+  return page.evaluate(() => {
+    let [white, all] = [0, 0];
+    for (const canvas of document.querySelectorAll('main canvas')) {
+      if (!(canvas instanceof HTMLCanvasElement)) continue;
+      const { data } = canvas.getContext('2d')?.getImageData(0, 0, canvas.width, canvas.height) ?? { data: [] };
+      for (let i = 0; i < data.length; i += 4) {
+        all += 1;
+        if (data[i] === 255 && data[i + 1] === 255 && data[i + 2] === 255 && data[i + 3] === 255) white += 1;
+      }
+    }
+    return white / all;
+  });
+}
