@@ -44,7 +44,10 @@ test('a piece is chosen, walked round and mended by keys alone', async ({ page }
     await page.keyboard.press('Control+z');
 
     // Another step of the squares, chosen by keys as well, holds for the next nudge.
+    // Past the choice of how the picture is cleaned up.
     await tabTo(page, 'combobox', -1);
+    await tabTo(page, 'combobox', -1);
+    await expect(page.getByLabel('Snap to every')).toBeFocused();
     await page.keyboard.press('ArrowDown');
     await expect(page.getByLabel('Snap to every')).toHaveValue(String(25.4 / 4));
     await tabTo(page, 'application');
