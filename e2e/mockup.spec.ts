@@ -1,4 +1,3 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 import { writeProject } from '../app/storage/project-file';
 import { outlineOf } from '../core/garment/outline';
@@ -6,6 +5,7 @@ import { pathAtLength } from '../core/geometry/path';
 import { movedIn } from '../tests/mockup/moved';
 import { edges, skirt } from '../tests/mockup/three-panels';
 import { fittedCanvas } from './canvas';
+import { openToAll } from './open-to-all';
 import { goTo, savedGarment } from './room';
 import { listenForTrouble } from './trouble';
 
@@ -237,16 +237,4 @@ async function photo(page: Page): Promise<Buffer> {
     return canvas.toDataURL('image/jpeg');
   });
   return Buffer.from(address.slice(address.indexOf(',') + 1), 'base64');
-}
-
-async function openToAll(page: Page, where: string): Promise<void> {
-  const { violations } = await new AxeBuilder({ page })
-    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
-    .analyze();
-  expect
-    .soft(
-      violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.failureSummary}`),
-      `axe: ${where}`,
-    )
-    .toEqual([]);
 }

@@ -1,4 +1,3 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 import { writeProject } from '../app/storage/project-file';
 import type { Point } from '../core/geometry/point';
@@ -7,6 +6,7 @@ import { readLength } from '../core/units/read-length';
 import { skirtAndBand } from '../tests/seams-room/skirt-and-band';
 import { drag, fittedCanvas } from './canvas';
 import { openDemo } from './demo';
+import { openToAll } from './open-to-all';
 import { goTo, savedGarment } from './room';
 import { listenForTrouble } from './trouble';
 
@@ -226,16 +226,4 @@ async function walkedSoFar(page: Page): Promise<number> {
   const read = readLength(said.slice(0, said.indexOf(' along')), { bare: 'in' });
   if (read.kind === 'refused') throw new Error(`the slider says ${said}`);
   return read.length;
-}
-
-async function openToAll(page: Page, where: string): Promise<void> {
-  const { violations } = await new AxeBuilder({ page })
-    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
-    .analyze();
-  expect
-    .soft(
-      violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.failureSummary}`),
-      `axe: ${where}`,
-    )
-    .toEqual([]);
 }

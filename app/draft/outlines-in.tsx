@@ -7,6 +7,7 @@ import { writeLength } from '../../core/units/write-length';
 import { useGarment } from '../state/garment-store';
 import { useTable } from '../state/table-store';
 import { Button } from '../ui/button';
+import { ChooseFile } from '../ui/choose-file';
 import { Note } from '../ui/note';
 import { Pick } from '../ui/pick';
 import { say } from '../ui/say';
@@ -23,23 +24,10 @@ const LONGEST = 20_000;
 /** Outlines of an SVG or DXF file as pieces; the unit is asked for where the file does not say it. */
 export function OutlinesIn() {
   const { state, read, take, stop, leave } = useOutlines();
-  const input = useRef<HTMLInputElement>(null);
   const shownIn = useShownIn();
   return (
     <>
-      <Button onPress={() => input.current?.click()}>{words.button}</Button>
-      <input
-        ref={input}
-        type="file"
-        hidden
-        aria-label={words.button}
-        accept=".svg,.dxf,image/svg+xml"
-        onChange={(event) => {
-          const file = event.target.files?.[0];
-          event.target.value = '';
-          if (file) read(file);
-        }}
-      />
+      <ChooseFile words={words.button} accept=".svg,.dxf,image/svg+xml" onFile={read} />
       {state.kind === 'reading' && (
         <Note tone="plain" action={{ words: words.stop, onPress: stop }}>
           {words.reading}

@@ -1,8 +1,9 @@
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useState } from 'react';
 import { openFile } from '../photo/open-photo';
 import type { PictureTrouble } from '../photo/picture-store';
 import { getPhoto, putPhoto } from '../storage/photos';
 import { Button } from '../ui/button';
+import { ChooseFile } from '../ui/choose-file';
 import { Note } from '../ui/note';
 import { diagramWords } from '../words/diagram';
 import { mockupWords as words } from '../words/mockup';
@@ -25,8 +26,8 @@ export function PhotoField({ photoId, onChange }: PhotoFieldProps) {
     <>
       {photoId !== undefined && <FittingPhoto photoId={photoId} alt={words.photoAlt('')} />}
       <div className={styles.row}>
-        <PictureInput words={words.takePhoto} camera onFile={(file) => void take(file)} />
-        <PictureInput words={words.choosePhoto} onFile={(file) => void take(file)} />
+        <ChooseFile accept="image/*" icon="camera" words={words.takePhoto} camera onFile={(file) => void take(file)} />
+        <ChooseFile accept="image/*" icon="picture" words={words.choosePhoto} onFile={(file) => void take(file)} />
         {photoId !== undefined && (
           <Button icon="bin" onPress={() => onChange(undefined)}>
             {words.dropPhoto}
@@ -66,37 +67,6 @@ function sentenceFor(trouble: PictureTrouble): string {
     default:
       return diagramWords.refused[trouble.kind];
   }
-}
-
-interface PictureInputProps {
-  readonly words: string;
-  /** Asks for the camera itself, where the device has one. */
-  readonly camera?: true;
-  readonly onFile: (file: File) => void;
-}
-
-function PictureInput({ words: label, camera, onFile }: PictureInputProps) {
-  const input = useRef<HTMLInputElement>(null);
-  return (
-    <>
-      <Button icon={camera ? 'camera' : 'picture'} onPress={() => input.current?.click()}>
-        {label}
-      </Button>
-      <input
-        ref={input}
-        type="file"
-        hidden
-        aria-label={label}
-        accept="image/*"
-        {...(camera ? { capture: 'environment' as const } : {})}
-        onChange={(event) => {
-          const file = event.target.files?.[0];
-          event.target.value = '';
-          if (file) onFile(file);
-        }}
-      />
-    </>
-  );
 }
 
 /** A kept photo, small. */

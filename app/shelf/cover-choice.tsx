@@ -1,11 +1,11 @@
-import { useRef, useState } from 'react';
+import { useState } from 'react';
 import type { Garment } from '../../core/garment/garment';
 import { photoIdsOf } from '../../core/garment/photo-ids';
 import { openFile } from '../photo/open-photo';
 import { useGarment } from '../state/garment-store';
 import { flushJournal } from '../storage/journal';
 import { putPhoto } from '../storage/photos';
-import { Button } from '../ui/button';
+import { ChooseFile } from '../ui/choose-file';
 import { Note } from '../ui/note';
 import { Pick } from '../ui/pick';
 import { say } from '../ui/say';
@@ -22,7 +22,6 @@ const PIECES = 'pieces';
 
 /** Which picture a garment has on the shelf: its pieces as drawn, a photo it has, or another one. */
 export function CoverChoice({ garment, onChange }: CoverChoiceProps) {
-  const input = useRef<HTMLInputElement>(null);
   const [trouble, setTrouble] = useState<string>();
   const [busy, setBusy] = useState(false);
 
@@ -50,21 +49,12 @@ export function CoverChoice({ garment, onChange }: CoverChoiceProps) {
           options={[{ value: PIECES, words: words.pieces }, ...photoOptions(garment)]}
           onChange={(to) => choose(to === PIECES ? undefined : to)}
         />
-        <Button icon="camera" disabled={busy} onPress={() => input.current?.click()}>
-          {words.choose}
-        </Button>
-        <input
-          ref={input}
-          type="file"
-          hidden
-          aria-label={words.choose}
+        <ChooseFile
+          words={words.choose}
+          icon="camera"
           accept="image/*"
-          onChange={(event) => {
-            const file = event.target.files?.[0];
-            // The same file chosen again after a refusal must be heard as well.
-            event.target.value = '';
-            if (file) void bring(file);
-          }}
+          disabled={busy}
+          onFile={(file) => void bring(file)}
         />
       </div>
       {trouble && <Note tone="stop">{trouble}</Note>}
