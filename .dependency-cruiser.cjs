@@ -29,6 +29,7 @@ const rooms = [
   'mockup',
   'versions',
   'compare',
+  'cloth',
   'paper',
   'check',
 ];

@@ -1,8 +1,10 @@
 import type { Finding } from '../../core/check/before-you-cut';
 import { BODIES_MEASURED, WAIST_OVER_HIP } from '../../core/garment/body-figures';
 import type { Garment } from '../../core/garment/garment';
+import type { GarmentCloth } from '../../core/garment/garment-cloth';
 import type { GirthName, MeasureName } from '../../core/garment/measure';
 import { writeLength } from '../../core/units/write-length';
+import { clothNames } from './cloth-names';
 import { fitWords } from './fit';
 import { fieldOf, measureNames } from './measures';
 import { pinnedSentence } from './mockup';
@@ -169,6 +171,17 @@ export function findingSentence(finding: Finding, garment: Garment): string {
           unknown: 'Print again at 100 %, or "actual size", without fitting to the page.',
         }[finding.cause]
       } Do not cut from these pages.`;
+    case 'lay-overlaps':
+      return `${clothNames.cloth(clothOf(finding, garment)?.name ?? '')}: ${finding.count === 1 ? '1 place' : `${finding.count} places`} in the lay where pieces overlap or do not lie as they must.`;
+    case 'cloth-short':
+      return `${clothNames.cloth(clothOf(finding, garment)?.name ?? '')} is ${length(finding.short)} short: the lay takes ${length(finding.needed)}.`;
+    case 'lay-stale': {
+      const names = finding.ids.map((id) =>
+        clothNames.laid(id, garment.pieces, clothOf(finding, garment)?.strips ?? []),
+      );
+      const what = [...(finding.cloth ? ['the cloth'] : []), ...names];
+      return `${clothNames.cloth(clothOf(finding, garment)?.name ?? '')}: ${listed(what)} changed since it was laid. Lay it again.`;
+    }
     case 'pages-out-of-date':
       return pagesOutOfDate(finding, where);
     case 'printed-piece-gone':
@@ -230,6 +243,11 @@ function levelName({ place }: Finding, garment: Garment): string | undefined {
 function piecesEnd(pieceIds: readonly string[], garment: Garment): string {
   const names = pieceIds.map((id) => garment.pieces.find((piece) => piece.id === id)?.name || 'a piece');
   return `${listed(names)} ${names.length === 1 ? 'has' : 'have'}`;
+}
+
+/** The cloth a finding is about. */
+function clothOf({ place }: Finding, garment: Garment): GarmentCloth | undefined {
+  return place.kind === 'cloth' ? garment.cloths?.find(({ id }) => id === place.clothId) : undefined;
 }
 
 /** What a finding is about, by name: a piece, or an edge of one. */
