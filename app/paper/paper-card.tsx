@@ -1,5 +1,6 @@
-import { type Garment, PAPER_SIZES, type PaperChoice } from '../../core/garment/garment';
+import type { Garment, PaperChoice } from '../../core/garment/garment';
 import { setPaper } from '../../core/garment/paper-edits';
+import { PAPER_SIZES } from '../../core/garment/sheet-choice';
 import { useGarment } from '../state/garment-store';
 import { Card } from '../ui/card';
 import { Choice } from '../ui/choice';

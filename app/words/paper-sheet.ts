@@ -27,6 +27,17 @@ export function paperSheetWords(shownIn: ShownIn, step: WrittenStep): PaperWords
     centimetre: 'cm',
     cutAndLayOver: (label) => `cut off here and lay over ${label}`,
     goesUnder: (label) => `goes under ${label} up to here`,
+    cutAndSetTo: (label) => `cut off here and set edge to edge with ${label}`,
+    inAll: (piece, across, down, grain) =>
+      `${piece === undefined ? 'all taped up' : piece}: ${across} across, ${down} down${grain === undefined ? '' : `, grain line ${grain}`}`,
+    layers: {
+      cut: 'Cut line',
+      stitch: 'Seam line',
+      marks: 'Marks and words',
+      squares: 'Fine squares',
+      under: (version) => `Older: ${version}`,
+      dotted: (version) => `in dots: ${version}`,
+    },
     first,
     squares: squaresWords(shownIn),
   };
@@ -47,6 +58,8 @@ const papers: Readonly<Record<string, string>> = {
   letter: 'Letter',
   legal: 'Legal',
   tabloid: 'Tabloid',
+  a0: 'A0',
+  roll: 'a roll',
 };
 
 const first: FirstPageWords = {
@@ -62,9 +75,14 @@ const first: FirstPageWords = {
     'Every page has its own square and rulers, for a printer may slip on any of them.',
   ],
   joinTitle: 'Join the pages',
-  joinLines: [
-    'Cut a page off along its dotted line at the right, lay it over its neighbour so that the crosses and their numbers meet, and tape. When the rows are done, cut off each row at the bottom and join the rows in the same way, by their letters.',
-  ],
+  joinLines: {
+    lapped: [
+      'Cut a page off along its dotted line at the right, lay it over its neighbour so that the crosses and their numbers meet, and tape. When the rows are done, cut off each row at the bottom and join the rows in the same way, by their letters.',
+    ],
+    butted: [
+      'Cut both pages off along their dotted lines and set them edge to edge, so that the crosses and their numbers meet; tape from behind. When the rows are done, cut them off and set them together in the same way, by their letters.',
+    ],
+  },
   mapTitle: 'Which page goes where',
   mapLine: (piece, pages) => `${piece}: ${pages === 1 ? '1 page' : `${pages} pages`}`,
   totalsTitle: 'Taped together it measures',

@@ -1,5 +1,6 @@
-import type { PaperSize, PrinterFactors } from '../../core/garment/garment';
+import type { PrinterFactors } from '../../core/garment/garment';
 import type { Printing } from '../../core/garment/printed';
+import type { PaperSize } from '../../core/garment/sheet-choice';
 import type { VersionSaid } from '../../core/garment/version-said';
 import { dateWords, versionWords } from './paper-sheet';
 
@@ -46,6 +47,8 @@ export const paperWords = {
     legal: 'Legal',
     a3: 'A3',
     tabloid: 'Tabloid',
+    a0: 'A0',
+    roll: 'Roll',
   } satisfies Record<PaperSize, string>,
   turned: 'Sheet',
   upright: 'Upright',

@@ -29,8 +29,23 @@ export interface PaperWords {
   /** Beside a join: this page is cut off and laid over its neighbour, or goes under it. */
   readonly cutAndLayOver: (label: string) => string;
   readonly goesUnder: (label: string) => string;
+  /** Or both are cut off and set edge to edge. */
+  readonly cutAndSetTo: (label: string) => string;
+  /** What the pages must measure when they are taped up; of one piece of several with its name. */
+  readonly inAll: (piece: string | undefined, across: string, down: string, grain: string | undefined) => string;
+  readonly layers: LayerWords;
   readonly first: FirstPageWords;
   readonly squares: SquaresWords;
+}
+
+/** The names of layers that can be hidden, and what is said of the older version in dots. */
+export interface LayerWords {
+  readonly cut: string;
+  readonly stitch: string;
+  readonly marks: string;
+  readonly squares: string;
+  readonly under: (version: string) => string;
+  readonly dotted: (version: string) => string;
 }
 
 export interface FirstPageWords {
@@ -40,7 +55,7 @@ export interface FirstPageWords {
   readonly scaleTitle: string;
   readonly scaleLines: readonly string[];
   readonly joinTitle: string;
-  readonly joinLines: readonly string[];
+  readonly joinLines: Readonly<Record<'lapped' | 'butted', readonly string[]>>;
   readonly mapTitle: string;
   readonly mapLine: (piece: string, pages: number) => string;
   /** What the taped pages must measure. */
