@@ -4,10 +4,7 @@ import { useGarment } from '../state/garment-store';
 import { Card } from '../ui/card';
 import { Choice } from '../ui/choice';
 import { LengthField } from '../ui/length-field';
-import { Pick } from '../ui/pick';
 import { paperWords as words } from '../words/paper';
-
-const steps: readonly PaperChoice['step'][] = ['sixteenth', 'eighth', 'millimetre'];
 
 /** What the printer holds and what it cannot reach. */
 export function PaperCard({ garment }: { readonly garment: Garment }) {
@@ -45,12 +42,6 @@ export function PaperCard({ garment }: { readonly garment: Garment }) {
         shownIn={shownIn}
         min={0}
         onCommit={(overlap) => overlap !== undefined && change({ overlap })}
-      />
-      <Pick
-        label={words.step}
-        value={paper.step}
-        options={steps.map((value) => ({ value, words: words.steps[value] }))}
-        onChange={(step) => change({ step })}
       />
     </Card>
   );

@@ -13,6 +13,7 @@ import { PagesPreview } from './pages-preview';
 import { PaperCard } from './paper-card';
 import { PrintedCard } from './printed-card';
 import { ProofCard } from './proof-card';
+import { SquaresCard } from './squares-card';
 import { useMaking } from './use-making';
 
 /** From the draft to paper: true-size pages, or the squares sheet. */
@@ -44,6 +45,7 @@ function WithPieces({ garment }: { readonly garment: Garment }) {
           <PrintedCard garment={garment} making={making} />
           <PaperCard garment={garment} />
           <ProofCard garment={garment} />
+          <SquaresCard garment={garment} chosen={chosen} />
           <FilesCard garment={garment} />
         </>
       }

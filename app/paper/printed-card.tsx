@@ -56,7 +56,7 @@ export function PrintedCard({ garment, making }: PrintedCardProps) {
 
 function PrintingRow({ printing }: { readonly printing: Printing }) {
   const edit = useGarment((state) => state.edit);
-  const { id, unused, pages, laid = [] } = printing;
+  const { id, unused, pages, laid = [], squares = [] } = printing;
   const set = (on: boolean) => edit(words.unusedLabel, (now) => setUnused(now, id, on ? today() : undefined));
   return (
     <>
@@ -69,6 +69,9 @@ function PrintingRow({ printing }: { readonly printing: Printing }) {
             one.mends !== undefined,
           )}
         </span>
+      ))}
+      {squares.map((one) => (
+        <span key={one.pieceId}>{words.printedSquares(one.name)}</span>
       ))}
       <Switch label={words.unused} on={unused !== undefined} onChange={set} />
     </>

@@ -3,7 +3,7 @@ import type { Garment } from '../../core/garment/garment';
 import type { Piece } from '../../core/garment/piece';
 import { type VersionSaid, versionSaid } from '../../core/garment/version-said';
 import type { PatternPdfOptions } from '../../core/paper/pattern-pdf';
-import { addPrinting, mendingOf, printingOf } from '../../core/paper/printing-of';
+import { addPrinting, mendingOf, printingOf, squaresPrintingOf } from '../../core/paper/printing-of';
 import { useGarment } from '../state/garment-store';
 import { today } from '../state/today';
 import { download, fileName } from '../storage/download';
@@ -22,7 +22,7 @@ export interface Making {
   readonly stop: () => void;
 }
 
-/** One PDF at a time, with its progress and a way to stop it; full-size pages that were made are remembered as printed. */
+/** One PDF at a time, with its progress and a way to stop it; pages and squares sheets that were made are remembered as printed. */
 export function useMaking(garment: Garment, chosen: readonly Piece[]): Making {
   const [share, setShare] = useState<number>();
   const [trouble, setTrouble] = useState<string>();
@@ -63,9 +63,16 @@ export function useMaking(garment: Garment, chosen: readonly Piece[]): Making {
 
 /** Notes in the garment which pages were made, as it was when they were. */
 function remember(garment: Garment, chosen: readonly Piece[], what: What, version: VersionSaid): void {
-  if (what === 'squares') return;
   const made = { id: crypto.randomUUID(), today: today(), version };
-  const printing = what === 'pages' ? printingOf(garment, chosen, made) : mendingOf(garment, made);
+  const printing = printingIn[what](garment, chosen, made);
   if (!printing || useGarment.getState().garment?.id !== garment.id) return;
-  useGarment.getState().edit(words.printedLabel, (now) => addPrinting(now, printing));
+  useGarment.getState().edit(words.printedLabel[what], (now) => addPrinting(now, printing));
 }
+
+const printingIn: Readonly<
+  Record<What, (...made: Parameters<typeof printingOf>) => ReturnType<typeof printingOf> | undefined>
+> = {
+  pages: printingOf,
+  squares: (_, chosen, made) => squaresPrintingOf(chosen, made),
+  'out-of-date': (garment, _, made) => mendingOf(garment, made),
+};

@@ -171,8 +171,10 @@ export function findingSentence(finding: Finding, garment: Garment): string {
       } Do not cut from these pages.`;
     case 'pages-out-of-date':
       return pagesOutOfDate(finding, where);
+    case 'squares-out-of-date':
+      return `The squares sheet of ${where}, made on ${dateWords(finding.date)}, is out of date: the piece was changed since. Make it anew before you draw from it, and mend what was drawn.`;
     case 'printed-piece-gone':
-      return `${finding.name || 'A piece'} was printed on ${dateWords(finding.date)} and is not in the garment any more. Put its pages away.`;
+      return `${finding.name || 'A piece'} was printed on ${dateWords(finding.date)} and is not in the garment any more. Put its paper away.`;
     case 'changed-since-cut':
       return `The cloth was cut from version ${finding.version} on ${dateWords(finding.date)}. ${listed(
         finding.pieceIds.map((id) => pieceName(id, garment)),

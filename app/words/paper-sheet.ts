@@ -28,7 +28,7 @@ export function paperSheetWords(shownIn: ShownIn, step: WrittenStep): PaperWords
     cutAndLayOver: (label) => `cut off here and lay over ${label}`,
     goesUnder: (label) => `goes under ${label} up to here`,
     first,
-    squares: squaresWords(shownIn),
+    squares: squaresWords(shownIn, length),
   };
 }
 
@@ -81,12 +81,16 @@ const first: FirstPageWords = {
   ],
 };
 
-function squaresWords(shownIn: ShownIn): SquaresWords {
+function squaresWords(shownIn: ShownIn, length: (mm: number) => string): SquaresWords {
   return {
     title: (piece) => `${piece}: squares sheet`,
     goesOn: (piece) => `${piece}: squares sheet, continued`,
     how: (square) =>
       `One square is ${square} at full size. On large paper draw two long lines at a true right angle; where they cross is the zero. From the zero step off each point with a yardstick, across along the one and then down, never from point to point. Join the corners, and draw the curves smoothly through their points.`,
+    howByLine: (square, { from, to, side }) =>
+      `One square is ${square} at full size. On large paper draw one long straight line, the base line, and mark ${from} on it; it runs through ${to}. Measure each point along the line from ${from}, and from there out at a right angle, to the ${side} as you look from ${from} to ${to}. A figure with − goes the other way. Always measure along from ${from}, never from point to point. Join the corners, and draw the curves smoothly through their points.`,
+    along: `along ${shownIn}`,
+    out: `out ${shownIn}`,
     zero: 'zero',
     line: (drawn, content) => `${drawn === 'cut' ? 'The cut line' : 'The stitch line'}. ${content}.`,
     point: 'point',
@@ -96,7 +100,16 @@ function squaresWords(shownIn: ShownIn): SquaresWords {
     proofs: 'To check',
     marks: 'Marks',
     straight: (from, to) => `${from} straight to ${to}`,
-    rightAngle: 'The right angle is true when 18 along one line and 24 along the other lie 30 apart.',
+    proveTitle: 'Prove the paper square first',
+    proof: ({ corner, frame }, byLine) =>
+      byLine
+        ? [
+            `The right angle: mark ${length(corner.down)} along the base line and ${length(corner.across)} out from its start. From mark to mark it must be ${length(corner.apart)} (sides of 3, 4 and 5).`,
+          ]
+        : [
+            `The right angle: mark ${length(corner.across)} along the line across and ${length(corner.down)} along the line down. From mark to mark it must be ${length(corner.apart)} (sides of 3, 4 and 5).`,
+            `The whole: a rectangle of ${length(frame.across)} by ${length(frame.down)} goes round all squares. Both its diagonals must be ${length(frame.diagonal)}.`,
+          ],
     mark: (mark, text) => {
       switch (mark) {
         case 'dart-start':

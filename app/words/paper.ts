@@ -25,13 +25,14 @@ export const paperWords = {
         : `${version.mark} changed since version ${version.since}`,
   fileWhat: { pages: 'pages', squares: 'squares', 'out-of-date': 'pages out of date' },
   printed: 'On paper',
-  printedLabel: 'pages made',
+  printedLabel: { pages: 'pages made', squares: 'squares sheets made', 'out-of-date': 'pages made' },
   allCurrent: 'All pages that are in use are as the draft is now.',
   makeStale: 'Make only the pages out of date (PDF)',
   printingOf: ({ date, version, mark }: Printing) =>
     `${dateWords(date)}: ${version === undefined ? `mark ${mark}` : `version ${version} (${mark})`}`,
   printedPages: (piece: string, names: readonly string[], mends: boolean) =>
     `${piece || 'Piece without a name'}: ${mends ? 'only ' : ''}${names.length === 1 ? 'page' : 'pages'} ${names.join(', ')}`,
+  printedSquares: (piece: string) => `${piece || 'Piece without a name'}: squares sheet`,
   unused: 'Not used any more',
   unusedLabel: 'pages not used any more',
   nothing: {

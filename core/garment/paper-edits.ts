@@ -1,4 +1,4 @@
-import type { Garment, PaperChoice, PrinterFactors, ScaleProof } from './garment';
+import type { Garment, PaperChoice, PrinterFactors, ScaleProof, SquaresChoice } from './garment';
 
 /**
  * The garment printed on other paper. A proof that does not say on which paper it was made goes, for it proves nothing
@@ -21,6 +21,21 @@ export function setScaleProof(garment: Garment, proof: ScaleProof | undefined): 
 export function setPrinter(garment: Garment, printer: PrinterFactors | undefined): Garment {
   const { printer: _, ...paper } = garment.paper;
   return { ...garment, paper: printer === undefined ? paper : { ...paper, printer } };
+}
+
+/** The garment with its squares sheets drawn and told otherwise; a square of `undefined` is as fine as can be read. */
+export function setSquares(
+  garment: Garment,
+  choice: Partial<Omit<SquaresChoice, 'square'>> & { readonly square?: number | undefined },
+): Garment {
+  const { square, ...rest } = { ...garment.paper.squares, ...choice };
+  return { ...garment, paper: { ...garment.paper, squares: square === undefined ? rest : { ...rest, square } } };
+}
+
+/** The garment with the base line of a piece between the ends of an edge; `undefined` for the line the program takes. */
+export function setBaseLine(garment: Garment, pieceId: string, edgeId: string | undefined): Garment {
+  const others = garment.paper.squares?.base?.filter((base) => base.pieceId !== pieceId) ?? [];
+  return setSquares(garment, { base: edgeId === undefined ? others : [...others, { pieceId, edgeId }] });
 }
 
 /** Another printer: neither the proof nor the correction holds for it. */

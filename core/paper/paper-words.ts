@@ -1,6 +1,7 @@
 import type { WordsContent } from '../drawing/drawing';
 import type { PrinterFactors } from '../garment/garment';
 import type { VersionSaid } from '../garment/version-said';
+import type { SquareProof } from './square-proof';
 
 /** Every sentence on paper, in the language of the person who prints. Lengths come in mm and are written by these. */
 export interface PaperWords {
@@ -58,6 +59,10 @@ export interface SquaresWords {
   readonly title: (piece: string) => string;
   readonly goesOn: (piece: string) => string;
   readonly how: (square: string) => string;
+  /** How points are told from the base line between two corners, and to which side of it the piece lies. */
+  readonly howByLine: (square: string, base: { from: string; to: string; side: 'left' | 'right' }) => string;
+  readonly along: string;
+  readonly out: string;
   readonly zero: string;
   /** Which line is drawn, and what is said of the piece. */
   readonly line: (drawn: 'stitch' | 'cut', content: string) => string;
@@ -68,7 +73,8 @@ export interface SquaresWords {
   readonly proofs: string;
   readonly marks: string;
   readonly straight: (from: string, to: string) => string;
-  readonly rightAngle: string;
+  readonly proveTitle: string;
+  readonly proof: (proof: SquareProof, byLine: boolean) => readonly string[];
   readonly mark: (
     mark: 'dart-start' | 'dart-point' | 'dart-end' | 'notch' | 'grain-start' | 'grain-end' | 'label',
     text: string,

@@ -8,6 +8,7 @@ import { type MendedPiece, mendPlan } from './mend-plan';
 import { type Join, pageJoins } from './page-joins';
 import { pageMark } from './page-mark';
 import { type Page, type PagePlan, planPages } from './page-plan';
+import { printedSquaresOf } from './printed-squares';
 
 /** More printings than this are not remembered; the oldest goes. */
 const MOST = 500;
@@ -53,6 +54,11 @@ export function mendingOf(garment: Garment, made: Made): Printing | undefined {
     pages: mended.flatMap(({ piece, only }) => printedPages(piece, only)),
     laid: mended.map(laidMended),
   };
+}
+
+/** What is remembered when squares sheets of pieces are made. */
+export function squaresPrintingOf(pieces: readonly Piece[], made: Made): Printing {
+  return { ...headOf(made), pages: [], squares: pieces.map(printedSquaresOf) };
 }
 
 /** The garment with a printing remembered. */
