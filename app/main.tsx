@@ -8,9 +8,11 @@ import { createRoot } from 'react-dom/client';
 import { App } from './App';
 import { keepOffline } from './shell/updates';
 import { openFromAddress } from './storage/open-from-address';
+import { startLook } from './ui/look';
 
 const place = document.getElementById('app');
 if (!place) throw new Error('index.html has no place for the app');
+startLook();
 void openFromAddress();
 keepOffline();
 createRoot(place).render(

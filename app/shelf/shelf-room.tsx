@@ -6,6 +6,7 @@ import { today } from '../state/today';
 import { openProjectFile, startDemo, startGarment } from '../storage/bring-in';
 import { type BroughtIn, bringMany } from '../storage/bring-many';
 import { bringUpRows, listShelf, type OnShelf } from '../storage/shelf';
+import { LookChoice } from '../ui/look-choice';
 import { Note } from '../ui/note';
 import { say } from '../ui/say';
 import { projectFileWords } from '../words/project-file';
@@ -115,6 +116,7 @@ export function ShelfRoom() {
         )}
         {rows && rows.length > 0 && <SaveShelf onTrouble={tell} />}
         {rows?.length === 0 && <p>{words.nothingKept}</p>}
+        <LookChoice />
         <p className={styles.private}>{words.private}</p>
       </div>
     </main>

@@ -58,6 +58,7 @@ export function roomOf(finding: Finding): Room {
     case 'straight-waist':
       return 'fit';
     case 'pages-out-of-date':
+    case 'squares-out-of-date':
       return 'paper';
     case 'changed-since-cut':
       return 'versions';

@@ -65,11 +65,25 @@ export interface PaperChoice extends Omit<SheetChoice, 'rollLength'> {
   /** Pieces as they lie on the table, each on pages of its own; turned and put together to save pages unless said. */
   readonly placed?: 'as-drawn';
   /** Fine squares over all pages. */
-  readonly squares?: 'inch' | 'centimetre';
+  readonly squaresOver?: 'inch' | 'centimetre';
   /** The finest step of the squares sheet's table: a sixteenth or an eighth of an inch, or a millimetre. */
   readonly step: 'sixteenth' | 'eighth' | 'millimetre';
   /** What her printer makes of a length, printed over drawn; pages are drawn so much larger or smaller in return. */
   readonly printer?: PrinterFactors;
+  /** How the squares sheet is drawn and told. */
+  readonly squares?: SquaresChoice;
+}
+
+/** How points are carried to large paper. */
+export interface SquaresChoice {
+  /** The side of a square at full size, at least; as fine as can be told apart where none is said. */
+  readonly square?: number;
+  /** Across and down from a zero unless said; or along a base line and out from it. */
+  readonly from?: 'zero' | 'base-line';
+  /** The edge whose ends bear the base line, for pieces for which she chose one. */
+  readonly base?: readonly { readonly pieceId: string; readonly edgeId: string }[];
+  /** Letters to be read from where one stands, of a sheet that lies on the floor. */
+  readonly print?: 'usual' | 'large';
 }
 
 /** What a printer makes of a length: 0.99 prints 99 mm for 100. */

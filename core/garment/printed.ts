@@ -45,6 +45,13 @@ export interface LaidOnSheets {
   readonly mends?: { readonly printingId: string; readonly gone: readonly string[] };
 }
 
+/** A squares sheet that was made of a piece. */
+export interface PrintedSquares {
+  readonly pieceId: string;
+  readonly name: string;
+  readonly mark: string;
+}
+
 /** A printing that was made: of which pieces, on which paper, page by page. */
 export interface Printing {
   readonly id: string;
@@ -55,6 +62,8 @@ export interface Printing {
   readonly mark: string;
   readonly pages: readonly PrintedPage[];
   readonly laid?: readonly LaidOnSheets[];
+  /** The squares sheets that were made, each with the mark of its piece as it was drawn then. */
+  readonly squares?: readonly PrintedSquares[];
   /** YYYY-MM-DD: since when its pages are not used any more. */
   readonly unused?: string;
 }

@@ -227,6 +227,7 @@ const printing = z.strictObject({
   mark: words,
   pages: list(z.strictObject({ name: words, pieceIds: list(id, 500), mark: words }), 2000),
   laid: z.exactOptional(list(laid, 500)),
+  squares: z.exactOptional(list(z.strictObject({ pieceId: id, name: words, mark: words }), 500)),
   unused: z.exactOptional(date),
 });
 const cutting = z.strictObject({
@@ -240,6 +241,12 @@ const cutting = z.strictObject({
 /** No printer stretches so far; a hand-written file must not fold a page up to nothing. */
 const factor = z.number().check(z.minimum(0.9), z.maximum(1.1));
 const printer = z.strictObject({ across: factor, down: factor });
+const squaresChoice = z.strictObject({
+  square: z.exactOptional(positive),
+  from: z.exactOptional(z.enum(['zero', 'base-line'])),
+  base: z.exactOptional(list(z.strictObject({ pieceId: id, edgeId: id }), 500)),
+  print: z.exactOptional(z.enum(['usual', 'large'])),
+});
 
 const shape = z.strictObject({
   schema: z.literal(SCHEMA),
@@ -278,8 +285,9 @@ const shape = z.strictObject({
     step: z.enum(['sixteenth', 'eighth', 'millimetre']),
     loses: z.exactOptional(notNegative),
     placed: z.exactOptional(z.literal('as-drawn')),
-    squares: z.exactOptional(z.enum(['inch', 'centimetre'])),
+    squaresOver: z.exactOptional(z.enum(['inch', 'centimetre'])),
     printer: z.exactOptional(printer),
+    squares: z.exactOptional(squaresChoice),
   }),
   scaleProof: z.exactOptional(
     z.strictObject({

@@ -124,6 +124,11 @@ function piecesTotals(placed: readonly PlacedPiece[], { window }: Page, words: P
   return here.slice(0, MOST_TOLD).map(({ piece, marks, motion }) => {
     const { across, down, grain } = assembledTotals(piece, marks, motion);
     const name = placed.length === 1 ? undefined : piece.name || words.unnamedPiece;
-    return words.inAll(name, words.length(across), words.length(down), grain && words.length(grain));
+    return words.inAll(
+      name,
+      words.length(across),
+      words.length(down),
+      grain === undefined ? undefined : words.length(grain),
+    );
   });
 }

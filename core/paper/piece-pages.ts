@@ -105,7 +105,7 @@ type Stored = Omit<PlannedSheet, 'firstNumber'>;
 function storedSheet(document: PdfDocument, { placed, plan }: TapedSheet, said: PagesSaid): Stored {
   const { words, garment, underSaid } = said;
   const ink = new Ink();
-  if (garment.paper.squares) inkSquares(ink, document, plan, garment.paper.squares, words);
+  if (garment.paper.squaresOver) inkSquares(ink, document, plan, garment.paper.squaresOver, words);
   const hasUnder = underSaid !== undefined && placed.some(({ under }) => under.length > 0);
   if (hasUnder)
     inkUnder(

@@ -1,5 +1,6 @@
 import type { Mark } from '../drawing/drawing';
 import type { Garment } from '../garment/garment';
+import type { Piece } from '../garment/piece';
 import type { LaidOnSheets, PrintedJoin, PrintedPage, Printing } from '../garment/printed';
 import type { VersionSaid } from '../garment/version-said';
 import { firstPagesCount } from './first-page';
@@ -7,6 +8,7 @@ import { type MendedSheet, mendPlan, type PagesAgain } from './mend-plan';
 import { type Join, pageJoins } from './page-joins';
 import { pageMark } from './page-mark';
 import type { Page } from './page-plan';
+import { printedSquaresOf } from './printed-squares';
 import { printedPieces } from './sheets-now';
 import type { PlacedPiece, TapedSheet } from './taped-sheets';
 
@@ -78,6 +80,11 @@ export function mendingOf(garment: Garment, made: Made, again?: PagesAgain): Pri
     pages: mended.flatMap(({ placed, only }) => printedPages(placed, only)),
     laid: mended.flatMap(laidMended),
   };
+}
+
+/** What is remembered when squares sheets of pieces are made. */
+export function squaresPrintingOf(pieces: readonly Piece[], made: Made): Printing {
+  return { ...headOf(made), pages: [], squares: pieces.map(printedSquaresOf) };
 }
 
 /** The garment with a printing remembered. */
