@@ -113,7 +113,7 @@ function stairs(
     else ink.line(from(step), at, from(step), at + STAIR.wide);
     const middle = at + STAIR.wide / 2;
     const [x, y] = isLevel ? [middle, from(STAIR.figure) + 0.8] : [from(STAIR.figure), middle + 0.8];
-    document.text(ink, words.figure(step), x, y, { size: 2.3, align: 'middle' });
+    document.text(ink, words.figure(step), x, y, { size: 2.9, align: 'middle' });
   });
 }
 
