@@ -13,6 +13,7 @@ import { PagesPreview } from './pages-preview';
 import { PaperCard } from './paper-card';
 import { PrintedCard } from './printed-card';
 import { ProofCard } from './proof-card';
+import { ScreenCard } from './screen-card';
 import { SquaresCard } from './squares-card';
 import { useMaking } from './use-making';
 
@@ -46,6 +47,7 @@ function WithPieces({ garment }: { readonly garment: Garment }) {
           <PaperCard garment={garment} />
           <ProofCard garment={garment} />
           <SquaresCard garment={garment} chosen={chosen} />
+          <ScreenCard garment={garment} chosen={chosen} />
           <FilesCard garment={garment} />
         </>
       }
