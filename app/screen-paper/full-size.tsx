@@ -16,7 +16,7 @@ import type { Awake } from '../ui/use-awake';
 import { paperSheetWords } from '../words/paper-sheet';
 import { screenPaperWords as words } from '../words/screen-paper';
 import { Locked } from './locked';
-import { paintFullSize, type Shown } from './paint-full-size';
+import { type Look, paintFullSize, type Shown } from './paint-full-size';
 import styles from './screen-paper.module.css';
 import { ShowBar } from './show-bar';
 import { SquareCheck } from './square-check';
@@ -35,13 +35,6 @@ interface FullSizeProps {
   readonly onMend: (calibration: Calibration) => void;
   readonly onAnew: () => void;
   readonly onClose: () => void;
-}
-
-/** How the lines look; remembered as long as the page is open. */
-export interface Look {
-  readonly ground: 'black' | 'white';
-  readonly line: number;
-  readonly grid: boolean;
 }
 
 /** A piece at full size on the screen, moved on in whole squares of its grid. */

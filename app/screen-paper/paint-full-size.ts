@@ -9,6 +9,14 @@ import { type Lying, lineOnScreen, linesOnScreen, onPlane } from '../../core/scr
 import { gridLines, type ScreenSize, tableInSight } from '../../core/screen/pan-steps';
 import { squareCorners, type TestSquare } from '../../core/screen/test-square';
 
+/** How the lines look. */
+export interface Look {
+  readonly ground: 'black' | 'white';
+  /** How wide a cut line is (CSS px). */
+  readonly line: number;
+  readonly grid: boolean;
+}
+
 export interface Shown {
   readonly marks: readonly Mark[];
   readonly map: ScreenMap;
@@ -16,7 +24,7 @@ export interface Shown {
   readonly size: ScreenSize;
   /** What is in sight of the plane (mm). */
   readonly sight: Box;
-  readonly look: { readonly ground: 'black' | 'white'; readonly line: number; readonly grid: boolean };
+  readonly look: Look;
   readonly grid: { readonly origin: TablePoint; readonly square: number; readonly say: (mm: number) => string };
   readonly test: TestSquare & { readonly says: string };
   readonly words: (mark: Words) => string;

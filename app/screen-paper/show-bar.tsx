@@ -15,7 +15,7 @@ import { svgPath } from '../ui/svg-path';
 import { Switch } from '../ui/switch';
 import type { Awake } from '../ui/use-awake';
 import { screenPaperWords as words } from '../words/screen-paper';
-import type { Look } from './full-size';
+import type { Look } from './paint-full-size';
 import styles from './screen-paper.module.css';
 import type { FullScreen } from './use-full-screen';
 
