@@ -120,7 +120,7 @@ test('what opens inside the rooms is open to all as well', async ({ page }) => {
   await test.step('a piece, its edges, points and marks', async () => {
     await notebook.getByRole('button', { name: 'Panel' }).click();
     await notebook.getByRole('heading', { name: /^Points and edges/ }).click();
-    for (const chosen of ['side seam', 'Corner 2', 'curve point 1', 'Grain line'] as const) {
+    for (const chosen of ['side seam', 'Corner 2', 'curve point 1 of side seam', 'Grain line'] as const) {
       const line = notebook.getByRole('button', { name: chosen, exact: true }).first();
       await line.click();
       await expect(line).toHaveAttribute('aria-pressed', 'true');

@@ -101,6 +101,7 @@ function Canvas({ picture, printed }: CanvasProps) {
       fit={fit}
       tool={tool}
       label={words.canvas}
+      lying={{ pieces: piecesNow, shownIn }}
       minScale={MIN_SCALE}
       maxScale={MAX_SCALE}
       overlay={() => <ReadOut mmPerPx={photoShown && picture ? mmPerPx(picture) : undefined} />}
@@ -129,6 +130,11 @@ function Canvas({ picture, printed }: CanvasProps) {
       )}
     </Viewport>
   );
+}
+
+/** Asked for when a key is pressed, so that a drag need not wake the whole canvas. */
+function piecesNow() {
+  return useGarment.getState().garment?.pieces ?? [];
 }
 
 /** How much of the table one pixel of the picture covers across. */

@@ -1,5 +1,6 @@
 import { useEffect, useRef } from 'react';
 import { useTable } from '../state/table-store';
+import { chosenStop } from '../table/walk';
 import { BodyTotals } from './body-totals';
 import styles from './draft.module.css';
 import { useDraft } from './draft-store';
@@ -11,7 +12,6 @@ import { PiecesCard } from './pieces-card';
 import { chosenPieceId, usePiece } from './pieces-layer';
 import { PointCard } from './point-card';
 import { TraceCard } from './trace-card';
-import { chosenStop } from './walk';
 
 /** The notebook of the draft room: what is chosen first, then the piece it belongs to, then every piece. */
 export function Notebook() {

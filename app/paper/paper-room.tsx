@@ -17,6 +17,7 @@ import { PagesPreview } from './pages-preview';
 import { PaperCard } from './paper-card';
 import { PrintedCard } from './printed-card';
 import { ProofCard } from './proof-card';
+import { ScreenCard } from './screen-card';
 import { SquaresCard } from './squares-card';
 import { useMaking } from './use-making';
 import { useTapedSheets } from './use-taped-sheets';
@@ -89,6 +90,7 @@ function WithPieces({ garment }: { readonly garment: Garment }) {
           <MoreCard garment={garment} versions={versions} under={underNumber} onUnder={setUnderNumber} />
           <ProofCard garment={garment} />
           <SquaresCard garment={garment} chosen={chosen} />
+          <ScreenCard garment={garment} chosen={chosen} />
           <FilesCard garment={garment} />
         </>
       }
