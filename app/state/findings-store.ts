@@ -1,16 +1,9 @@
 import { create } from 'zustand';
 import type { Finding } from '../../core/check/before-you-cut';
-import type { LeftFinding } from '../../core/check/left-knowingly';
 import type { PointName } from '../../core/check/points-to-be-sure-of';
 import { useGarment } from './garment-store';
+import type { LookedOver } from './look-over';
 import type { Room } from './table-store';
-
-/** Everything found, and parted into what is open and what is left knowingly. */
-export interface LookedOver {
-  readonly findings: readonly Finding[];
-  readonly open: readonly Finding[];
-  readonly left: readonly LeftFinding[];
-}
 
 interface FindingsState extends LookedOver {
   /** Only what is open counts. */

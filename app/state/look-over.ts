@@ -1,7 +1,13 @@
-import { beforeYouCut } from '../../core/check/before-you-cut';
-import { partKnowingly } from '../../core/check/left-knowingly';
+import { beforeYouCut, type Finding } from '../../core/check/before-you-cut';
+import { type LeftFinding, partKnowingly } from '../../core/check/left-knowingly';
 import type { Garment } from '../../core/garment/garment';
-import type { LookedOver } from './findings-store';
+
+/** Everything found, and parted into what is open and what is left knowingly. */
+export interface LookedOver {
+  readonly findings: readonly Finding[];
+  readonly open: readonly Finding[];
+  readonly left: readonly LeftFinding[];
+}
 
 /** Everything still open in a garment. With all its checks this is much to fetch, and is fetched when first needed. */
 export function lookedOver(garment: Garment): LookedOver {
