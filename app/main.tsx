@@ -1,16 +1,15 @@
-import '@fontsource/alegreya-sans/latin-400.css';
-import '@fontsource/alegreya-sans/latin-700.css';
-import '@fontsource/alegreya-sans/latin-ext-400.css';
-import '@fontsource/alegreya-sans/latin-ext-700.css';
+import './ui/fonts.css';
 import './ui/tokens.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './App';
 import { keepOffline } from './shell/updates';
 import { openFromAddress } from './storage/open-from-address';
+import { startLook } from './ui/look';
 
 const place = document.getElementById('app');
 if (!place) throw new Error('index.html has no place for the app');
+startLook();
 void openFromAddress();
 keepOffline();
 createRoot(place).render(

@@ -8,7 +8,9 @@ export async function openToAll(page: Page, where: string): Promise<void> {
     .analyze();
   expect
     .soft(
-      violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.failureSummary}`),
+      violations.flatMap(({ id, nodes }) =>
+        nodes.map(({ target, failureSummary }) => `${id} at ${target.join(' ')}: ${failureSummary}`),
+      ),
       `axe: ${where}`,
     )
     .toEqual([]);

@@ -128,6 +128,38 @@ test('a pinch keeps the place between the fingers, and a tap puts down one point
   });
 });
 
+test('a finger that rests is shown what it hides, and presses where it is lifted', async ({ page }) => {
+  await openDemo(page);
+  const notebook = page.getByRole('complementary', { name: 'Notebook' });
+  await expect(notebook.getByRole('heading', { name: 'Pieces' })).toBeVisible();
+  const glass = page.locator('[role=application] > canvas');
+  const touch = await fingersOn(page);
+  const seen = await fittedCanvas(page, { minX: -101.6, minY: -101.6, maxX: 508, maxY: 812.8 });
+  const beside = wholePixel(seen({ x: -60, y: 300 }));
+  // The middle of the waist: a straight edge seven inches long on the zero line.
+  const waist = wholePixel(seen({ x: 63, y: 60 }));
+
+  await touch.down([beside]);
+  await expect(glass).toBeVisible();
+  const high = (await glass.boundingBox()) ?? { y: 0, height: 0 };
+  expect(high.y + high.height).toBeLessThan(beside.y);
+  await touch.glide([beside], [waist]);
+  await expect(notebook.getByRole('heading', { name: 'Panel' })).toBeHidden();
+  await touch.up();
+  await expect(glass).toBeHidden();
+  await expect(notebook.getByRole('heading', { name: 'Panel' })).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Nothing to undo' })).toBeDisabled();
+
+  await test.step('every target on the table is large enough for a finger', async () => {
+    for (const button of await page
+      .locator('main button:visible, main [type=radio]:visible, main select:visible')
+      .all()) {
+      const box = await button.boundingBox();
+      expect.soft(Math.min(box?.width ?? 0, box?.height ?? 0), await button.innerHTML()).toBeGreaterThanOrEqual(43.5);
+    }
+  });
+});
+
 interface Fingers {
   /** Fingers newly down or still down, each at its place. */
   down(places: readonly Point[]): Promise<void>;

@@ -98,7 +98,11 @@ export function BesideCard({ garment, cloth, lay, what }: BesideCardProps) {
 }
 
 /** Each grain on this width, or this grain on each of the usual widths, where flaws lie nobody knows where. */
-function variantsOf(garment: Pick<Garment, 'pieces'>, cloth: GarmentCloth, what: 'grains' | 'widths'): readonly Variant[] {
+function variantsOf(
+  garment: Pick<Garment, 'pieces'>,
+  cloth: GarmentCloth,
+  what: 'grains' | 'widths',
+): readonly Variant[] {
   const others =
     what === 'grains'
       ? GRAINS.map((grain) => ({ ...cloth, grain }))

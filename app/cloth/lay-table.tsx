@@ -1,6 +1,7 @@
 import { useCallback, useLayoutEffect, useMemo, useRef } from 'react';
 import type { Garment } from '../../core/garment/garment';
 import type { GarmentCloth } from '../../core/garment/garment-cloth';
+import type { Piece } from '../../core/garment/piece';
 import { boxOfPoints } from '../../core/geometry/bounds';
 import type { Paint } from '../table/painted';
 import { PiecesTable } from '../table/pieces-table';
@@ -27,6 +28,9 @@ const LEAST_LENGTH = 1000;
 const BEYOND = 120;
 
 const keepNothing = () => undefined;
+
+/** What lies here is gone over by the keys of the tool: pieces of cloth, not of the table. */
+const NO_PIECES: readonly Piece[] = [];
 
 /** The cloth with the pieces on it, to be moved, turned and pinned. */
 export function LayTable({ garment, cloth, lay }: LayTableProps) {
@@ -88,6 +92,7 @@ export function LayTable({ garment, cloth, lay }: LayTableProps) {
       tool={tool}
       label={words.tableLabel}
       shownIn={shownIn}
+      pieces={NO_PIECES}
       still={[still]}
       moving={[moving, drawn]}
     />

@@ -51,7 +51,7 @@ function paintLength(ink: CanvasRenderingContext2D, laid: ClothLaidOut, { px }: 
   ink.globalAlpha = 1;
   const bands = folded === 'lengthwise' ? [across] : [-selvedge, across];
   for (const y of bands) {
-    ink.fillStyle = canvasColours.paperDeep;
+    ink.fillStyle = canvasColours.paper;
     ink.fillRect(0, y, length, selvedge);
     ink.strokeStyle = canvasColours.inkSoft;
     ink.lineWidth = px;

@@ -50,6 +50,7 @@ export function CompareTable({ shownIn, anew, mine, laid, now, pair, differences
       tool={tool}
       label={words.tableLabel}
       shownIn={shownIn}
+      pieces={now ? [mine, now] : [mine]}
       still={[paint]}
       moving={[]}
     />

@@ -1,4 +1,5 @@
 import { Button } from '../ui/button';
+import { colourToken } from '../ui/canvas-colours';
 import { compareWords as words } from '../words/compare';
 import styles from './compare.module.css';
 import { type Fill, LOOKS } from './looks';
@@ -50,7 +51,7 @@ function LineSample({ look }: { readonly look: 'under' | 'over' }) {
   const { colour, width, dash } = LOOKS[look];
   return (
     <svg className={styles.sample} viewBox="0 0 44 16" aria-hidden="true" focusable="false">
-      <path d="M1 8H43" stroke={colour} strokeWidth={width} strokeDasharray={dash.join(' ')} fill="none" />
+      <path d="M1 8H43" stroke={colourToken(colour)} strokeWidth={width} strokeDasharray={dash.join(' ')} fill="none" />
     </svg>
   );
 }
@@ -60,7 +61,7 @@ function FillSample({ look }: { readonly look: Fill }) {
   const lines = [-6, 4, 14, 24, 34].map((x) => (rises ? `M${x} 16L${x + 16} 0` : `M${x} 0L${x + 16} 16`)).join('');
   return (
     <svg className={styles.sample} viewBox="0 0 44 16" aria-hidden="true" focusable="false">
-      <path d={lines} stroke={colour} strokeWidth={width} strokeDasharray={dash.join(' ')} fill="none" />
+      <path d={lines} stroke={colourToken(colour)} strokeWidth={width} strokeDasharray={dash.join(' ')} fill="none" />
     </svg>
   );
 }

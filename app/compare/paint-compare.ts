@@ -46,7 +46,7 @@ function paintLine(ink: CanvasRenderingContext2D, piece: Piece, look: 'under' | 
     ink.lineTo(dart.point.x, dart.point.y);
     ink.lineTo(shape.to.x, shape.to.y);
   }
-  ink.strokeStyle = colour;
+  ink.strokeStyle = canvasColours[colour];
   ink.lineWidth = width * px;
   ink.setLineDash(dash.map((part) => part * px));
   ink.stroke();
@@ -68,10 +68,10 @@ function paintOnly(ink: CanvasRenderingContext2D, inside: Path, outside: Path, f
   layPath(ink, outside);
   ink.clip('evenodd');
   ink.globalAlpha = 0.12;
-  ink.fillStyle = colour;
+  ink.fillStyle = canvasColours[colour];
   ink.fillRect(box.minX, box.minY, box.maxX - box.minX, box.maxY - box.minY);
   ink.globalAlpha = 1;
-  ink.strokeStyle = colour;
+  ink.strokeStyle = canvasColours[colour];
   ink.lineWidth = width * px;
   ink.setLineDash(dash.map((part) => part * px));
   ink.beginPath();

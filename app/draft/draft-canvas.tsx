@@ -17,6 +17,7 @@ import { Grid, RulerNumbers } from '../table/grid';
 import { SQUARES } from '../table/squares';
 import type { View } from '../table/view';
 import { Viewport } from '../table/viewport';
+import { useLook } from '../ui/look';
 import { draftWords as words } from '../words/draft';
 import { adjustTool } from './adjust-tool';
 import { AsTraced } from './as-traced';
@@ -32,6 +33,9 @@ import { traceTool } from './trace-tool';
 
 /** What is shown when nothing is there yet: room for a skirt panel. */
 const EMPTY: Box = { minX: -inches(2), minY: -inches(2), maxX: inches(30), maxY: inches(42) };
+
+/** In the evening less of a white page shines through, so that pale lines stand out on it. */
+const EVENING = 0.5;
 
 /** From the whole of a coat on a phone to a millimetre as wide as a thumb (CSS pixels to a mm). */
 const MIN_SCALE = 0.02;
@@ -89,6 +93,7 @@ function Canvas({ picture, printed }: CanvasProps) {
   const fit = useFit(printed);
   const onView = useCallback((next: View) => setView('table', next), [setView]);
   const squares = SQUARES[shownIn];
+  const light = useLook((look) => (look.shown === 'dark' ? EVENING : 1));
   return (
     <Viewport
       view={view}
@@ -96,6 +101,7 @@ function Canvas({ picture, printed }: CanvasProps) {
       fit={fit}
       tool={tool}
       label={words.canvas}
+      lying={{ pieces: piecesNow, shownIn }}
       minScale={MIN_SCALE}
       maxScale={MAX_SCALE}
       overlay={() => <ReadOut mmPerPx={photoShown && picture ? mmPerPx(picture) : undefined} />}
@@ -103,7 +109,7 @@ function Canvas({ picture, printed }: CanvasProps) {
       {() => (
         <>
           <Layer listening={false}>
-            {picture && photoShown && <PictureShape {...picture} strength={photoStrength} />}
+            {picture && photoShown && <PictureShape {...picture} strength={photoStrength * light} />}
             <Grid squares={squares} />
           </Layer>
           <Layer listening={false}>
@@ -124,6 +130,11 @@ function Canvas({ picture, printed }: CanvasProps) {
       )}
     </Viewport>
   );
+}
+
+/** Asked for when a key is pressed, so that a drag need not wake the whole canvas. */
+function piecesNow() {
+  return useGarment.getState().garment?.pieces ?? [];
 }
 
 /** How much of the table one pixel of the picture covers across. */

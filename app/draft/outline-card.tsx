@@ -3,25 +3,54 @@ import { outlineOf } from '../../core/garment/outline';
 import type { Piece } from '../../core/garment/piece';
 import { edgeIndex } from '../../core/garment/with-piece';
 import { pathLength } from '../../core/geometry/path';
+import type { TablePoint } from '../../core/geometry/point';
 import { writeLength } from '../../core/units/write-length';
 import { type Chosen, useTable } from '../state/table-store';
+import { chosenAt, type Stop, stopsOf } from '../table/walk';
+import { writeSquares } from '../table/write-squares';
 import { Button } from '../ui/button';
 import { Card } from '../ui/card';
+import { LengthField } from '../ui/length-field';
 import { draftWords as words } from '../words/draft';
 import styles from './draft.module.css';
 import { useShownIn } from './edit-piece';
-import { chosenAt, stopsOf } from './walk';
-import { writeSquares } from './write-squares';
+import { moveStop } from './point-keys';
 
-/** The piece in words: every point and edge round it, and its marks. Pressing one chooses it on the table. */
+/** The piece in words and numbers: every point and edge round it, and its marks. Points are moved by writing here. */
 export function OutlineCard({ piece }: { readonly piece: Piece }) {
   const [open, setOpen] = useState(false);
   const shownIn = useShownIn();
   const chosen = useTable((table) => table.chosen);
   const choose = useTable((table) => table.choose);
   const { edges } = outlineOf(piece);
+  const pieceId = piece.id;
   const place = (at: { readonly x: number; readonly y: number }) =>
     words.place(writeSquares(at.x, shownIn), writeSquares(at.y, shownIn));
+  const point = (key: string, what: string, name: string, stop: Stop) => {
+    const put = (to: Partial<TablePoint>) => moveStop(piece, stop, { ...stop.at, ...to });
+    const choice = chosenAt(pieceId, stop);
+    return (
+      <li key={key} className={styles.place}>
+        <Button tone="quiet" label={name} pressed={sameChoice(choice, chosen)} onPress={() => choose(choice)}>
+          {what}
+        </Button>
+        <LengthField
+          label={words.acrossOf(name)}
+          labelHidden
+          value={stop.at.x}
+          shownIn={shownIn}
+          onCommit={(x) => x !== undefined && put({ x })}
+        />
+        <LengthField
+          label={words.downOf(name)}
+          labelHidden
+          value={stop.at.y}
+          shownIn={shownIn}
+          onCommit={(y) => y !== undefined && put({ y })}
+        />
+      </li>
+    );
+  };
   const line = (key: string, what: string, aside: string, choice: Chosen) => (
     <li key={key}>
       <Button tone="quiet" pressed={sameChoice(choice, chosen)} onPress={() => choose(choice)}>
@@ -30,18 +59,22 @@ export function OutlineCard({ piece }: { readonly piece: Piece }) {
       <span className={styles.aside}>{aside}</span>
     </li>
   );
-  const pieceId = piece.id;
   return (
     <Card title={words.outline} open={open} onToggle={setOpen} aside={words.cornerCount(piece.corners.length)}>
       {open && (
         <>
           <p className={styles.help}>{words.outlineHelp}</p>
+          <p className={styles.place} aria-hidden="true">
+            <span />
+            <span className={styles.aside}>{words.across}</span>
+            <span className={styles.aside}>{words.down}</span>
+          </p>
           <ol className={styles.list} data-outline>
             {piece.edges.map((edge, index) => [
               ...stopsOf(piece)
                 .filter((stop) => stop.kind === 'corner' && stop.number === index + 1)
                 .map((stop) =>
-                  line(`corner ${index}`, words.cornerNumber(index + 1), place(stop.at), chosenAt(pieceId, stop)),
+                  point(`corner ${index}`, words.cornerNumber(index + 1), words.cornerNumber(index + 1), stop),
                 ),
               line(
                 `edge ${index}`,
@@ -51,9 +84,10 @@ export function OutlineCard({ piece }: { readonly piece: Piece }) {
               ),
               ...stopsOf(piece)
                 .filter((stop) => stop.kind === 'through' && stop.edgeId === edge.id)
-                .map((stop, n) =>
-                  line(`through ${index} ${n}`, words.throughNumber(n + 1), place(stop.at), chosenAt(pieceId, stop)),
-                ),
+                .map((stop, n) => {
+                  const name = words.throughOn(n + 1, words.edgeOr(edge.name, index + 1));
+                  return point(`through ${index} ${n}`, words.throughNumber(n + 1), name, stop);
+                }),
             ])}
           </ol>
           <h3>{words.marks}</h3>

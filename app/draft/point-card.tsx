@@ -2,6 +2,8 @@ import { setCornerFinish } from '../../core/garment/corner-edits';
 import { CORNER_FINISHES, type CornerFinish, type Piece } from '../../core/garment/piece';
 import type { TablePoint } from '../../core/geometry/point';
 import { useTable } from '../state/table-store';
+import type { Stop } from '../table/walk';
+import { writeSquares } from '../table/write-squares';
 import { Button } from '../ui/button';
 import { Card } from '../ui/card';
 import { LengthField } from '../ui/length-field';
@@ -10,8 +12,6 @@ import { draftWords as words } from '../words/draft';
 import styles from './draft.module.css';
 import { editPiece, useShownIn } from './edit-piece';
 import { moveStop, takeAway, walk } from './point-keys';
-import type { Stop } from './walk';
-import { writeSquares } from './write-squares';
 
 interface PointCardProps {
   readonly piece: Piece;

@@ -6,43 +6,61 @@ import type { Piece } from '../../core/garment/piece';
 import { pieceOf, withPiece } from '../../core/garment/with-piece';
 import type { TablePoint } from '../../core/geometry/point';
 import { inches, type ShownIn } from '../../core/units/inch';
+import { writeLength } from '../../core/units/write-length';
 import { useGarment } from '../state/garment-store';
 import { type Chosen, useTable } from '../state/table-store';
+import { readPlace, type Telling } from '../table/read-place';
 import type { KeyPress } from '../table/tool';
+import { type Stop, walked } from '../table/walk';
+import { writeSquares } from '../table/write-squares';
 import { say } from '../ui/say';
 import { draftWords as words } from '../words/draft';
-import { chosenAt, chosenStop, nextStop, type Stop } from './walk';
-import { writeSquares } from './write-squares';
+import { nudged } from './nudge';
 
-const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
-  ArrowLeft: [-1, 0],
-  ArrowRight: [1, 0],
-  ArrowUp: [0, -1],
-  ArrowDown: [0, 1],
+const ARROWS: Readonly<Record<string, readonly [across: number, down: number, way: keyof typeof words.ways]>> = {
+  ArrowLeft: [-1, 0, 'left'],
+  ArrowRight: [1, 0, 'right'],
+  ArrowUp: [0, -1, 'up'],
+  ArrowDown: [0, 1, 'down'],
 };
 
 /** Works the chosen piece by keys alone: from point to point, a step at a time, and taking things away. */
-export function pointKey({ key }: KeyPress): boolean {
+export function pointKey(press: KeyPress): boolean {
   const { garment } = useGarment.getState();
-  const { chosen } = useTable.getState();
-  const piece = garment && 'pieceId' in chosen ? pieceOf(garment, chosen.pieceId) : undefined;
-  if (key === 'PageDown' || key === 'PageUp') return walk(piece, key === 'PageDown' ? 1 : -1);
+  const { chosen, choose } = useTable.getState();
+  if (!garment) return false;
+  const next = walked(garment.pieces, chosen, press);
+  if (next) {
+    choose(next);
+    return tell(next, 'short');
+  }
+  const piece = 'pieceId' in chosen ? pieceOf(garment, chosen.pieceId) : undefined;
   if (!piece) return false;
+  const { key, shift } = press;
+  if (key === ' ') return tell(chosen, 'full');
   const arrow = ARROWS[key];
-  if (arrow) return nudge(piece, chosen, arrow);
+  // Without Shift the arrows move the table while only a piece is chosen, so that none is pushed off its place unawares.
+  if (arrow && (chosen.kind !== 'piece' || shift)) return nudge(piece, chosen, arrow);
   if (key === 'Delete' || key === 'Backspace') return takeAway(piece, chosen);
-  if (key !== 'Escape' || chosen.kind === 'nothing') return false;
-  useTable.getState().choose(chosen.kind === 'piece' ? { kind: 'nothing' } : { kind: 'piece', pieceId: piece.id });
+  if (key !== 'Escape') return false;
+  choose(chosen.kind === 'piece' ? { kind: 'nothing' } : { kind: 'piece', pieceId: piece.id });
   return true;
 }
 
-/** Chooses the next or the point before; without a piece in hand the first of the first piece. */
-export function walk(inHand: Piece | undefined, step: 1 | -1): boolean {
-  const piece = inHand ?? useGarment.getState().garment?.pieces[0];
-  const stop = piece && nextStop(piece, useTable.getState().chosen, step);
-  if (!piece || !stop) return false;
-  useTable.getState().choose(chosenAt(piece.id, stop));
-  say(sayStop(piece, stop));
+/** Chooses the next point of a piece or the one before it, and tells where it is. */
+export function walk(piece: Piece, step: 1 | -1): void {
+  const { chosen, choose } = useTable.getState();
+  const next = walked([piece], chosen, { key: step === 1 ? 'PageDown' : 'PageUp', shift: false });
+  if (!next) return;
+  choose(next);
+  tell(next, 'short');
+}
+
+function tell(chosen: Chosen, telling: Telling): boolean {
+  const { garment } = useGarment.getState();
+  const piece = garment && 'pieceId' in chosen ? pieceOf(garment, chosen.pieceId) : undefined;
+  const told = garment && piece && readPlace(piece, chosen, garment.shownIn, telling);
+  if (told) say(told);
   return true;
 }
 
@@ -52,14 +70,33 @@ export function nudgeStep(shownIn: ShownIn): number {
   return snapping ? snapStep : shownIn === 'in' ? inches(1 / 16) : 1;
 }
 
-function nudge(piece: Piece, chosen: Chosen, [across, down]: readonly [number, number]): boolean {
-  const stop = chosenStop(piece, chosen);
-  if (!stop) return false;
+/** What moving by the arrow keys is called, where it is not a point that moves. */
+const NUDGE_STEPS: Readonly<Partial<Record<Chosen['kind'], string>>> = {
+  piece: words.steps.movePiece,
+  grain: words.steps.grain,
+  dart: words.steps.dart,
+  notch: words.steps.notch,
+  label: words.steps.label,
+};
+
+function nudge(piece: Piece, chosen: Chosen, [across, down, way]: (typeof ARROWS)[string]): boolean {
   const shownIn = useGarment.getState().garment?.shownIn ?? 'in';
   const step = nudgeStep(shownIn);
-  const to = { x: stop.at.x + across * step, y: stop.at.y + down * step };
-  moveStop(piece, stop, to);
-  say(words.said.moved(words.place(writeSquares(to.x, shownIn), writeSquares(to.y, shownIn))));
+  const by = { dx: across * step, dy: down * step };
+  const after = nudged(piece, chosen, by);
+  if (!after) return false;
+  // Nudges in quick succession are one step.
+  const merge = `nudge ${JSON.stringify(chosen)}`;
+  const label = NUDGE_STEPS[chosen.kind] ?? words.steps.movePoint;
+  useGarment
+    .getState()
+    .edit(label, (garment) => withPiece(garment, piece.id, (now) => nudged(now, chosen, by)?.piece ?? now), { merge });
+  const { at } = after;
+  say(
+    at
+      ? words.said.moved(words.place(writeSquares(at.x, shownIn), writeSquares(at.y, shownIn)))
+      : words.said.movedBy(piece.name, writeLength(step, { shownIn }), words.ways[way]),
+  );
   return true;
 }
 
@@ -107,12 +144,4 @@ function withoutChosen(chosen: Chosen): ((piece: Piece) => Piece) | undefined {
     default:
       return undefined;
   }
-}
-
-function sayStop(piece: Piece, stop: Stop): string {
-  const shownIn = useGarment.getState().garment?.shownIn ?? 'in';
-  const place = words.place(writeSquares(stop.at.x, shownIn), writeSquares(stop.at.y, shownIn));
-  if (stop.kind === 'corner') return words.said.chosenCorner(stop.number, place);
-  const index = piece.edges.findIndex(({ id }) => id === stop.edgeId);
-  return words.said.chosenThrough(words.edgeOr(piece.edges[index]?.name ?? '', index + 1), place);
 }

@@ -1,10 +1,10 @@
 import { writeLength } from '../../core/units/write-length';
+import { writeSquares } from '../table/write-squares';
 import { draftWords as words } from '../words/draft';
 import styles from './draft.module.css';
 import { useDraft } from './draft-store';
 import { useShownIn } from './edit-piece';
 import { lengthBeingDrawn, lengthOfWay } from './trace';
-import { writeSquares } from './write-squares';
 
 /** Where the pointer is, in squares, and how fine the picture is. Not spoken: it changes with every movement. */
 export function ReadOut({ mmPerPx }: { readonly mmPerPx: number | undefined }) {

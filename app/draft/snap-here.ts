@@ -3,8 +3,8 @@ import type { TablePoint } from '../../core/geometry/point';
 import { useGarment } from '../state/garment-store';
 import { useTable } from '../state/table-store';
 import { type PointerAt, REACH_PX } from '../table/tool';
+import { stopsOf } from '../table/walk';
 import type { SnapTo } from './snap';
-import { stopsOf } from './walk';
 
 /** How near a point must be to be met, in CSS pixels: the same for finger and mouse, since the magnifier helps. */
 export const SNAP_REACH_PX = 9;

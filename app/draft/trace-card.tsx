@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { usePictureInk } from '../photo/picture-ink';
+import { writeSquares } from '../table/write-squares';
 import { Button } from '../ui/button';
 import { Card } from '../ui/card';
 import { LengthField } from '../ui/length-field';
@@ -10,7 +11,6 @@ import styles from './draft.module.css';
 import { useDraft } from './draft-store';
 import { useShownIn } from './edit-piece';
 import { typePoint } from './trace-tool';
-import { writeSquares } from './write-squares';
 
 /** The piece being traced, in words: its points so far, and the next one by typing. */
 export function TraceCard() {

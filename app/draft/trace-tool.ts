@@ -4,6 +4,7 @@ import type { TablePoint } from '../../core/geometry/point';
 import { useGarment } from '../state/garment-store';
 import { useTable } from '../state/table-store';
 import type { Drag, PointerAt, Tool } from '../table/tool';
+import { writeSquares } from '../table/write-squares';
 import { say } from '../ui/say';
 import { draftWords as words } from '../words/draft';
 import { setPointer, useDraft } from './draft-store';
@@ -20,7 +21,6 @@ import {
   withoutLast,
   withPoint,
 } from './trace';
-import { writeSquares } from './write-squares';
 
 /** The first corner is met from further off than other points, in CSS pixels, because that press closes the piece. */
 const CLOSE_PX = 14;

@@ -87,6 +87,7 @@ export function FitTable({ garment, ring, needs }: FitTableProps) {
       fit={box}
       tool={lookOnly}
       label={words.tableLabel}
+      lying={{ pieces: () => garment.pieces, shownIn: garment.shownIn }}
       maxScale={40}
       minScale={0.05}
     >

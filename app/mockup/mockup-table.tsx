@@ -71,6 +71,7 @@ export function MockupTable({ shown, mockup, after }: MockupTableProps) {
       tool={tool}
       label={words.tableLabel}
       shownIn={shown.shownIn}
+      pieces={shown.pieces}
       still={[quiet]}
       moving={[pins]}
     />

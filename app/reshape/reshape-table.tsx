@@ -57,6 +57,7 @@ export function ReshapeTable({ garment }: { readonly garment: Garment }) {
       tool={tool}
       label={words.tableLabel}
       shownIn={garment.shownIn}
+      pieces={(after ?? garment).pieces}
       still={[quiet]}
       moving={[live]}
     />

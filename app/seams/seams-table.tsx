@@ -60,6 +60,7 @@ export function SeamsTable({ garment, after, walk }: SeamsTableProps) {
         tool={tool}
         label={words.tableLabel}
         shownIn={garment.shownIn}
+        pieces={garment.pieces}
         still={[quiet, seams]}
         moving={[rolled]}
       />

@@ -3,7 +3,7 @@ import type { Garment } from '../../core/garment/garment';
 import { outlineOf } from '../../core/garment/outline';
 import { layPath } from '../table/ink';
 import { boxRound, pieceBoxes } from '../table/piece-boxes';
-import { canvasColours } from '../ui/canvas-colours';
+import { canvasColours, inDaylight } from '../ui/canvas-colours';
 
 /** A cover is at most this many pixels each way, sharp at the size of a row on a fine screen. */
 const COVER_PX = 192;
@@ -63,7 +63,7 @@ export async function drawnCover(garment: Garment): Promise<Made | undefined> {
   });
 }
 
-/** Draws on the colour of the sheet and packs it small. */
+/** Draws on the colour of the sheet, as by day since it is kept, and packs it small. */
 async function small(
   width: number,
   height: number,
@@ -74,9 +74,11 @@ async function small(
   canvas.height = height;
   const ink = canvas.getContext('2d');
   if (!ink) return undefined;
-  ink.fillStyle = canvasColours.sheet;
-  ink.fillRect(0, 0, width, height);
-  draw(ink);
+  inDaylight(() => {
+    ink.fillStyle = canvasColours.sheet;
+    ink.fillRect(0, 0, width, height);
+    draw(ink);
+  });
   for (const quality of [0.85, 0.6, 0.3]) {
     const blob = await new Promise<Blob | null>((done) => canvas.toBlob(done, 'image/jpeg', quality));
     if (blob && blob.size <= MOST_BYTES) return { bytes: await blob.arrayBuffer(), type: blob.type };

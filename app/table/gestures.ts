@@ -43,6 +43,8 @@ type State =
       readonly declined: boolean;
       moved: boolean;
     }
+  /** A finger that rested: it aims under the magnifier, and presses where it is lifted. */
+  | { readonly kind: 'aim'; readonly id: number; readonly from: Contact; last: Contact }
   | { readonly kind: 'pinch'; readonly ids: readonly [number, number]; readonly pinch: Pinch };
 
 /** How far a pointer may tremble before a press becomes a drag, in CSS pixels. */
@@ -96,6 +98,11 @@ export function createGestures(host: GestureHost) {
       return;
     }
     if (state.kind === 'idle' || state.id !== contact.id) return;
+    if (state.kind === 'aim') {
+      state.last = contact;
+      waiting = true;
+      return;
+    }
     if (!state.moved) state.moved = apart(state.from, contact) > SLOP_PX[contact.kind];
     if (!state.moved) return;
     if (state.kind === 'pan') {
@@ -112,6 +119,24 @@ export function createGestures(host: GestureHost) {
     if (!waiting) return;
     waiting = false;
     if (state.kind === 'tool') state.drag.move(placed(state.last));
+    else if (state.kind === 'aim') host.tool().hover?.(finely(state.last));
+  }
+
+  /**
+   * A finger has rested where it came down. Where it would only move the table, it aims from now on. Whether it does.
+   */
+  function rested(id: number): boolean {
+    if (state.kind !== 'pan' || state.id !== id || state.moved || !state.declined || state.from.kind !== 'touch') {
+      return false;
+    }
+    state = { kind: 'aim', id, from: state.from, last: state.from };
+    host.tool().hover?.(finely(state.last));
+    return true;
+  }
+
+  /** Under the magnifier a finger is as fine as a mouse. */
+  function finely(contact: Contact): PointerAt {
+    return placed({ ...contact, kind: 'mouse' });
   }
 
   function up(contact: Contact): void {
@@ -125,6 +150,14 @@ export function createGestures(host: GestureHost) {
     const ended = state;
     state = { kind: 'idle' };
     waiting = false;
+    if (ended.kind === 'aim') {
+      const at = finely(contact);
+      host.tool().hover?.(undefined);
+      const drag = host.tool().press(at);
+      if (drag) drag.end(at);
+      else host.tool().tap?.(at);
+      return;
+    }
     const moved = ended.moved || apart(ended.from, contact) > SLOP_PX[contact.kind];
     if (ended.kind === 'tool') ended.drag.end(placed(moved ? contact : ended.from));
     else if (ended.declined && !moved) host.tool().tap?.(placed(ended.from));
@@ -150,6 +183,7 @@ export function createGestures(host: GestureHost) {
     state = { kind: 'idle' };
     waiting = false;
     if (ended.kind === 'tool') ended.drag.cancel();
+    else if (ended.kind === 'aim') host.tool().hover?.(undefined);
   }
 
   function startPinch(): void {
@@ -177,10 +211,12 @@ export function createGestures(host: GestureHost) {
     up,
     cancel,
     cancelAll,
+    rested,
     placed,
     /** The pointer that is working, if one is. */
-    holder: (): Contact | undefined => (state.kind === 'tool' ? state.last : undefined),
-    doing: (): Doing => (state.kind === 'tool' ? 'dragging' : state.kind === 'idle' ? 'nothing' : 'moving-table'),
+    holder: (): Contact | undefined => (state.kind === 'tool' || state.kind === 'aim' ? state.last : undefined),
+    doing: (): Doing =>
+      state.kind === 'tool' || state.kind === 'aim' ? 'dragging' : state.kind === 'idle' ? 'nothing' : 'moving-table',
     /** Whether this pointer is part of what is going on. */
     holds: (id: number): boolean =>
       fingers.has(id) || (state.kind !== 'idle' && state.kind !== 'pinch' && state.id === id),

@@ -8,6 +8,10 @@ export interface LiveView {
   get(): View | undefined;
   /** Moves the table by hand: from then on the view is the user's own and no longer fits itself. */
   move(view: View): void;
+  /** Moves the table by hand in one go, and remembers where it was. */
+  jump(view: View): void;
+  /** Goes back to where the table was before the last jump; once more comes back from there. Whether there was such a place. */
+  back(): boolean;
   /** From now on the view stays as it is when what there is to show changes. */
   claim(): void;
   subscribe(listener: () => void): () => void;
@@ -82,6 +86,7 @@ export function useMovingView(live: LiveView): View | undefined {
 function newMemory(first: View | undefined, fitAgain: number) {
   const listeners = new Set<() => void>();
   let view = first;
+  let before: View | undefined;
   const memory = {
     /** The view the room was last told of or told us. */
     told: first,
@@ -100,6 +105,16 @@ function newMemory(first: View | undefined, fitAgain: number) {
     move(next: View) {
       memory.own = true;
       memory.show(next);
+    },
+    jump(next: View) {
+      if (view && next !== view) before = view;
+      memory.move(next);
+    },
+    back() {
+      const there = before;
+      if (!there) return false;
+      memory.jump(there);
+      return true;
     },
     subscribe(listener: () => void) {
       listeners.add(listener);

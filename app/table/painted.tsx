@@ -4,6 +4,7 @@ import type { Shape as KonvaShape } from 'konva/lib/Shape';
 import { useCallback } from 'react';
 import { Shape } from 'react-konva/lib/ReactKonvaCore';
 import type { Box } from '../../core/geometry/bounds';
+import { useLook } from '../ui/look';
 import { seenBox } from './view';
 
 /** What a painter needs to know besides the canvas. */
@@ -21,6 +22,8 @@ export type Paint = (ink: CanvasRenderingContext2D, ground: Ground) => void;
 
 /** One thing on the canvas, painted in one go. */
 export function Painted({ paint }: { readonly paint: Paint }) {
+  const painted = useLook((look) => look.painted);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: in other colours it is painted anew
   const scene = useCallback(
     (context: Context, shape: KonvaShape) => {
       const stage = shape.getStage();
@@ -37,7 +40,7 @@ export function Painted({ paint }: { readonly paint: Paint }) {
       });
       ink.restore();
     },
-    [paint],
+    [paint, painted],
   );
   return <Shape sceneFunc={scene} listening={false} perfectDrawEnabled={false} />;
 }

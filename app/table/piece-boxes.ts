@@ -2,6 +2,7 @@ import { outlineOf } from '../../core/garment/outline';
 import type { Piece } from '../../core/garment/piece';
 import { type Box, growBox, unionBox } from '../../core/geometry/bounds';
 import { pathBounds } from '../../core/geometry/path';
+import type { Point } from '../../core/geometry/point';
 
 /** Room for a small piece, where there is none yet (mm). */
 const EMPTY: Box = { minX: 0, minY: 0, maxX: 500, maxY: 500 };
@@ -22,4 +23,15 @@ export function withFoot({ maxY, ...box }: Box): Box {
 /** The box round them all, with a margin (mm). */
 export function boxRound(boxes: readonly Box[], margin: number): Box {
   return growBox(boxes.reduce(unionBox, boxes[0] ?? EMPTY), margin);
+}
+
+/** The box of the piece in hand, else of the piece nearest to a place; nothing where there is none. */
+export function boxNear(pieces: readonly Piece[], inHandId: string | undefined, place: Point): Box | undefined {
+  const inHand = pieces.find(({ id }) => id === inHandId);
+  if (inHand) return pieceBoxes([inHand])[0];
+  return pieceBoxes(pieces).toSorted((a, b) => boxDistance(a, place) - boxDistance(b, place))[0];
+}
+
+function boxDistance({ minX, minY, maxX, maxY }: Box, { x, y }: Point): number {
+  return Math.hypot(Math.max(minX - x, 0, x - maxX), Math.max(minY - y, 0, y - maxY));
 }

@@ -1,13 +1,19 @@
 import type { ComponentProps } from 'react';
 import { Layer } from 'react-konva/lib/ReactKonvaCore';
+import type { Piece } from '../../core/garment/piece';
 import type { ShownIn } from '../../core/units/inch';
 import { Grid, RulerNumbers } from './grid';
 import { type Paint, Painted } from './painted';
 import { SQUARES } from './squares';
 import { Viewport } from './viewport';
 
-type PiecesTableProps = Omit<ComponentProps<typeof Viewport>, 'children' | 'maxScale' | 'minScale' | 'overlay'> & {
+type PiecesTableProps = Omit<
+  ComponentProps<typeof Viewport>,
+  'children' | 'maxScale' | 'minScale' | 'overlay' | 'lying'
+> & {
   readonly shownIn: ShownIn;
+  /** The pieces that lie there, to be gone over by keys. */
+  readonly pieces: readonly Piece[];
   /** What lies still, from the ground up. */
   readonly still: readonly Paint[];
   /** What moves with the hand or the room's own step, over it. */
@@ -15,10 +21,10 @@ type PiecesTableProps = Omit<ComponentProps<typeof Viewport>, 'children' | 'maxS
 };
 
 /** A table of numbered squares with pieces painted on it: what moves has a layer of its own, so that the rest stays. */
-export function PiecesTable({ shownIn, still, moving, ...viewport }: PiecesTableProps) {
+export function PiecesTable({ shownIn, pieces, still, moving, ...viewport }: PiecesTableProps) {
   const squares = SQUARES[shownIn];
   return (
-    <Viewport {...viewport} maxScale={60} minScale={0.02}>
+    <Viewport {...viewport} lying={{ pieces: () => pieces, shownIn }} maxScale={60} minScale={0.02}>
       {() => (
         <>
           <Layer listening={false}>

@@ -66,6 +66,15 @@ export function fittedView(fit: Box, size: Size, limits: ScaleLimits): View {
   };
 }
 
+/** The view in which a box of the world fills the width; what is too high for the window begins at its top. */
+export function widthView(fit: Box, size: Size, limits: ScaleLimits): View {
+  const whole = fittedView({ ...fit, maxY: fit.minY }, size, limits);
+  const { before, after } = FIT_MARGIN_PX;
+  const high = (fit.maxY - fit.minY) * whole.scale;
+  const spare = Math.max(0, size.height - before - after - high);
+  return { ...whole, y: before + spare / 2 - fit.minY * whole.scale };
+}
+
 /** The box of the world that can be seen. */
 export function seenBox(view: View, size: Size): Box {
   const from = toWorld(view, { x: 0, y: 0 });

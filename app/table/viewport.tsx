@@ -5,6 +5,7 @@ import {
   type ReactNode,
   type RefObject,
   useCallback,
+  useId,
   useLayoutEffect,
   useRef,
   useState,
@@ -12,14 +13,18 @@ import {
 import { Stage } from 'react-konva/lib/ReactKonvaCore';
 import type { Box } from '../../core/geometry/bounds';
 import type { Point } from '../../core/geometry/point';
-import type { View } from '../state/table-store';
+import { useTable, type View } from '../state/table-store';
+import { tableWords as words } from '../words/table';
 import { type Contact, createGestures } from './gestures';
 import { type LiveView, useLiveView, useMovingView, useSizeOf } from './live-view';
 import { Loupe } from './loupe';
+import { boxNear } from './piece-boxes';
 import { setPixelRatio, usePixelRatio } from './pixel-ratio';
 import type { Tool } from './tool';
+import { useLooking } from './use-looking';
 import { usePointer } from './use-pointer';
-import { fittedView, panned, type Size, steppedScale, zoomedTo } from './view';
+import { type Lying, useReading } from './use-reading';
+import { type Size, toScreen } from './view';
 import styles from './viewport.module.css';
 import { ZoomButtons } from './zoom-buttons';
 
@@ -42,6 +47,8 @@ interface ViewportProps {
   readonly children: (view: View) => ReactNode;
   /** DOM over the canvas, in CSS pixels of the canvas. */
   readonly overlay?: (view: View) => ReactNode;
+  /** The pieces that lie there, to be gone over by keys; in a room whose own keys do that, only to be shown. */
+  readonly lying?: Lying;
   /** Whether the magnifier comes with every drag or only under a finger. */
   readonly loupe?: 'touch' | 'always';
 }
@@ -60,13 +67,24 @@ export function Viewport(props: ViewportProps) {
     overlay,
     loupe = 'touch',
     fitAgain = 0,
+    lying,
   } = props;
+  const keysId = useId();
   const surface = useRef<HTMLDivElement>(null);
   const stage = useRef<KonvaStage>(null);
   const size = useSizeOf(surface);
   const [limits, setLimits] = useState({ min: minScale, max: maxScale });
   if (limits.min !== minScale || limits.max !== maxScale) setLimits({ min: minScale, max: maxScale });
   const live = useLiveView({ view, onView, fit, size, limits, fitAgain });
+  const looking = useLooking({
+    live,
+    fit,
+    size,
+    limits,
+    near: lying && ((place) => boxNear(lying.pieces(), pieceIdInHand(), place)),
+  });
+  const { wheel, slide } = looking;
+  const reading = useReading(lying);
   const [handOnly, setHandOnly] = useState(false);
   const [fingersDraw, setFingersDraw] = useState<boolean>();
   const [hidden, setHidden] = useState<Point>();
@@ -101,44 +119,23 @@ export function Viewport(props: ViewportProps) {
     [gestures],
   );
   const penSeen = useCallback(() => setFingersDraw((draw) => draw ?? false), []);
-  const zoomBy = useCallback(
-    (steps: number, anchor: Point) => {
-      const now = live.get();
-      if (now) live.move(zoomedTo(now, steppedScale(now.scale, steps), anchor, latest.current.limits));
-    },
-    [live],
-  );
-  const wheeled = useRef(0);
-  const wheel = useCallback(
-    (deltaPx: number, screen: Point) => {
-      wheeled.current -= deltaPx / WHEEL_PX_A_STEP;
-      const steps = Math.trunc(wheeled.current);
-      wheeled.current -= steps;
-      if (steps !== 0) zoomBy(steps, screen);
-    },
-    [zoomBy],
-  );
-  usePointer({ surface, gestures, hover, changed, penSeen, wheel });
+  usePointer({ surface, gestures, hover, changed, penSeen, wheel, slide });
   useLayoutEffect(showCursor);
-
-  const middle = size ? { x: size.width / 2, y: size.height / 2 } : { x: 0, y: 0 };
-  const showAll = () => size && live.move(fittedView(fit, size, limits));
 
   function press(event: KeyboardEvent) {
     if (event.target !== surface.current || event.ctrlKey || event.metaKey || event.altKey) return;
-    if (!(tool.key?.({ key: event.key, shift: event.shiftKey }) || moveByKey(event.key))) return;
+    const pressed = { key: event.key, shift: event.shiftKey };
+    if (!(tool.key?.(pressed) || reading.key(pressed) || pressHere(event.key) || looking.key(event.key))) return;
     event.preventDefault();
     event.stopPropagation();
   }
 
-  function moveByKey(key: string): boolean {
-    const step = panKeys[key];
+  /** Enter presses where the keys have led, as a mouse would. */
+  function pressHere(key: string): boolean {
     const now = live.get();
-    if (step && now) live.move(panned(now, step[0] * KEY_PAN_PX, step[1] * KEY_PAN_PX));
-    else if (key === '+' || key === '=') zoomBy(KEY_STEPS, middle);
-    else if (key === '-') zoomBy(-KEY_STEPS, middle);
-    else if (key === '0') showAll();
-    else return false;
+    if (key !== 'Enter' || !reading.here || !now || !tool.tap) return false;
+    const screen = toScreen(now, reading.here);
+    tool.tap(gestures.placed({ id: 0, kind: 'mouse', screen, free: true, button: 'main' }));
     return true;
   }
 
@@ -151,19 +148,25 @@ export function Viewport(props: ViewportProps) {
         tabIndex={0}
         role="application"
         aria-label={label}
+        aria-describedby={lying && keysId}
         onPointerDown={live.claim}
         onKeyDown={press}
       >
         {size && (
-          <Drawn live={live} size={size} stage={stage} overlay={overlay}>
+          <Drawn live={live} size={size} stage={stage} overlay={overlay} here={reading.here}>
             {children}
           </Drawn>
         )}
         {size && hidden && <Loupe stage={stage} at={hidden} size={size} />}
       </div>
+      {lying && (
+        <p id={keysId} className="only-heard">
+          {words.keys} {tool.tap && words.enterPresses}
+        </p>
+      )}
       <ZoomButtons
-        onStep={(steps) => zoomBy(steps, middle)}
-        onFit={showAll}
+        looking={looking}
+        withPieces={lying !== undefined}
         handOnly={handOnly}
         onHandOnly={setHandOnly}
         fingersDraw={fingersDraw}
@@ -179,10 +182,12 @@ interface DrawnProps {
   readonly stage: RefObject<KonvaStage | null>;
   readonly children: (view: View) => ReactNode;
   readonly overlay: ((view: View) => ReactNode) | undefined;
+  /** Where the keys have led, in world units. */
+  readonly here: Point | undefined;
 }
 
 /** The part that follows every movement of the table, and nothing else. */
-const Drawn = memo(function Drawn({ live, size, stage, children, overlay }: DrawnProps) {
+const Drawn = memo(function Drawn({ live, size, stage, children, overlay, here }: DrawnProps) {
   const view = useMovingView(live);
   const ratio = usePixelRatio(size);
   useLayoutEffect(() => {
@@ -206,19 +211,17 @@ const Drawn = memo(function Drawn({ live, size, stage, children, overlay }: Draw
         </Stage>
       </div>
       {overlay && <div className={styles.overlay}>{overlay(view)}</div>}
+      {here && <Ring at={toScreen(view, here)} />}
     </>
   );
 });
 
-/** Pixels of wheel in one step; a notch of a mouse is about 100 pixels and so near a quarter of a doubling. */
-const WHEEL_PX_A_STEP = 6.25;
-/** A key zooms by half a doubling and moves the table by this much. */
-const KEY_STEPS = 32;
-const KEY_PAN_PX = 60;
+/** Round the place where the keys have led. */
+function Ring({ at: { x, y } }: { readonly at: Point }) {
+  return <div className={styles.here} style={{ transform: `translate(${x}px, ${y}px)` }} />;
+}
 
-const panKeys: Readonly<Record<string, readonly [number, number]>> = {
-  ArrowLeft: [1, 0],
-  ArrowRight: [-1, 0],
-  ArrowUp: [0, 1],
-  ArrowDown: [0, -1],
-};
+function pieceIdInHand(): string | undefined {
+  const { chosen } = useTable.getState();
+  return 'pieceId' in chosen ? chosen.pieceId : undefined;
+}

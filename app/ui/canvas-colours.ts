@@ -1,14 +1,57 @@
-/** The colours of tokens.css for drawing on a canvas, which cannot read custom properties cheaply. */
-export const canvasColours = {
-  paper: '#d8c5a0',
-  paperDeep: '#c3ab80',
-  sheet: '#fbf6ea',
-  ink: '#241d15',
-  inkSoft: '#5b4e3d',
-  line: '#b9a67f',
-  chalk: '#1f5c8c',
-  chalkDeep: '#14426a',
-  chalkPale: '#dbe8f1',
-  wrong: '#96341c',
-  good: '#37583a',
+/** The colours of tokens.css that a canvas is painted with, by the names they have in scripts. */
+const TOKENS = {
+  paper: '--paper',
+  sheet: '--sheet',
+  ink: '--ink',
+  inkSoft: '--ink-soft',
+  chalk: '--chalk',
+  chalkDeep: '--chalk-deep',
+  chalkPale: '--chalk-pale',
+  wrong: '--wrong',
 } as const;
+
+export type ColourName = keyof typeof TOKENS;
+type Colours = Readonly<Record<ColourName, string>>;
+
+const NAMES = Object.keys(TOKENS) as readonly ColourName[];
+
+let shown: Colours | undefined;
+
+/** A colour as it is shown now. Ask for it while painting: in another light it is another. */
+export const canvasColours = Object.defineProperties(
+  {},
+  Object.fromEntries(NAMES.map((name) => [name, { enumerable: true, get: () => nowShown()[name] }])),
+) as Colours;
+
+/** The same colour for a drawing in the page, which follows the light by itself. */
+export function colourToken(name: ColourName): string {
+  return `var(${TOKENS[name]})`;
+}
+
+/** The page's colours have changed, and are read afresh when next painted with. */
+export function forgetColours(): void {
+  shown = undefined;
+}
+
+/** Paints with the colours of daylight, for pictures that are kept. */
+export function inDaylight<Result>(paint: () => Result): Result {
+  const root = document.documentElement;
+  const { look } = root.dataset;
+  root.dataset.look = 'light';
+  shown = undefined;
+  try {
+    return paint();
+  } finally {
+    if (look !== undefined) root.dataset.look = look;
+    shown = undefined;
+  }
+}
+
+function nowShown(): Colours {
+  if (!shown) {
+    const style = getComputedStyle(document.documentElement);
+    const read = NAMES.map((name) => [name, style.getPropertyValue(TOKENS[name]).trim()]);
+    shown = Object.fromEntries(read) as Record<ColourName, string>;
+  }
+  return shown;
+}

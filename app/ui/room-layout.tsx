@@ -30,8 +30,13 @@ export function RoomLayout({ table, notebook, tableFirst = false, page }: RoomLa
       <main className={styles.table}>{table}</main>
       <aside className={styles.notebook} aria-label={uiWords.notebook}>
         <div className={styles.handle}>
-          <Button tone="quiet" icon={folded ? 'up' : 'down'} onPress={() => setFolded(!folded)}>
-            {folded ? uiWords.openNotebook : uiWords.closeNotebook}
+          <Button
+            tone="quiet"
+            icon={folded ? 'up' : 'down'}
+            label={folded ? uiWords.openNotebook : uiWords.closeNotebook}
+            onPress={() => setFolded(!folded)}
+          >
+            {uiWords.notebook}
           </Button>
         </div>
         <div ref={pages} className={styles.pages}>

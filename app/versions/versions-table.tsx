@@ -53,6 +53,7 @@ export function VersionsTable({ garment, at, version, traced }: VersionsTablePro
       tool={lookOnly}
       label={words.table}
       shownIn={garment.shownIn}
+      pieces={shown}
       still={[paintShown]}
       moving={[paintOver]}
     />

@@ -1,10 +1,11 @@
 import type { CornerFinish, Cut, DrawnAs, EdgeRole, EndRule } from '../../core/garment/piece';
 import { MM_PER_INCH, type ShownIn } from '../../core/units/inch';
+import { tableWords } from './table';
 
 /** Words of the Draft room. */
 export const draftWords = {
   canvas:
-    'Drafting table. Page Up and Page Down go from point to point, the arrow keys move the chosen point, Delete takes it away.',
+    'Drafting table. The arrow keys move the chosen point or mark, with Shift the chosen piece; Delete takes it away.',
   modes: 'What the pointer does',
   mode: { trace: 'Trace a piece', adjust: 'Adjust', mark: 'Mark' },
   modeHelp: {
@@ -65,7 +66,7 @@ export const draftWords = {
   addRectangle: 'Add it',
   newPiece: (number: number) => `Piece ${number}`,
   rectangleName: (number: number) => `Rectangle ${number}`,
-  edgeOr: (name: string, number: number) => name || `edge ${number}`,
+  edgeOr: tableWords.edgeOr,
   pieceName: 'Name',
   cutCount: 'Pieces of cloth',
   cutWords: (count: number, how: Cut['how']) =>
@@ -103,10 +104,13 @@ export const draftWords = {
   pointCount: (count: number) => (count === 1 ? '1 point' : `${count} points`),
   typePoint: 'Or type the next point',
   putDown: 'Put it down',
-  outlineHelp: 'Round the piece in order. Press one to choose it.',
+  outlineHelp: 'Round the piece in order. Press one to choose it, or write where a point is to be.',
+  acrossOf: (point: string) => `${point}, across`,
+  downOf: (point: string) => `${point}, down`,
+  throughOn: (number: number, edge: string) => `curve point ${number} of ${edge}`,
   cornerNumber: (number: number) => `Corner ${number}`,
   throughNumber: (number: number) => `curve point ${number}`,
-  place: (across: string, down: string) => `${across} across, ${down} down`,
+  place: tableWords.place,
   next1: 'Next point',
   before1: 'Point before',
   edgeTitle: (name: string) => `Edge: ${name}`,
@@ -192,6 +196,7 @@ export const draftWords = {
   drillMark: 'Drill mark',
   levelLine: (name: string, length: string) => `${name}: ${length}`,
   curvedWaist: (length: string) => `the waist the body needs: ${length}`,
+  ways: { left: 'to the left', right: 'to the right', up: 'up', down: 'down' },
   steps: {
     trace: (name: string) => `trace ${name}`,
     rectangle: 'add a rectangle',
@@ -218,9 +223,8 @@ export const draftWords = {
     remarks: 'remarks',
   },
   said: {
-    chosenCorner: (number: number, place: string) => `Corner ${number}, ${place}`,
-    chosenThrough: (edge: string, place: string) => `Curve point on ${edge}, ${place}`,
     moved: (place: string) => `Now at ${place}`,
+    movedBy: (name: string, step: string, way: string) => `${name} moved ${step} ${way}`,
     closed: (name: string, corners: number) => `${name} is closed, with ${corners} corners.`,
     putDown: (number: number, place: string) => `Point ${number} at ${place}`,
     takenBack: 'The last point is taken back.',

@@ -12,6 +12,8 @@ export const uiWords = {
   lengthTooSmall: (least: string) => `This must be at least ${least}.`,
   stepDown: (label: string, step: string) => `${label}: ${step} less`,
   stepUp: (label: string, step: string) => `${label}: ${step} more`,
+  look: 'Light or dark',
+  looks: { device: 'as the device', light: 'light', dark: 'dark' },
   stop: 'Stop',
   notebook: 'Notebook',
   openNotebook: 'Open the notebook',

@@ -114,6 +114,7 @@ const pointOf: Readonly<Record<Finding['kind'], PointName>> = {
   'lay-stale': 'lay-made',
   'pages-out-of-date': 'print-current',
   'printed-piece-gone': 'print-current',
+  'squares-out-of-date': 'print-current',
   'changed-since-cut': 'print-current',
 };
 
@@ -156,7 +157,7 @@ function stateOf(
     case 'printing':
       if (!figures.last) return notYet(state);
       // Where nothing is known of how its pages lay, only the mark of the pieces can tell.
-      return figures.last.laid || figures.last.mark === versionMark(garment) ? state : 'open';
+      return figures.last.laid || figures.last.squares || figures.last.mark === versionMark(garment) ? state : 'open';
     case 'proof':
       return open.some(({ kind }) => kind !== 'scale-not-proved') || figures.proof ? state : notYet(state);
     case 'known-lengths':

@@ -1,8 +1,9 @@
 import * as z from 'zod/mini';
 import { brokenReference } from './broken-reference';
-import { type Garment, PAPER_SIZES, SCHEMA } from './garment';
+import { type Garment, SCHEMA } from './garment';
 import { GIRTHS, LENGTHS, MEASURES } from './measure';
 import { CORNER_FINISHES, EDGE_ROLES } from './piece';
+import { PAPER_SIZES } from './sheet-choice';
 
 // Schemas must not build code from strings: the page's policy forbids it.
 z.config({ jitless: true });
@@ -197,14 +198,19 @@ const paper = {
   turned: z.enum(['upright', 'sideways']),
   margin: notNegative,
   overlap: notNegative,
+  joins: z.exactOptional(z.literal('butted')),
+  rollWidth: z.exactOptional(positive),
 };
 const number = z.int().check(z.minimum(1));
 const time = z.int().check(z.minimum(0));
 const laid = z.strictObject({
   pieceId: id,
   name: words,
-  paper: z.strictObject(paper),
+  paper: z.strictObject({ ...paper, rollLength: z.exactOptional(positive) }),
   origin: point,
+  motion: z.exactOptional(z.strictObject({ angle: z.number(), dx: z.number(), dy: z.number() })),
+  together: z.exactOptional(words),
+  names: z.exactOptional(list(words, 2000)),
   corners: list(z.strictObject({ id, at: point }), 2000),
   joins: list(
     z.strictObject({ over: words, under: words, marks: list(z.strictObject({ at: point, mark: words }), 10) }),
@@ -221,6 +227,7 @@ const printing = z.strictObject({
   mark: words,
   pages: list(z.strictObject({ name: words, pieceIds: list(id, 500), mark: words }), 2000),
   laid: z.exactOptional(list(laid, 500)),
+  squares: z.exactOptional(list(z.strictObject({ pieceId: id, name: words, mark: words }), 500)),
   unused: z.exactOptional(date),
 });
 const cutting = z.strictObject({
@@ -287,6 +294,12 @@ const lay = z.strictObject({
 /** No printer stretches so far; a hand-written file must not fold a page up to nothing. */
 const factor = z.number().check(z.minimum(0.9), z.maximum(1.1));
 const printer = z.strictObject({ across: factor, down: factor });
+const squaresChoice = z.strictObject({
+  square: z.exactOptional(positive),
+  from: z.exactOptional(z.enum(['zero', 'base-line'])),
+  base: z.exactOptional(list(z.strictObject({ pieceId: id, edgeId: id }), 500)),
+  print: z.exactOptional(z.enum(['usual', 'large'])),
+});
 
 const shape = z.strictObject({
   schema: z.literal(SCHEMA),
@@ -325,13 +338,18 @@ const shape = z.strictObject({
   paper: z.strictObject({
     ...paper,
     step: z.enum(['sixteenth', 'eighth', 'millimetre']),
+    loses: z.exactOptional(notNegative),
+    placed: z.exactOptional(z.literal('as-drawn')),
+    squaresOver: z.exactOptional(z.enum(['inch', 'centimetre'])),
     printer: z.exactOptional(printer),
+    squares: z.exactOptional(squaresChoice),
   }),
   scaleProof: z.exactOptional(
     z.strictObject({
       date,
       across: positive,
       down: positive,
+      wanted: z.exactOptional(z.strictObject({ across: positive, down: positive })),
       on: z.exactOptional(z.strictObject({ size: z.enum(PAPER_SIZES), printer: z.exactOptional(printer) })),
     }),
   ),

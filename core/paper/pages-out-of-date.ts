@@ -2,10 +2,13 @@ import type { FindingBase } from '../garment/finding';
 import type { Garment } from '../garment/garment';
 import { pieceOf } from '../garment/with-piece';
 import { isOutOfDate } from './mend-plan';
+import { type SquaresFinding, squaresFindings, squaresInUse } from './printed-squares';
 import { piecesOnPaper, printedPieces } from './sheets-now';
 
 /** What she has on paper that is no longer so. */
-export type PrintedFinding = FindingBase &
+export type PrintedFinding = SquaresFinding | PagesFinding;
+
+type PagesFinding = FindingBase &
   (
     | {
         readonly kind: 'pages-out-of-date';
@@ -20,11 +23,11 @@ export type PrintedFinding = FindingBase &
     | { readonly kind: 'printed-piece-gone'; readonly date: string; readonly name: string; readonly at: string }
   );
 
-/** Which of the printed pages are out of date, piece by piece. */
+/** Which of the printed pages and squares sheets are out of date, piece by piece. */
 export function printedFindings(garment: Garment): PrintedFinding[] {
   const stale = piecesOnPaper(garment)
     .filter(isOutOfDate)
-    .map((on): PrintedFinding => {
+    .map((on): PagesFinding => {
       const named = (state: string) => on.sheets.filter((sheet) => sheet.state === state).map(({ name }) => name);
       return {
         kind: 'pages-out-of-date',
@@ -36,12 +39,14 @@ export function printedFindings(garment: Garment): PrintedFinding[] {
         gone: named('gone'),
       };
     });
-  const gone = printedPieces(garment)
-    .filter(({ laid }) => !pieceOf(garment, laid.pieceId))
-    .map(({ laid, printing }): PrintedFinding => {
-      const { name, pieceId } = laid;
-      const place = { kind: 'paper' } as const;
-      return { kind: 'printed-piece-gone', weight: 'warn', place, date: printing.date, name, at: pieceId };
-    });
-  return [...stale, ...gone];
+  const onPaper = [
+    ...printedPieces(garment).map(({ laid, printing }) => ({ ...laid, date: printing.date })),
+    ...squaresInUse(garment),
+  ];
+  const gone = new Map(onPaper.filter(({ pieceId }) => !pieceOf(garment, pieceId)).map((one) => [one.pieceId, one]));
+  const goneFindings = [...gone.values()].map(({ pieceId, name, date }): PagesFinding => {
+    const place = { kind: 'paper' } as const;
+    return { kind: 'printed-piece-gone', weight: 'warn', place, date, name, at: pieceId };
+  });
+  return [...stale, ...squaresFindings(garment), ...goneFindings];
 }

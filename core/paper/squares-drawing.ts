@@ -16,31 +16,33 @@ const LARGEST = 14;
 const RUN_ON = 6;
 const NUMBERS = RUN_ON + 7;
 
-/** Room on the right and below for names of points, and then the note (mm). */
+/** Room on the right and below for names of points (mm). */
 const NAMES = 5;
-const NOTE = 7;
 
 /** How many squares can be told apart in so much room. */
 export function squaresRoom({ width, height }: Pick<Area, 'width' | 'height'>): SquaresOptions['most'] {
-  return { across: (width - NUMBERS - NAMES) / SMALLEST, down: (height - NUMBERS - NAMES - NOTE) / SMALLEST };
+  return { across: (width - NUMBERS - NAMES) / SMALLEST, down: (height - NUMBERS - NAMES) / SMALLEST };
 }
 
 interface Drawn {
   readonly piece: Piece;
   readonly table: SquaresSheet;
   readonly words: PaperWords;
+  /** Whether points are measured off from the base line, which is then drawn with its offsets. */
+  readonly byLine: boolean;
 }
 
 /**
  * Draws the piece small on its squares, every line numbered by its full-size distance from the zero, with the points of
  * the table. Gives where the page goes on below it.
  */
-export function inkSquaresDrawing(ink: Ink, document: PdfDocument, { piece, table, words }: Drawn, area: Area): number {
+export function inkSquaresDrawing(ink: Ink, document: PdfDocument, drawn: Drawn, area: Area): number {
+  const { piece, table, words, byLine } = drawn;
   const { square, squaresAcross, squaresDown, origin } = table;
   const side = Math.min(
     LARGEST,
     (area.width - NUMBERS - NAMES) / squaresAcross,
-    (area.height - NUMBERS - NAMES - NOTE) / squaresDown,
+    (area.height - NUMBERS - NAMES) / squaresDown,
   );
   const [wide, high] = [squaresAcross * side, squaresDown * side];
   const left = area.left + Math.max(NUMBERS, (area.width - wide) / 2);
@@ -62,12 +64,32 @@ export function inkSquaresDrawing(ink: Ink, document: PdfDocument, { piece, tabl
   });
   const scale = side / square;
   ink.save().shift(left, top).scale(scale).shift(-origin.x, -origin.y);
+  if (byLine) inkOffsets(ink, table, scale);
   inkLines(ink, piece, scale);
   ink.restore();
   inkPoints(ink, document, table, { left, top, scale });
-  const below = top + high + NAMES;
-  document.text(ink, words.squares.rightAngle, area.left + area.width / 2, below + 3, { size: 2.6, align: 'middle' });
-  return below + NOTE;
+  return top + high + NAMES;
+}
+
+/** The base line, and from it to every corner and point of a curve a thin line at a right angle. */
+function inkOffsets(ink: Ink, { base, points, origin }: SquaresSheet, scale: number): void {
+  const { start, end, length, side } = base;
+  const [dx, dy] = [(end.x - start.x) / length, (end.y - start.y) / length];
+  const reach = points.map(({ off }) => off.along);
+  const at = (along: number) => ({ x: start.x + dx * along, y: start.y + dy * along });
+  const [from, to] = [at(Math.min(0, ...reach)), at(Math.max(length, ...reach))];
+  ink.pen(0.16 / scale, [1.2 / scale, 0.8 / scale], 0.35);
+  for (const { across, down, off } of points) {
+    const foot = at(off.along);
+    if (Math.abs(off.out) > 0) ink.line(foot.x, foot.y, origin.x + across, origin.y + down);
+  }
+  ink.pen(0.9 / scale, [4 / scale, 1 / scale, 1 / scale, 1 / scale]).line(from.x, from.y, to.x, to.y);
+  // An arrow at the start of the line shows which way to measure along, half of one on the side to measure out to.
+  const tip = at(6 / scale);
+  const turn = side === 'right' ? 1 : -1;
+  ink.pen(0.5 / scale);
+  const back = at(3.4 / scale);
+  ink.line(tip.x, tip.y, back.x - turn * dy * (1.6 / scale), back.y + turn * dx * (1.6 / scale));
 }
 
 /** The stitch line, darts and grain, in pens that do not shrink with them. */

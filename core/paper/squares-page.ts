@@ -2,13 +2,19 @@ import { pieceDrawing } from '../drawing/piece-drawing';
 import type { Garment } from '../garment/garment';
 import type { Piece } from '../garment/piece';
 import type { Area } from './page-map';
-import { sheetOf } from './page-sizes';
+import { homeSheet } from './page-sizes';
 import type { PaperWords } from './paper-words';
 import type { PdfDocument } from './pdf-document';
 import { Ink } from './pdf-ink';
 import { cutLineOf } from './piece-ink';
 import { inkSquaresDrawing, squaresRoom } from './squares-drawing';
-import { type SquaresOptions, type SquaresSheet, squaresSheet } from './squares-sheet';
+import {
+  type SquaresMark,
+  type SquaresOptions,
+  type SquaresPoint,
+  type SquaresSheet,
+  squaresSheet,
+} from './squares-sheet';
 import { fittedText, textLines } from './text-lines';
 
 export interface SquaresPages {
@@ -19,10 +25,23 @@ export interface SquaresPages {
   readonly garmentLine: string;
 }
 
-const TEXT = 3;
-const ROW = 4.6;
-const COLUMNS = 3;
+/** How large letters are and how many columns stand side by side (mm). Large print is read standing, the sheet at one's feet. */
+interface Print {
+  readonly text: number;
+  readonly row: number;
+  readonly columns: number;
+  /** From the end of one figure to the end of the next. */
+  readonly figure: number;
+}
+const PRINTS: Readonly<Record<'usual' | 'large', Print>> = {
+  usual: { text: 3, row: 4.6, columns: 3, figure: 19 },
+  large: { text: 6, row: 9, columns: 2, figure: 32 },
+};
 const GUTTER = 8;
+
+/** What is read once, before the paper lies on the floor. */
+const TEXT = 3;
+const LEADING = 4.2;
 
 /** Some letters reach over the place they are set at (mm). */
 const OVERHANG = 0.4;
@@ -39,7 +58,7 @@ const SHORT_BLOCK = 7;
 /** Adds the squares sheet of a piece: the small drawing on its numbered squares, and the table of points and proofs. */
 export function addSquaresPages({ document, garment, piece, words, garmentLine }: SquaresPages): void {
   const paper = { ...garment.paper, turned: 'upright' } as const;
-  const sheet = sheetOf(paper);
+  const sheet = homeSheet(paper);
   const left = paper.margin + OVERHANG;
   const width = sheet.width - 2 * left;
   const bottom = sheet.height - paper.margin;
@@ -53,33 +72,44 @@ export function addSquaresPages({ document, garment, piece, words, garmentLine }
     return paper.margin + 17;
   }
 
+  function paragraph(text: string, from: number): number {
+    const lines = textLines(document, text, width, TEXT, 'plain');
+    lines.forEach((line, index) => {
+      document.text(ink, line, left, from + index * LEADING, { size: TEXT });
+    });
+    return from + lines.length * LEADING + 1.2;
+  }
+
   let y = begin(words.squares.title(name));
   const { shownIn } = garment;
-  const tableWith = (most: SquaresOptions['most']) => squaresSheet(piece, { shownIn, step: paper.step, most });
+  const choice = paper.squares;
+  const byLine = choice?.from === 'base-line';
+  const print = PRINTS[choice?.print ?? 'usual'];
+  const tableWith = (most: SquaresOptions['most']) => squaresSheet(piece, { shownIn, step: paper.step, most, choice });
   const said = words.squares.line(
     piece.drawnAs === 'included' ? 'cut' : 'stitch',
     cutLineOf(pieceDrawing(piece), words),
   );
-  const rows = rowsOf(tableWith({ across: 1, down: 1 }), words).length;
+  const rows = rowsOf(tableWith({ across: 1, down: 1 }), words, byLine).length;
   const most = sheet.height * DRAWING.most;
-  const spare = bottom - y - 26 - Math.ceil(rows / COLUMNS + 2) * ROW;
+  const spare = bottom - y - 40 - Math.ceil(rows / print.columns + 2) * print.row;
   const room = { left, width, height: Math.max(sheet.height * DRAWING.least, Math.min(most, spare)) };
   const table = tableWith(squaresRoom(room));
-  for (const text of [said, words.squares.how(words.length(table.square))]) {
-    for (const line of textLines(document, text, width, TEXT, 'plain')) {
-      document.text(ink, line, left, y, { size: TEXT });
-      y += ROW - 0.4;
-    }
-    y += 1.2;
-  }
-  y = inkSquaresDrawing(ink, document, { piece, table, words }, { ...room, top: y });
+  const square = words.length(table.square);
+  const how = byLine ? words.squares.howByLine(square, table.base) : words.squares.how(square);
+  y = paragraph(said, y);
+  y = paragraph(how, y);
+  y = inkSquaresDrawing(ink, document, { piece, table, words, byLine }, { ...room, top: y });
+  document.text(ink, words.squares.proveTitle, left, y + 3, { size: TEXT, weight: 'bold' });
+  y += 3 + LEADING;
+  for (const text of words.squares.proof(table.proof, byLine)) y = paragraph(text, y);
 
-  let rest: readonly Row[] = rowsOf(table, words);
+  let rest: readonly Row[] = rowsOf(table, words, byLine);
   while (rest.length > 0) {
-    const fit = Math.floor((bottom - y) / ROW);
+    const fit = Math.floor((bottom - y) / print.row);
     if (fit >= FEWEST_ROWS) {
-      const each = Math.min(fit, Math.max(FEWEST_ROWS, Math.ceil(rest.length / COLUMNS) + 2));
-      rest = inkColumns(ink, document, rest, { left, top: y, width, height: each * ROW });
+      const each = Math.min(fit, Math.max(FEWEST_ROWS, Math.ceil(rest.length / print.columns) + 2));
+      rest = inkColumns(ink, document, rest, { left, top: y, width, height: each * print.row }, print);
     }
     document.addPage(sheet, ink);
     if (rest.length === 0) return;
@@ -94,23 +124,26 @@ interface Row {
   readonly cells: readonly [string, string, string];
 }
 
-function rowsOf(table: SquaresSheet, words: PaperWords): Row[] {
+function rowsOf(table: SquaresSheet, words: PaperWords, byLine: boolean): Row[] {
   const { squares, figure, length } = words;
+  const figures = ({ across, down, off }: SquaresPoint | SquaresMark): [string, string] =>
+    byLine ? [figure(off.along), figure(off.out)] : [figure(across), figure(down)];
+  const columns = byLine ? ([squares.along, squares.out] as const) : ([squares.across, squares.down] as const);
   const heading = (...cells: Row['cells']): Row => ({ kind: 'heading', cells });
   const gap: Row = { kind: 'gap', cells: ['', '', ''] };
   return [
-    heading(squares.point, squares.across, squares.down),
+    heading(squares.point, ...columns),
     ...table.points.map(
-      ({ name, kind, across, down }): Row => ({
-        kind: kind === 'corner' ? 'corner' : 'plain',
-        cells: [name, figure(across), figure(down)],
+      (point): Row => ({
+        kind: point.kind === 'corner' ? 'corner' : 'plain',
+        cells: [point.name, ...figures(point)],
       }),
     ),
-    ...(table.marks.length > 0 ? [gap, heading(squares.marks, squares.across, squares.down)] : []),
+    ...(table.marks.length > 0 ? [gap, heading(squares.marks, ...columns)] : []),
     ...table.marks.map(
-      ({ kind, text, across, down }): Row => ({
+      (mark): Row => ({
         kind: 'plain',
-        cells: [squares.mark(kind, text), figure(across), figure(down)],
+        cells: [squares.mark(mark.kind, mark.text), ...figures(mark)],
       }),
     ),
     gap,
@@ -130,12 +163,13 @@ function rowsOf(table: SquaresSheet, words: PaperWords): Row[] {
 }
 
 /** Sets rows in columns, each under its heading again where one is broken off; gives the rows for which there was no room. */
-function inkColumns(ink: Ink, document: PdfDocument, rows: readonly Row[], area: Area): readonly Row[] {
-  const width = (area.width - (COLUMNS - 1) * GUTTER) / COLUMNS;
-  const fit = Math.floor(area.height / ROW + 1e-6);
+function inkColumns(ink: Ink, document: PdfDocument, rows: readonly Row[], area: Area, print: Print): readonly Row[] {
+  const { columns, row: height } = print;
+  const width = (area.width - (columns - 1) * GUTTER) / columns;
+  const fit = Math.floor(area.height / height + 1e-6);
   let rest = rows;
   let heading: Row | undefined;
-  for (let column = 0; column < COLUMNS && rest.length > 0; column++) {
+  for (let column = 0; column < columns && rest.length > 0; column++) {
     const [first] = rest;
     if (first?.kind === 'gap') rest = rest.slice(1);
     const isBroken = rest[0]?.kind !== 'heading' && heading;
@@ -143,13 +177,13 @@ function inkColumns(ink: Ink, document: PdfDocument, rows: readonly Row[], area:
     const here = all.slice(0, breakAt(all, fit));
     const left = area.left + column * (width + GUTTER);
     here.forEach((row, index) => {
-      inkRow(ink, document, row, { left, top: area.top + index * ROW, width, height: ROW });
+      inkRow(ink, document, row, { left, top: area.top + index * height, width, height }, print);
     });
     heading = here.findLast((row) => row.kind === 'heading') ?? heading;
     rest = all.slice(here.length);
   }
-  if (rest.length > 0 && rest[0]?.kind !== 'heading' && heading) return [heading, ...rest];
-  return rest;
+  if (rest[0]?.kind === 'gap') return rest.slice(1);
+  return rest.length > 0 && rest[0]?.kind !== 'heading' && heading ? [heading, ...rest] : rest;
 }
 
 /** How many of the rows stand in a column: a short block is not broken, and no heading stands alone at the foot. */
@@ -162,18 +196,26 @@ function breakAt(rows: readonly Row[], fit: number): number {
   return heading === fit - 1 && heading > 1 ? heading - 1 : fit;
 }
 
-function inkRow(ink: Ink, document: PdfDocument, { kind, cells }: Row, { left, top, width }: Area): void {
+function inkRow(
+  ink: Ink,
+  document: PdfDocument,
+  { kind, cells }: Row,
+  { left, top, width, height }: Area,
+  print: Print,
+): void {
   if (kind === 'gap') return;
-  const base = top + ROW - 1.3;
+  const base = top + height - 0.43 * print.text;
   const weight = kind === 'plain' ? 'plain' : 'bold';
   const [name, middle, end] = cells;
-  const size = kind === 'heading' ? 2.7 : 3;
-  const edge = middle === '' ? width - document.textWidth(end, size, weight) - 2 : width - 36;
-  const fitted = fittedText(document, name, { width: edge, size, least: 2.2, weight });
+  const size = kind === 'heading' ? 0.9 * print.text : print.text;
+  const edge =
+    middle === '' ? width - document.textWidth(end, size, weight) - 2 : width - print.figure - 4.8 * print.text;
+  const fitted = fittedText(document, name, { width: edge, size, least: 0.6 * print.text, weight });
   document.text(ink, fitted.text, left, base, { size: fitted.size, weight });
   const figures = kind === 'heading' ? 'bold' : 'plain';
-  document.text(ink, middle, left + width - 19, base, { size, weight: figures, align: 'end' });
+  document.text(ink, middle, left + width - print.figure, base, { size, weight: figures, align: 'end' });
   document.text(ink, end, left + width, base, { size, weight: figures, align: 'end' });
-  if (kind === 'heading') ink.pen(0.3).line(left, top + ROW - 0.2, left + width, top + ROW - 0.2);
-  else ink.pen(0.18, [], 0.8).line(left, top + ROW - 0.2, left + width, top + ROW - 0.2);
+  const foot = top + height - 0.2;
+  if (kind === 'heading') ink.pen(0.3).line(left, foot, left + width, foot);
+  else ink.pen(0.18, [], 0.8).line(left, foot, left + width, foot);
 }

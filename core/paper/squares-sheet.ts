@@ -1,4 +1,4 @@
-import type { PaperChoice } from '../garment/garment';
+import type { PaperChoice, SquaresChoice } from '../garment/garment';
 import { outlineOf } from '../garment/outline';
 import type { Piece } from '../garment/piece';
 import { pathAtLength, pathBounds, pathLength } from '../geometry/path';
@@ -6,23 +6,28 @@ import { type Point, type TablePoint, turnBetween } from '../geometry/point';
 import type { Path } from '../geometry/segment';
 import { centimetres, inches, MM_PER_INCH, type ShownIn, squareSize } from '../units/inch';
 import { longestBetweenCorners } from './assembled-totals';
+import { type BaseLine, baseLineOf, type Offset, offsetFrom } from './base-line';
 import { letters } from './letters';
+import { type SquareProof, squareProof } from './square-proof';
 
-/** A point to carry to large paper, counted from the sheet's zero and rounded to its step (mm). */
-export interface SquaresPoint {
-  readonly name: string;
-  readonly kind: 'corner' | 'along';
+/** A place counted from the sheet's zero, and by the base line; each rounded once to the sheet's step (mm). */
+interface Counted {
   readonly across: number;
   readonly down: number;
+  readonly off: Offset;
+}
+
+/** A point to carry to large paper. */
+export interface SquaresPoint extends Counted {
+  readonly name: string;
+  readonly kind: 'corner' | 'along';
 }
 
 /** A dart's mouth and point, a notch, an end of the grain or a label, in the same count. */
-export interface SquaresMark {
+export interface SquaresMark extends Counted {
   readonly kind: 'dart-start' | 'dart-point' | 'dart-end' | 'notch' | 'grain-start' | 'grain-end' | 'label';
   /** The number of the dart, or the words of the label. */
   readonly text: string;
-  readonly across: number;
-  readonly down: number;
 }
 
 /** A length between two named points, along an edge or straight (mm). */
@@ -47,6 +52,10 @@ export interface SquaresSheet {
   readonly edges: readonly SquaresLength[];
   /** Two distances between corners far apart: measured on the paper, they prove the whole. */
   readonly diagonals: readonly SquaresLength[];
+  /** The line from which points are measured off, where that is how they are told. */
+  readonly base: BaseLine;
+  /** What proves the large paper square before the first point. */
+  readonly proof: SquareProof;
 }
 
 export interface SquaresOptions {
@@ -54,6 +63,8 @@ export interface SquaresOptions {
   readonly step: PaperChoice['step'];
   /** So many squares can be told apart on the small drawing, either way. */
   readonly most: { readonly across: number; readonly down: number };
+  /** The square and the base line she asked for. */
+  readonly choice?: Pick<SquaresChoice, 'square' | 'base'> | undefined;
 }
 
 const steps: Readonly<Record<PaperChoice['step'], number>> = {
@@ -62,7 +73,8 @@ const steps: Readonly<Record<PaperChoice['step'], number>> = {
   millimetre: 1,
 };
 
-const squares: Readonly<Record<ShownIn, readonly number[]>> = {
+/** How large a square can be at full size, the finest first. */
+export const SQUARES: Readonly<Record<ShownIn, readonly number[]>> = {
   in: [1, 2, 3, 4, 6, 12, 24].map(inches),
   cm: [2, 5, 10, 20, 50].map(centimetres),
 };
@@ -74,19 +86,26 @@ const TURNS_AT_MOST = Math.PI / 9;
 /**
  * The table of points of a piece: every corner (A, B, C…) and between them the points of every curve (A1, A2…), close
  * enough to be drawn again by hand. Each is rounded once, from one zero; steps are never added up. Squares are an inch
- * or two centimetres, and larger for a piece that has more of them than `most`.
+ * or two centimetres or as she chose, and larger for a piece that has more of them than `most`.
  */
-export function squaresSheet(piece: Piece, { shownIn, step, most }: SquaresOptions): SquaresSheet {
+export function squaresSheet(piece: Piece, { shownIn, step, most, choice }: SquaresOptions): SquaresSheet {
   const outline = outlineOf(piece);
   const box = pathBounds(outline.whole);
-  const base = squareSize(shownIn);
-  const origin = { x: Math.floor(box.minX / base + 1e-6) * base, y: Math.floor(box.minY / base + 1e-6) * base };
+  const grid = squareSize(shownIn);
+  const origin = { x: Math.floor(box.minX / grid + 1e-6) * grid, y: Math.floor(box.minY / grid + 1e-6) * grid };
   const across = box.maxX - origin.x;
   const down = box.maxY - origin.y;
-  const fits = (side: number) => across <= side * most.across && down <= side * most.down;
-  const square = squares[shownIn].find(fits) ?? Math.max(...squares[shownIn]);
-  const rounded = (length: number) => Math.round(length / steps[step]) * steps[step];
-  const counted = ({ x, y }: Point) => ({ across: rounded(x - origin.x), down: rounded(y - origin.y) });
+  const least = choice?.square ?? 0;
+  const fits = (side: number) => side >= least - 1e-6 && across <= side * most.across && down <= side * most.down;
+  const square = SQUARES[shownIn].find(fits) ?? Math.max(...SQUARES[shownIn]);
+  const base = baseLineOf(piece, choice?.base?.find(({ pieceId }) => pieceId === piece.id)?.edgeId);
+  if (!base) throw new Error(`piece ${piece.id} has no corners`);
+  const rounded = (length: number) => Math.round(length / steps[step]) * steps[step] + 0;
+  const counted = ({ x, y }: Point): Counted => {
+    const { along, out } = offsetFrom(base, { x, y });
+    const off = { along: rounded(along), out: rounded(out) };
+    return { across: rounded(x - origin.x), down: rounded(y - origin.y), off };
+  };
   const edges = piece.edges.map((edge, index): SquaresLength & { readonly path: Path } => {
     const path = outline.edges[index] ?? [];
     const to = letters((index + 1) % piece.corners.length);
@@ -102,15 +121,21 @@ export function squaresSheet(piece: Piece, { shownIn, step, most }: SquaresOptio
         : { name: `${from}${k}`, kind: 'along', ...counted(pathAtLength(path, (length * k) / parts).point) },
     );
   });
+  const [squaresAcross, squaresDown] = [across, down].map((long) => Math.max(1, Math.ceil(long / square - 1e-6))) as [
+    number,
+    number,
+  ];
   return {
     origin,
     square,
-    squaresAcross: Math.max(1, Math.ceil(across / square - 1e-6)),
-    squaresDown: Math.max(1, Math.ceil(down / square - 1e-6)),
+    squaresAcross,
+    squaresDown,
     points,
     marks: marksOf(piece).map(({ kind, text, at }) => ({ kind, text, ...counted(at) })),
     edges: edges.map(({ path: _, ...edge }) => edge),
     diagonals: twoDiagonals(piece),
+    base,
+    proof: squareProof({ across: squaresAcross * square, down: squaresDown * square }, shownIn),
   };
 }
 

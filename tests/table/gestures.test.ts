@@ -20,6 +20,7 @@ const tool: Tool = {
     say('press')(at);
     return { move: say('move'), end: say('end'), cancel: () => heard.push('cancel') };
   },
+  hover: (at) => heard.push(at ? `hover ${Math.round(at.world.x)} ${Math.round(at.world.y)}` : 'hover nowhere'),
   tap: say('tap'),
 };
 
@@ -164,5 +165,55 @@ describe('two fingers', () => {
     gestures.down(at(40, 60, 'touch', 3));
     gestures.up(at(40, 60, 'touch', 3));
     expect(heard).toEqual(['press 50 50', 'cancel', 'press 20 30', 'end 20 30']);
+  });
+});
+
+describe('a finger that rests', () => {
+  it('aims from then on and presses where it is lifted, as finely as a mouse', () => {
+    takes = false;
+    gestures.down(at(100, 100, 'touch'));
+    expect(gestures.rested(1)).toBe(true);
+    gestures.move(at(120, 90, 'touch'));
+    gestures.flush();
+    expect(gestures.holder()?.screen).toEqual({ x: 120, y: 90 });
+    gestures.up(at(122, 90, 'touch'));
+    expect(heard).toEqual(['hover 50 50', 'hover 60 45', 'hover nowhere', 'tap 61 45']);
+    expect(view).toEqual({ scale: 2, x: 0, y: 0 });
+  });
+
+  it('lifted over what can be taken hold of, presses it once and drags nothing', () => {
+    takes = false;
+    gestures.down(at(100, 100, 'touch'));
+    gestures.rested(1);
+    takes = true;
+    gestures.up(at(130, 100, 'touch'));
+    expect(heard.slice(-2)).toEqual(['press 65 50', 'end 65 50']);
+  });
+
+  it('does not aim once it has moved, while it drags, or for a mouse', () => {
+    takes = false;
+    gestures.down(at(100, 100, 'touch'));
+    gestures.move(at(140, 100, 'touch'));
+    expect(gestures.rested(1)).toBe(false);
+    gestures.up(at(140, 100, 'touch'));
+    gestures.down(at(100, 100));
+    expect(gestures.rested(1)).toBe(false);
+    gestures.up(at(100, 100));
+    takes = true;
+    gestures.down(at(100, 100, 'touch'));
+    expect(gestures.rested(1)).toBe(false);
+  });
+
+  it('gives up its aim to a second finger and to whatever else ends a press', () => {
+    takes = false;
+    for (const end of [() => gestures.down(at(300, 300, 'touch', 2)), () => gestures.cancel(1), gestures.cancelAll]) {
+      gestures.cancelAll();
+      heard = [];
+      gestures.down(at(100, 100, 'touch'));
+      gestures.rested(1);
+      end();
+      gestures.up(at(100, 100, 'touch'));
+      expect(heard).toEqual(['hover 50 50', 'hover nowhere']);
+    }
   });
 });

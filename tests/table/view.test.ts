@@ -10,6 +10,7 @@ import {
   steppedScale,
   toScreen,
   toWorld,
+  widthView,
   zoomedTo,
 } from '../../app/table/view';
 
@@ -112,5 +113,20 @@ describe('fittedView', () => {
 
   it('keeps inside the limits for a box of no size', () => {
     expect(fittedView({ minX: 4, minY: 5, maxX: 4, maxY: 5 }, { width: 300, height: 200 }, wide).scale).toBe(32);
+  });
+});
+
+describe('widthView', () => {
+  const size = { width: 566, height: 300 };
+
+  it('fills the width beside the numbers, and begins at the top of what is too high', () => {
+    const seen = widthView({ minX: 10, minY: 20, maxX: 260, maxY: 1020 }, size, wide);
+    expect(seen.scale).toBeCloseTo(2, 12);
+    expect(toScreen(seen, { x: 10, y: 20 })).toEqual({ x: 46, y: 46 });
+  });
+
+  it('puts what is low in the middle of the height', () => {
+    const seen = widthView({ minX: 10, minY: 20, maxX: 260, maxY: 40 }, size, wide);
+    expect(toScreen(seen, { x: 10, y: 30 }).y).toBeCloseTo((46 + 280) / 2, 9);
   });
 });

@@ -48,3 +48,43 @@ function isChosen(stop: Stop, chosen: Chosen): boolean {
     ? chosen.kind === 'corner' && chosen.cornerId === stop.cornerId
     : chosen.kind === 'through' && chosen.edgeId === stop.edgeId && chosen.index === stop.index;
 }
+
+/** A key that leads over the pieces, with Shift or without. */
+export interface WalkKey {
+  readonly key: string;
+  readonly shift: boolean;
+}
+
+/**
+ * Where a key leads from what is chosen: Page Down and Page Up from point to point round a piece, with Shift from edge to
+ * edge; End and Home to the next piece and the one before. `undefined` for any other key, and where there are no pieces.
+ */
+export function walked(pieces: readonly Piece[], chosen: Chosen, { key, shift }: WalkKey): Chosen | undefined {
+  const at = 'pieceId' in chosen ? pieces.findIndex(({ id }) => id === chosen.pieceId) : -1;
+  const piece = pieces[Math.max(0, at)];
+  if (!piece) return undefined;
+  if (key === 'End' || key === 'Home') {
+    const step = key === 'End' ? 1 : -1;
+    const next = at < 0 ? pieces.at(step === 1 ? 0 : -1) : pieces[(at + step + pieces.length) % pieces.length];
+    return next && { kind: 'piece', pieceId: next.id };
+  }
+  if (key !== 'PageDown' && key !== 'PageUp') return undefined;
+  const step = key === 'PageDown' ? 1 : -1;
+  if (shift) return nextEdge(piece, chosen, step);
+  const stop = nextStop(piece, chosen, step);
+  return stop && chosenAt(piece.id, stop);
+}
+
+/** The edge after or before the one that is chosen, or that the chosen point lies on or begins. */
+function nextEdge(piece: Piece, chosen: Chosen, step: 1 | -1): Chosen | undefined {
+  const count = piece.edges.length;
+  let index: number;
+  if (chosen.kind === 'edge' || chosen.kind === 'through') {
+    index = piece.edges.findIndex(({ id }) => id === chosen.edgeId) + step;
+  } else if (chosen.kind === 'corner') {
+    const corner = piece.corners.findIndex(({ id }) => id === chosen.cornerId);
+    index = step === 1 ? corner : corner - 1;
+  } else index = step === 1 ? 0 : -1;
+  const edge = piece.edges[(index + count) % count];
+  return edge && { kind: 'edge', pieceId: piece.id, edgeId: edge.id };
+}

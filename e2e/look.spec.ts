@@ -1,0 +1,54 @@
+import { expect, type Page, test } from '@playwright/test';
+import { openDemo } from './demo';
+
+const DAY = { least: 0.8, most: 1 };
+const EVENING = { least: 0, most: 0.2 };
+
+test('the page and the canvas follow the device, and a choice made here is remembered', async ({ page }) => {
+  await page.emulateMedia({ colorScheme: 'dark' });
+  await openDemo(page);
+  await page.getByLabel('Picture', { exact: true }).uncheck();
+  await inLight(page, EVENING);
+  await page.emulateMedia({ colorScheme: 'light' });
+  await inLight(page, DAY);
+
+  await test.step('chosen on the shelf', async () => {
+    await page.getByRole('banner').getByRole('button').first().click();
+    await page.getByRole('radio', { name: 'dark', exact: true }).check();
+    await page.getByRole('navigation').getByRole('button', { name: 'Draft' }).click();
+    await inLight(page, EVENING);
+    await page.reload();
+    await page.getByLabel('Picture', { exact: true }).uncheck();
+    await inLight(page, EVENING);
+    await expect(page.locator('meta[name="theme-color"]')).toHaveAttribute('content', '#241e17');
+  });
+
+  await test.step('and given back to the device', async () => {
+    await page.getByRole('banner').getByRole('button').first().click();
+    await page.getByRole('radio', { name: 'as the device' }).check();
+    await page.getByRole('navigation').getByRole('button', { name: 'Draft' }).click();
+    await inLight(page, DAY);
+  });
+});
+
+/** How light the notebook and the strip of numbers on the canvas are, from 0 for black to 1 for white. */
+async function inLight(page: Page, { least, most }: { readonly least: number; readonly most: number }): Promise<void> {
+  const measured = () =>
+    page.evaluate(() => {
+      const luma = (r = 0, g = 0, b = 0) => (0.2126 * r + 0.7152 * g + 0.0722 * b) / 255;
+      const notebook = document.querySelector('aside');
+      const layers = document.querySelectorAll<HTMLCanvasElement>('main canvas');
+      const numbers = layers[layers.length - 1]?.getContext('2d')?.getImageData(6, 6, 1, 1).data;
+      if (!notebook || !numbers) return [];
+      const ground = getComputedStyle(notebook).backgroundColor.match(/\d+/g)?.map(Number) ?? [];
+      return [luma(...(ground as [number, number, number])), luma(numbers[0], numbers[1], numbers[2])];
+    });
+  await expect(async () => {
+    const found = await measured();
+    expect(found).toHaveLength(2);
+    for (const light of found) {
+      expect(light).toBeGreaterThanOrEqual(least);
+      expect(light).toBeLessThanOrEqual(most);
+    }
+  }).toPass({ timeout: 8000 });
+}
