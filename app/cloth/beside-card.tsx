@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useRef } from 'react';
-import { type Laying, layingOf } from '../../core/cloth/garment-laying';
+import { layingOf } from '../../core/cloth/garment-laying';
 import type { Lay } from '../../core/cloth/lay-task';
 import type { LaidGrain } from '../../core/cloth/piece-to-lay';
 import { WIDTHS_BESIDE } from '../../core/cloth/usual-widths';
@@ -11,7 +11,7 @@ import { Button } from '../ui/button';
 import { Card } from '../ui/card';
 import { clothWords as words } from '../words/cloth';
 import { layWork } from '../workers/lay-calls';
-import { BesideTable } from './beside-table';
+import { BesideTable, type Variant } from './beside-table';
 import styles from './cloth.module.css';
 import { besideKey, useCloth } from './cloth-store';
 import { stopLaying } from './laying';
@@ -23,12 +23,6 @@ const GRAINS: readonly LaidGrain[] = ['straight', 'cross', 'bias'];
 const SECONDS = { grains: 3, widths: 2 } as const;
 
 const NONE: ReadonlyMap<string, Lay> = new Map();
-
-/** The cloth with another grain or width, and what is laid on it then. */
-export interface Variant {
-  readonly cloth: GarmentCloth;
-  readonly laying: Laying;
-}
 
 interface BesideCardProps {
   readonly garment: Garment;
@@ -105,11 +99,18 @@ function variantsOf(
 ): readonly Variant[] {
   const others =
     what === 'grains'
-      ? GRAINS.map((grain) => ({ ...cloth, grain }))
+      ? GRAINS.map((grain) => openedIfNeeded(garment, { ...cloth, grain }))
       : [...new Set([...WIDTHS_BESIDE, cloth.width])]
           .sort((a, b) => a - b)
           .map((width) => (width === cloth.width ? cloth : { ...cloth, width, flaws: [] }));
   return others.map((other) => ({ cloth: other, laying: layingOf(garment, other) }));
+}
+
+/** The cloth opened out where it lets nothing be laid as it is folded: so it is with the bias. */
+function openedIfNeeded(garment: Pick<Garment, 'pieces'>, cloth: GarmentCloth): GarmentCloth {
+  if (cloth.folded === 'open' || layingOf(garment, cloth).made.kind === 'task') return cloth;
+  const opened: GarmentCloth = { ...cloth, folded: 'open' };
+  return layingOf(garment, opened).made.kind === 'task' ? opened : cloth;
 }
 
 /** A word for all of a cloth that matters to its lays but its grain and width. */

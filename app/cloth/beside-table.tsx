@@ -1,6 +1,6 @@
 import { openedLength } from '../../core/cloth/cloth';
 import { againstAtHand } from '../../core/cloth/cloth-sums';
-import { keptLay, layingOf } from '../../core/cloth/garment-laying';
+import { keptLay, type Laying, layingOf } from '../../core/cloth/garment-laying';
 import type { Lay } from '../../core/cloth/lay-task';
 import { beforeShrinking } from '../../core/cloth/shrinkage';
 import { changeCloth, keepLay } from '../../core/garment/cloth-edits';
@@ -11,12 +11,17 @@ import { useGarment } from '../state/garment-store';
 import { today } from '../state/today';
 import { Button } from '../ui/button';
 import { clothWords as words } from '../words/cloth';
-import type { Variant } from './beside-card';
 import styles from './cloth.module.css';
 import { besideKey } from './cloth-store';
 import { costSaid } from './cost';
 import { stopLaying } from './laying';
 import type { ShownLay } from './shown-lay';
+
+/** The cloth with another grain or width, and what is laid on it then. */
+export interface Variant {
+  readonly cloth: GarmentCloth;
+  readonly laying: Laying;
+}
 
 interface BesideTableProps {
   readonly garment: Garment;
@@ -52,7 +57,8 @@ export function BesideTable({ garment, cloth, lay, what, variants, lays }: Besid
         <tbody>
           {rows.map(({ variant, isNow, needed, found }) => {
             const { width, grain } = variant.cloth;
-            const name = what === 'grains' ? words.grains[grain] : length(width);
+            const opened = variant.cloth.folded !== cloth.folded ? `, ${words.foldedWays.open}` : '';
+            const name = what === 'grains' ? `${words.grains[grain]}${opened}` : length(width);
             return (
               <tr key={name} data-now={isNow || undefined}>
                 <th scope="row">{name}</th>
@@ -127,8 +133,8 @@ function leftOf(needed: number, atHand: number, length: (mm: number) => string):
 function take(cloth: GarmentCloth, { cloth: other }: Variant, found: Lay, what: 'grains' | 'widths'): void {
   stopLaying();
   useGarment.getState().edit(what === 'grains' ? words.labels.grain : words.labels.width, (now) => {
-    const { width, grain } = other;
-    const after = changeCloth(now, cloth.id, (one) => ({ ...one, width, grain }));
+    const { width, grain, folded } = other;
+    const after = changeCloth(now, cloth.id, (one) => ({ ...one, width, grain, folded }));
     const changed = after.cloths?.find(({ id }) => id === cloth.id);
     const made = changed && layingOf(after, changed).made;
     if (made?.kind !== 'task') return after;

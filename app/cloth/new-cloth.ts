@@ -1,4 +1,4 @@
-import { addCloth, changeCloth, layOf } from '../../core/garment/cloth-edits';
+import { addCloth, changeCloth } from '../../core/garment/cloth-edits';
 import type { GarmentCloth } from '../../core/garment/garment-cloth';
 import { inches } from '../../core/units/inch';
 import { useGarment } from '../state/garment-store';
@@ -56,12 +56,6 @@ export function editCloth(
 ): void {
   stopLaying();
   useGarment.getState().edit(label, (now) => changeCloth(now, id, change));
-}
-
-/** Whether anything was laid on a cloth yet. */
-export function isLaid(clothId: string): boolean {
-  const { garment } = useGarment.getState();
-  return garment !== undefined && layOf(garment, clothId) !== undefined;
 }
 
 /** A cloth without one of its optional fields. */

@@ -64,7 +64,8 @@ export function PlacesCard({ garment, cloth, lay }: PlacesCardProps) {
   );
 }
 
-function saidOf({ place, piece }: Shown, garment: Garment, cloth: GarmentCloth): string {
+/** What a laid piece is called, with its number and how it is held. */
+export function saidOf({ place, piece }: Shown, garment: Garment, cloth: GarmentCloth): string {
   const parts = [
     laidName(place.id, garment, cloth),
     words.copyOf(place.copy, piece.count),
@@ -74,7 +75,8 @@ function saidOf({ place, piece }: Shown, garment: Garment, cloth: GarmentCloth):
   return parts.filter((part) => part !== '').join(', ');
 }
 
-function placeSaid({ ring }: Shown, { shownIn }: Garment, { folded, shape }: GarmentCloth): string {
+/** Where a piece lies, in numbers. */
+export function placeSaid({ ring }: Shown, { shownIn }: Garment, { folded, shape }: GarmentCloth): string {
   const box = boxOfPoints(ring);
   const length = (mm: number) => writeLength(mm, { shownIn, step: 'eighth' });
   return words.place(

@@ -356,6 +356,14 @@ export const clothWords = {
   printMaking: 'Making the PDF…',
   printFailed: 'The PDF could not be made. Try again.',
   printed: (pages: number) => (pages === 1 ? 'Made: 1 page.' : `Made: ${pages} pages.`),
+  scaleOf: (scale: number) => `1 : ${scale}`,
+  paperTitle: (garment: string, cloth: string, scale: string | undefined) =>
+    `${garment}: lay on ${cloth}${scale === undefined ? '' : `, ${scale}`}`,
+  paperTakes: (length: string, buy: string, width: string, grain: string) =>
+    `Takes ${length} (${buy}) of cloth ${width} wide, laid on the ${grain}.`,
+  paperFoot: (garment: string, cloth: string) => `${garment}, ${cloth}`,
+  ruleAt: (count: number, shownIn: ShownIn, isFirst: boolean) => (isFirst ? `${count} ${shownIn}` : String(count)),
+  scaleCheck: (full: string) => `This line is 4 in (10.16 cm) on paper, and ${full} of the cloth. Measure it first.`,
   filePlan: 'lay plan',
   fileScale: 'lay to scale',
 
