@@ -14,6 +14,7 @@ const floors = [
   'cloth',
   'drawing',
   'paper',
+  'screen',
   'files',
   'check',
 ];

@@ -1,5 +1,7 @@
+import { checkSheetPdf } from '../../core/paper/check-sheet';
 import { listPdf } from '../../core/paper/list-pdf';
 import { patternPdf } from '../../core/paper/pattern-pdf';
+import { tapedSheets } from '../../core/paper/taped-sheets';
 import { listedWords } from '../words/check-page';
 import { paperSheetWords } from '../words/paper-sheet';
 import type { PdfCalls } from './pdf-calls';
@@ -13,14 +15,20 @@ async function bytesAt(address: string): Promise<Uint8Array> {
 
 // The compiler takes `self` for a window; in a worker it is the port itself.
 serve<PdfCalls>(self as unknown as WorkerPort, {
-  async pattern({ garment, pieceIds, what, version, today, fonts }, tell) {
+  async lay({ pieces, paper, under }, tell) {
+    return { answer: { kind: 'laid', ...tapedSheets(pieces, paper, { under, tell }) } };
+  },
+  async check({ paper, shownIn, today, fonts }) {
     const [plain, bold] = await Promise.all([bytesAt(fonts.plain), bytesAt(fonts.bold)]);
+    const words = paperSheetWords(shownIn, shownIn === 'in' ? 'sixteenth' : 'millimetre');
+    const bytes = await checkSheetPdf({ paper, shownIn, words, today, fonts: { plain, bold } });
+    return { answer: { kind: 'made', bytes }, transfer: [bytes.buffer] };
+  },
+  async pattern({ fonts, ...wanted }, tell) {
+    const [plain, bold] = await Promise.all([bytesAt(fonts.plain), bytesAt(fonts.bold)]);
+    const { garment } = wanted;
     const answer = await patternPdf({
-      garment,
-      pieceIds,
-      what,
-      version,
-      today,
+      ...wanted,
       fonts: { plain, bold },
       words: paperSheetWords(garment.shownIn, garment.paper.step),
       onProgress: tell,

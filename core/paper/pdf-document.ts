@@ -1,4 +1,4 @@
-import { PDFDocument, type PDFFont, PDFName, type PDFRef, PrintScaling } from '@cantoo/pdf-lib';
+import { PDFDocument, type PDFFont, PDFHexString, PDFName, type PDFRef, PrintScaling } from '@cantoo/pdf-lib';
 import * as fontkit from 'fontkit';
 import type { PrinterFactors } from '../garment/garment';
 import type { Box } from '../geometry/bounds';
@@ -36,6 +36,7 @@ export class PdfDocument {
   private readonly doc: PDFDocument;
   private readonly fonts: Readonly<Record<Weight, LoadedFont>>;
   private readonly drawings: StoredDrawing[] = [];
+  private readonly layers = new Map<string, StoredDrawing>();
 
   private readonly printer: PrinterFactors | undefined;
 
@@ -102,6 +103,24 @@ export class PdfDocument {
       .ops('g', 0);
   }
 
+  /**
+   * What is drawn until {@link endLayer} belongs to a layer, which viewers can hide (optional content, ISO 32000-1, 8.11).
+   * The same name is the same layer.
+   */
+  beginLayer(ink: Ink, name: string): void {
+    let layer = this.layers.get(name);
+    if (!layer) {
+      const ref = this.doc.context.register(this.doc.context.obj({ Type: 'OCG', Name: PDFHexString.fromText(name) }));
+      layer = { name: `Layer${this.layers.size + 1}`, ref };
+      this.layers.set(name, layer);
+    }
+    ink.raw(`/OC /${layer.name} BDC`);
+  }
+
+  endLayer(ink: Ink): void {
+    ink.ops('EMC');
+  }
+
   /** How many pages there are so far. */
   get pageCount(): number {
     return this.doc.getPageCount();
@@ -114,7 +133,7 @@ export class PdfDocument {
       Type: 'XObject',
       Subtype: 'Form',
       BBox: [Math.floor(box.minX), Math.floor(box.minY), Math.ceil(box.maxX), Math.ceil(box.maxY)],
-      Resources: { Font: this.fontResources() },
+      Resources: { Font: this.fontResources(), Properties: this.layerResources() },
     });
     const drawing = { name: `Drawing${this.drawings.length + 1}`, ref: context.register(stream) };
     this.drawings.push(drawing);
@@ -147,7 +166,16 @@ export class PdfDocument {
   }
 
   async finish(): Promise<Uint8Array> {
+    const layers = [...this.layers.values()].map(({ ref }) => ref);
+    if (layers.length > 0) {
+      const { context, catalog } = this.doc;
+      catalog.set(PDFName.of('OCProperties'), context.obj({ OCGs: layers, D: { Order: layers, ON: layers } }));
+    }
     return this.doc.save();
+  }
+
+  private layerResources() {
+    return Object.fromEntries([...this.layers.values()].map(({ name, ref }) => [name, ref]));
   }
 
   private fontResources() {
