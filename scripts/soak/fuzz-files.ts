@@ -61,7 +61,7 @@ export function noteTimes(seed: number, here: Longest, longest: Longest, faults:
 /** A file with something wrong in its document, in what lies beside it, or in its bytes. */
 function spoilt(file: Uint8Array, random: () => number): Uint8Array {
   if (random() < 0.15) return mutatedBytes(file, random);
-  const entries = unzipSync(file);
+  const entries: Record<string, Uint8Array> = unzipSync(file);
   const names = Object.keys(entries).filter((name) => name.endsWith('.json'));
   const name = random() < 0.8 ? 'garment.json' : (names[Math.floor(random() * names.length)] as string);
   const text = strFromU8(entries[name] as Uint8Array);

@@ -1,24 +1,11 @@
 import { paperFonts, soundProjects } from './bases';
-import { type FuzzFigures, fuzzFiles } from './fuzz-files';
+import { fuzzFiles } from './fuzz-files';
 
-/** Tries so many spoilt files and spoilt runs of edits and writes what came of it; whether all went well. */
-export async function fuzzTrial({
-  files,
-  runs,
-  seed,
-}: {
-  readonly files: number;
-  readonly runs: number;
-  readonly seed: number;
-}): Promise<boolean> {
-  const [projects, fonts] = [soundProjects(), paperFonts()];
+/** Tries so many spoilt project files and writes what came of it; whether all went well. */
+export async function fuzzTrial(count: number, from: number): Promise<boolean> {
   const tell = (sentence: string) => console.log(sentence);
-  const ofFiles = await fuzzFiles(projects, fonts, { from: seed, count: files, tell });
-  said('files', ofFiles);
-  return ofFiles.faults.length === 0;
-}
-
-function said(what: string, { faults, ...figures }: FuzzFigures): void {
+  const { faults, ...figures } = await fuzzFiles(soundProjects(), paperFonts(), { from, count, tell });
   for (const fault of faults.slice(0, 50)) console.log(fault);
-  console.log(JSON.stringify({ what, faults: faults.length, ...figures }));
+  console.log(JSON.stringify({ seed: from, faults: faults.length, ...figures }));
+  return faults.length === 0;
 }
