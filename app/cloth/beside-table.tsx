@@ -76,7 +76,7 @@ export function BesideTable({ garment, cloth, lay, what, variants, lays }: Besid
                   </>
                 )}
                 <td>
-                  {isNow ? (
+                  {isNow && needed !== undefined ? (
                     words.layed
                   ) : found ? (
                     <Button label={words.take(name)} onPress={() => take(cloth, variant, found, what)}>

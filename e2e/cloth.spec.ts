@@ -1,0 +1,175 @@
+import { execFileSync } from 'node:child_process';
+import { expect, type Page, test } from '@playwright/test';
+import { layStanding } from '../core/cloth/lay-standing';
+import { inches } from '../core/units/inch';
+import { drag, fittedCanvas } from './canvas';
+import { openDemo } from './demo';
+import { openToAll } from './open-to-all';
+import { goTo, savedGarment } from './room';
+import { listenForTrouble } from './trouble';
+
+const notebook = (page: Page) => page.getByRole('complementary', { name: 'Notebook' });
+const strip = (page: Page) => page.getByRole('region', { name: 'The lay' });
+const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name });
+
+async function write(page: Page, label: string, value: string): Promise<void> {
+  const field = notebook(page).getByLabel(label, { exact: true }).first();
+  await field.fill(value);
+  await field.press('Enter');
+}
+
+/** The demo garment on cloth as wide as said, with two yards and a half of it at hand. */
+async function withCloth(page: Page, width: string): Promise<void> {
+  await openDemo(page);
+  await goTo(page, 'Cloth');
+  await button(page, new RegExp(`^${width}\\sin$`)).click();
+  await write(page, 'Length at hand', '90 in');
+}
+
+/** Lays until the time is up, or no lay can be shorter. */
+async function layAll(page: Page): Promise<void> {
+  await strip(page).getByRole('button', { name: /^Lay/ }).click();
+  await expect(strip(page).getByRole('button', { name: /^Lay (again|the rest)/ })).toBeVisible({ timeout: 30_000 });
+}
+
+test('the demo garment is laid straight and on the bias, compared, pinned, laid round the pin and printed', async ({
+  page,
+}) => {
+  const trouble = listenForTrouble(page);
+  await withCloth(page, '39');
+  await layAll(page);
+  // Two halves on one fold, each 30 1/2 in long with its allowances.
+  await expect(strip(page)).toContainText(/Takes\s61\sin/);
+  await expect(strip(page)).toContainText(/Fits in the 2\s1\/2\syd you have: yes, with 29\sin over/);
+  await expect(strip(page)).toContainText('No overlaps');
+
+  await test.step('straight, cross and bias side by side', async () => {
+    await notebook(page).getByRole('button', { name: 'Lay them beside one another' }).first().click();
+    const row = (name: string) =>
+      notebook(page)
+        .getByRole('row')
+        .filter({ has: page.getByRole('rowheader', { name, exact: true }) });
+    await expect(row('bias, opened out')).toContainText('yd', { timeout: 40_000 });
+    await expect(row('straight')).toContainText(/61\sin/);
+    await expect(notebook(page).getByText(/^The bias takes \d\.\d\d times the straight\.$/)).toBeVisible();
+    await notebook(page).getByRole('button', { name: 'Take bias, opened out' }).click({ timeout: 20_000 });
+    await expect(notebook(page).getByRole('radio', { name: 'bias', exact: true })).toBeChecked();
+    await expect(strip(page)).toContainText('No overlaps');
+    await page.getByRole('banner').getByRole('button', { name: /^Undo/ }).click();
+    await expect(strip(page)).toContainText(/Takes\s61\sin/);
+  });
+
+  await test.step('a piece moved over another is said and shown; a pin holds it while the rest is laid', async () => {
+    const onScreen = await fittedCanvas(page, { minX: -70, minY: -70, maxX: inches(90) + 70, maxY: inches(19) + 112 });
+    await drag(page, onScreen({ x: inches(10), y: inches(4) }), onScreen({ x: inches(25), y: inches(4) }));
+    await expect(strip(page)).toContainText('1 fault in the lay');
+    await expect(notebook(page).getByText('Panel lies over Panel.')).toBeVisible();
+    await strip(page).getByRole('button', { name: 'Pin it here' }).click();
+    await strip(page).getByRole('button', { name: 'Lay the rest round the pins' }).click();
+    await expect(strip(page)).toContainText('No overlaps', { timeout: 30_000 });
+    await expect(strip(page).getByRole('button', { name: 'Lay the rest round the pins' })).toBeVisible({
+      timeout: 30_000,
+    });
+  });
+
+  await test.step('the plan and the sheet to scale', async () => {
+    for (const [name, pages] of [
+      ['Make the plan (PDF)', 1],
+      [/^Make the sheet to scale/, 1],
+    ] as const) {
+      const [file] = await Promise.all([
+        page.waitForEvent('download'),
+        notebook(page).getByRole('button', { name }).click(),
+      ]);
+      const path = await file.path();
+      const info = execFileSync('pdfinfo', [path]).toString();
+      expect(Number(/Pages:\s+(\d+)/.exec(info)?.[1])).toBeGreaterThanOrEqual(pages);
+      const text = execFileSync('pdftotext', [path, '-']).toString();
+      expect(text).toContain('Linden petticoat: lay on Cloth');
+      expect(text.match(/Panel/g)?.length).toBeGreaterThanOrEqual(2);
+      expect(execFileSync('pdffonts', [path]).toString()).toMatch(/DejaVuSans\S*\s+CID TrueType\s+Identity-H\s+yes/);
+    }
+  });
+
+  const { garment } = await savedGarment(page);
+  const [cloth] = garment.cloths ?? [];
+  const standing = cloth && layStanding(garment, cloth);
+  expect(standing?.faults).toEqual([]);
+  expect(standing?.lay.placed.filter(({ pinned }) => pinned)).toHaveLength(1);
+  expect(trouble).toEqual([]);
+});
+
+test('laying stops within 200 ms, leaves the page live, and the best lay is there on coming back and after a reload', async ({
+  page,
+}) => {
+  await withCloth(page, '39');
+  await page.evaluate(() => {
+    const seen = { longest: 0 };
+    Object.assign(window, { seen });
+    new PerformanceObserver((list) => {
+      for (const { duration } of list.getEntries()) seen.longest = Math.max(seen.longest, duration);
+    }).observe({ entryTypes: ['longtask'] });
+  });
+  await strip(page).getByRole('button', { name: 'Lay the pieces' }).click();
+  await expect(strip(page)).toContainText(/Takes\s61\sin/, { timeout: 20_000 });
+  await page.waitForTimeout(3000);
+  const stopped = await page.evaluate(async () => {
+    const region = document.querySelector('section[aria-label="The lay"]');
+    const stop = [...(region?.querySelectorAll('button') ?? [])].find((one) => one.textContent === 'Stop');
+    const begun = performance.now();
+    stop?.click();
+    while (region?.querySelector('progress')) await new Promise((resolve) => requestAnimationFrame(resolve));
+    return { took: performance.now() - begun, was: stop !== undefined };
+  });
+  expect(stopped.was).toBe(true);
+  expect(stopped.took).toBeLessThan(200);
+  const { longest } = await page.evaluate(() => (window as unknown as { seen: { longest: number } }).seen);
+  expect(longest, 'the longest task of the page while laying, in ms').toBeLessThan(250);
+
+  await strip(page).getByRole('button', { name: 'Lay again' }).click();
+  await goTo(page, 'Fit');
+  await goTo(page, 'Cloth');
+  await expect(strip(page)).toContainText(/Takes\s61\sin/);
+  await expect(strip(page).getByRole('button', { name: 'Lay again' })).toBeVisible();
+  await expect(page.getByText('Kept on this device')).toBeVisible();
+  await page.reload();
+  await goTo(page, 'Cloth');
+  await expect(strip(page)).toContainText(/Takes\s61\sin/);
+});
+
+test('narrow cloth refuses the bias and says what would do; a remnant, a budget, strips, and the list before cutting', async ({
+  page,
+}) => {
+  await withCloth(page, '36');
+  await notebook(page).getByRole('radio', { name: 'bias', exact: true }).check();
+  await expect(notebook(page).getByText(/Panel takes .* across, and the cloth has .* as it lies\.$/)).toBeVisible();
+  await notebook(page).getByRole('button', { name: 'Lay it on the straight' }).click();
+  await notebook(page).getByRole('button', { name: 'Placket strip' }).click();
+  await layAll(page);
+  await expect(strip(page)).toContainText('No overlaps');
+
+  await test.step('coupons of 1941 for this lay', async () => {
+    await notebook(page).getByText('Budget', { exact: true }).click();
+    await notebook(page)
+      .getByRole('button', { name: /^Other cloth: 2 a yard/ })
+      .click();
+    // 61 in is bought as 1 3/4 yd; at 2 coupons a yard that is 3 1/2.
+    await expect(notebook(page).getByText('3.50 coupons').first()).toBeVisible();
+  });
+
+  await test.step('it is told before she cuts, and told anew when a piece has changed', async () => {
+    await openToAll(page, 'the Cloth room');
+    await goTo(page, 'Before you cut');
+    await expect(page.getByText(/takes 61\sin of the 90\sin at hand/)).toBeVisible();
+  });
+
+  await test.step('a remnant too small is said to be so', async () => {
+    await goTo(page, 'Cloth');
+    await notebook(page).getByRole('button', { name: 'Remnant' }).first().click();
+    await expect(notebook(page).getByLabel('Which cloth')).toHaveValue(/.+/);
+    await notebook(page).getByRole('checkbox', { name: 'Panel' }).check();
+    await expect(
+      notebook(page).getByText(/Panel takes .* across, and the cloth has 18\sin as it lies\.$/),
+    ).toBeVisible();
+  });
+});
