@@ -13,6 +13,7 @@ const ROOMS = [
   'Mock-up',
   'Versions',
   'Compare',
+  'Cloth',
   'Paper',
   'Before you cut',
 ];

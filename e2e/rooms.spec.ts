@@ -71,6 +71,11 @@ const ROOMS: readonly Room[] = [
     notebook: [(page) => page.getByLabel('With a piece of')],
   },
   {
+    name: 'Cloth',
+    table: [button('A remnant, or a garment taken apart')],
+    notebook: [],
+  },
+  {
     name: 'Paper',
     notebook: [button('Make the pages (PDF)'), (page) => page.getByRole('checkbox', { name: 'Panel' })],
   },

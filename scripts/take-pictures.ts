@@ -14,6 +14,7 @@ const rooms = {
   mockup: 'Mock-up',
   versions: 'Versions',
   compare: 'Compare',
+  cloth: 'Cloth',
   paper: 'Paper',
   check: 'Before you cut',
 };
@@ -39,6 +40,18 @@ export async function main(): Promise<number> {
         .click();
     if (file === 'compare')
       await page.getByLabel('With a piece of').selectOption({ label: 'a draft from the wearer’s measures' });
+    if (file === 'cloth') {
+      await page.getByRole('button', { name: /^45\sin$/ }).click();
+      await page.getByLabel('Length at hand').fill('90 in');
+      await page.getByLabel('Length at hand').press('Enter');
+      await page.getByRole('radio', { name: 'opened out' }).check();
+      await page.getByRole('radio', { name: 'bias', exact: true }).check();
+      await page.getByRole('button', { name: 'Placket strip' }).click();
+      await page.getByRole('button', { name: 'Facing strip' }).click();
+      await page.getByRole('button', { name: 'Lay the pieces' }).click();
+      await page.getByRole('button', { name: 'Lay again' }).waitFor();
+      await page.getByRole('heading', { name: 'What it comes to' }).scrollIntoViewIfNeeded();
+    }
     // The picture is laid flat and the levels are worked out a moment after the room opens.
     await page.waitForTimeout(2000);
     await page.screenshot({ path: `${FOLDER}/${file}.png` });

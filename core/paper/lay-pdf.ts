@@ -68,7 +68,7 @@ export async function layPdf(options: LayPdfOptions): Promise<{ readonly bytes: 
   const room = { width: sheet.width - 2 * margin - RULE, height: sheet.height - 2 * margin - HEAD - FOOT - RULE };
   const head = said.lines.flatMap((line) => textLines(document, line, sheet.width - 2 * margin, TEXT, 'plain'));
   const columns = scale === undefined ? 2 : 0;
-  const below = head.length * LEADING + 4 + (columns > 0 ? Math.ceil(said.places.length / columns) * LEADING : 8);
+  const below = head.length * LEADING + 13 + (columns > 0 ? Math.ceil(said.places.length / columns) * LEADING : 8);
   // A long list of places goes on in smaller room rather than push the lay off the page.
   const high = Math.max(room.height * 0.4, room.height - below);
   const factor = scale === undefined ? Math.min(room.width / laid.length, high / laid.across) : 1 / scale;
@@ -141,7 +141,11 @@ function inkPart(document: PdfDocument, ink: Ink, { laid, said, part, at, factor
         ink.line(tip.x, tip.y, tip.x + back.x * cos - back.y * sin, tip.y + back.x * sin + back.y * cos);
       }
     }
-    document.text(ink, name, place.x, place.y - 1.4, { size: TEXT, weight: 'bold', align: 'middle' });
+    document.text(ink, name, place.x, place.y - 1.4 - 7 * Math.abs(sin), {
+      size: TEXT,
+      weight: 'bold',
+      align: 'middle',
+    });
   }
   ink.restore();
   const foldDash = [8, 2, 1, 2];
