@@ -10,7 +10,7 @@ import { clothWords as words } from '../words/cloth';
 import { useCloth } from './cloth-store';
 import { layTool } from './lay-tool';
 import { laidName } from './names';
-import { type ClothLaidOut, layRing, paintCloth } from './paint-cloth';
+import { type ClothLaidOut, layRing, paintCloth, paintEnd } from './paint-cloth';
 import { paintLay } from './paint-lay';
 import type { ShownLay } from './shown-lay';
 
@@ -53,18 +53,18 @@ export function LayTable({ garment, cloth, lay }: LayTableProps) {
     latest.current = { garment, cloth, lay };
   });
   const tool = useMemo(() => layTool(() => latest.current), []);
-  const still = useCallback<Paint>(
-    (ink, ground) => {
-      const laidOn = made.kind === 'task' ? made.task.ground : { across, kept: [] };
-      const end = laying.cloth.shape ? undefined : laidLength(laying.cloth);
-      const laidOut: ClothLaidOut = { laying, ground: laidOn, length, end, shownIn };
-      paintCloth(ink, laidOut, ground);
-    },
-    [laying, made, across, length, shownIn],
-  );
+  const laidOut = useMemo<ClothLaidOut>(() => {
+    const ground = made.kind === 'task' ? made.task.ground : { across, kept: [] };
+    const end = laying.cloth.shape ? undefined : laidLength(laying.cloth);
+    return { laying, ground, length, end, shownIn };
+  }, [laying, made, across, length, shownIn]);
+  const still = useCallback<Paint>((ink, ground) => paintCloth(ink, laidOut, ground), [laidOut]);
   const moving = useCallback<Paint>(
-    (ink, ground) => paintLay(ink, { shown, faults, inHand, name: (id) => laidName(id, garment, cloth) }, ground),
-    [shown, faults, inHand, garment, cloth],
+    (ink, ground) => {
+      paintLay(ink, { shown, faults, inHand, name: (id) => laidName(id, garment, cloth) }, ground);
+      paintEnd(ink, laidOut, ground);
+    },
+    [shown, faults, inHand, garment, cloth, laidOut],
   );
   const drawn = useCallback<Paint>(
     (ink, { px }) => {

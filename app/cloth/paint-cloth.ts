@@ -40,7 +40,7 @@ export function paintCloth(ink: CanvasRenderingContext2D, laid: ClothLaidOut, gr
 }
 
 function paintLength(ink: CanvasRenderingContext2D, laid: ClothLaidOut, { px }: Ground): void {
-  const { laying, length, end, ground, shownIn } = laid;
+  const { laying, length, ground } = laid;
   const { cloth } = laying;
   const { across } = ground;
   const folded = cloth.folded;
@@ -85,15 +85,31 @@ function paintLength(ink: CanvasRenderingContext2D, laid: ClothLaidOut, { px }: 
     x: 0,
     y: -10,
   });
+}
+
+/** Where the cloth at hand ends, over the pieces that reach beyond it. */
+export function paintEnd(ink: CanvasRenderingContext2D, laid: ClothLaidOut, { px }: Ground): void {
+  const { laying, end, ground, shownIn } = laid;
+  const { cloth } = laying;
   if (end === undefined) return;
-  line({ x: end, y: -selvedge }, { x: end, y: across + selvedge }, 2.5, [10, 5]);
-  const opened = folded === 'crosswise' ? 2 * end : end;
-  say(
-    words.canvas.endOfCloth(writeLength(opened, { shownIn, step: 'eighth' })),
-    { x: end, y: across / 2 },
-    -Math.PI / 2,
-    { x: 0, y: 11 },
-  );
+  const selvedge = Math.max(cloth.selvedge, LEAST_SELVEDGE);
+  ink.strokeStyle = canvasColours.ink;
+  ink.lineWidth = 2.5 * px;
+  ink.setLineDash([10 * px, 5 * px]);
+  ink.beginPath();
+  ink.moveTo(end, -selvedge);
+  ink.lineTo(end, ground.across + selvedge);
+  ink.stroke();
+  ink.setLineDash([]);
+  const opened = cloth.folded === 'crosswise' ? 2 * end : end;
+  writeWords(ink, words.canvas.endOfCloth(writeLength(opened, { shownIn, step: 'eighth' })), {
+    at: { x: end, y: ground.across / 2 },
+    px,
+    angle: -Math.PI / 2,
+    offset: { x: 0, y: 11 },
+    sizePx: 13,
+    weight: 400,
+  });
 }
 
 function paintRemnant(ink: CanvasRenderingContext2D, shape: readonly Point[], { px }: Ground): void {

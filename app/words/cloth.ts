@@ -284,7 +284,7 @@ export const clothWords = {
 
   // Beside one another
   besideGrains: 'Straight, cross and bias',
-  besideGrainsHelp: 'Each laid for a few seconds on this cloth as it lies.',
+  besideGrainsHelp: 'Each laid for a few seconds on this cloth as it lies, or opened out where it must be.',
   besideWidths: 'Other widths',
   besideWidthsHelp: 'The same pieces and grain on the usual widths, selvedges as here and flaws left out.',
   setBeside: 'Lay them beside one another',
