@@ -18,8 +18,8 @@ const FULL_SIZE = 5;
 
 /** A photo as the worker holds it: rows of pixels. */
 function copyOf({ grey: { width, height, data } }: GeneratedPhoto) {
-  const pixels = new Uint8ClampedArray(width * height * 4);
-  for (const [k, light] of data.entries()) pixels.fill(Math.round(light * 255), 4 * k, 4 * k + 4);
+  const pixels = new Uint8ClampedArray(width * height * 4).fill(255);
+  for (const [k, light] of data.entries()) pixels.fill(Math.round(light * 255), 4 * k, 4 * k + 3);
   return { raster: { pixels, width, height }, pxToPx: { across: 1, down: 1 } };
 }
 
