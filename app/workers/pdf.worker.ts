@@ -1,8 +1,12 @@
+import { labelPdf } from '../../core/paper/label-pdf';
 import { listPdf } from '../../core/paper/list-pdf';
 import { patternPdf } from '../../core/paper/pattern-pdf';
+import type { PaperFonts } from '../../core/paper/pdf-document';
 import { listedWords } from '../words/check-page';
+import { labelWords } from '../words/label';
 import { paperSheetWords } from '../words/paper-sheet';
-import type { PdfCalls } from './pdf-calls';
+import { drawText } from './draw-text';
+import type { FontAddresses, PdfCalls } from './pdf-calls';
 import { serve, type WorkerPort } from './serve';
 
 async function bytesAt(address: string): Promise<Uint8Array> {
@@ -11,26 +15,40 @@ async function bytesAt(address: string): Promise<Uint8Array> {
   return new Uint8Array(await answer.arrayBuffer());
 }
 
+async function paperFonts({ plain, bold }: FontAddresses): Promise<PaperFonts> {
+  const [plainBytes, boldBytes] = await Promise.all([bytesAt(plain), bytesAt(bold)]);
+  return { plain: plainBytes, bold: boldBytes, draw: drawText };
+}
+
 // The compiler takes `self` for a window; in a worker it is the port itself.
 serve<PdfCalls>(self as unknown as WorkerPort, {
   async pattern({ garment, pieceIds, what, version, today, fonts }, tell) {
-    const [plain, bold] = await Promise.all([bytesAt(fonts.plain), bytesAt(fonts.bold)]);
     const answer = await patternPdf({
       garment,
       pieceIds,
       what,
       version,
       today,
-      fonts: { plain, bold },
+      fonts: await paperFonts(fonts),
       words: paperSheetWords(garment.shownIn, garment.paper.step),
       onProgress: tell,
     });
     return { answer, transfer: answer.kind === 'pdf' ? [answer.bytes.buffer] : [] };
   },
   async list({ garment, version, today, fonts }) {
-    const [plain, bold] = await Promise.all([bytesAt(fonts.plain), bytesAt(fonts.bold)]);
     const listed = listedWords(garment, version, today);
-    const answer = await listPdf({ listed, paper: garment.paper, fonts: { plain, bold }, today });
+    const answer = await listPdf({ listed, paper: garment.paper, fonts: await paperFonts(fonts), today });
+    return { answer, transfer: [answer.bytes.buffer] };
+  },
+  async label({ garment, version, today, fonts, picture }) {
+    const answer = await labelPdf({
+      garment,
+      version,
+      today,
+      fonts: await paperFonts(fonts),
+      words: labelWords(garment),
+      ...(picture ? { picture } : {}),
+    });
     return { answer, transfer: [answer.bytes.buffer] };
   },
 });
