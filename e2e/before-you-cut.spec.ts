@@ -5,6 +5,7 @@ import { goTo } from './room';
 test('the scale is proved, a printer that is off is corrected, and the list is printed', async ({ page }) => {
   await openDemo(page);
   await goTo(page, 'Paper');
+  await page.getByRole('radio', { name: 'The 4 in square' }).check();
   const across = page.getByLabel('The square measures across');
   const down = page.getByLabel('The square measures down');
   await across.fill('3.95 in');
@@ -18,7 +19,7 @@ test('the scale is proved, a printer that is off is corrected, and the list is p
   await across.press('Enter');
   await down.fill('4 in');
   await down.press('Enter');
-  await expect(page.getByText(/the square is true/)).toBeVisible();
+  await expect(page.getByText(/your printer is true/)).toBeVisible();
   await goTo(page, 'Before you cut');
   await expect(page.getByText(/No lay has been made/)).toBeVisible();
   const [file] = await Promise.all([

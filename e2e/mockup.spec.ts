@@ -149,7 +149,7 @@ test('a mock-up is cut, pins are noted, printing tells what is outstanding, and 
     const front = page.getByRole('region', { name: 'front' });
     await front.getByRole('button', { name: 'Take the curved waist' }).click();
     await goTo(page, 'Before you cut');
-    await expect(page.getByText(/Pages? .*A1.* of front (is|are) out of date/)).toBeVisible();
+    await expect(page.getByText(/Pages? .*[A-Z]\d.* of front (is|are) out of date/)).toBeVisible();
     await press(page, 'Undo: curved waist');
     await expect(page.getByText(/of front (is|are) out of date/)).toBeHidden();
     await goTo(page, 'Mock-up');

@@ -3,8 +3,9 @@ import { readFile, writeFile } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import { type Project, readProject } from '../app/storage/project-file';
 import { paperSheetWords } from '../app/words/paper-sheet';
-import { type Garment, PAPER_SIZES, type PaperSize } from '../core/garment/garment';
+import type { Garment } from '../core/garment/garment';
 import { readStoredGarment } from '../core/garment/migrate';
+import { PAPER_SIZES, type PaperSize } from '../core/garment/sheet-choice';
 import { versionSaid } from '../core/garment/version-said';
 import { patternPdf } from '../core/paper/pattern-pdf';
 

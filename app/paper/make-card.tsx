@@ -1,11 +1,12 @@
 import { useState } from 'react';
-import { pieceDrawing } from '../../core/drawing/piece-drawing';
 import { cutPieces } from '../../core/garment/cut-pieces';
 import type { Garment } from '../../core/garment/garment';
 import type { Piece } from '../../core/garment/piece';
 import type { VersionSaid } from '../../core/garment/version-said';
 import { mockupFindings } from '../../core/mockup/mockup-findings';
-import { planPages } from '../../core/paper/page-plan';
+import { firstPagesCount } from '../../core/paper/first-page';
+import type { PatternPdfOptions } from '../../core/paper/pattern-pdf';
+import type { ChosenPages } from '../../core/paper/printing-of';
 import { useFindings } from '../state/findings-store';
 import { useTable } from '../state/table-store';
 import { Button } from '../ui/button';
@@ -16,25 +17,35 @@ import { paperWords as words } from '../words/paper';
 import { Outstanding } from './outstanding-card';
 import styles from './paper-room.module.css';
 import type { Making } from './use-making';
+import type { Laid } from './use-taped-sheets';
 
 interface MakeCardProps {
   readonly garment: Garment;
   readonly chosen: readonly Piece[];
   readonly version: VersionSaid;
   readonly making: Making;
+  readonly laid: Laid;
+  /** The pages that are made instead of all. */
+  readonly pages: ChosenPages;
+  readonly under: PatternPdfOptions['under'];
+  readonly onAllPages: () => void;
   readonly onToggle: (pieceId: string, on: boolean) => void;
 }
 
 /** What is printed, how many pages that is, and the buttons that make it. */
-export function MakeCard({ garment, chosen, version, making, onToggle }: MakeCardProps) {
+export function MakeCard(props: MakeCardProps) {
+  const { garment, chosen, version, making, laid, pages, under, onAllPages, onToggle } = props;
   const stops = useFindings((state) => state.open.filter((finding) => finding.weight === 'stop').length);
   const goTo = useTable((table) => table.goTo);
   const { share, trouble, make, stop } = making;
   const [asked, setAsked] = useState<'pages' | 'squares'>();
   const hasOutstanding = mockupFindings(garment).length > 0;
-  const ask = (what: 'pages' | 'squares') => (hasOutstanding ? setAsked(what) : make(what));
-  const counts = chosen.map((piece) => planPages(pieceDrawing(piece), garment.paper));
-  const total = counts.reduce((sum, plan) => sum + (plan?.pages.length ?? 0), 1);
+  const sheets = laid.state === 'found' ? laid.found?.sheets : undefined;
+  const begin = (what: 'pages' | 'squares') => {
+    if (what === 'squares') make({ what });
+    else if (sheets) make({ what, sheets, under, ...(pages.length > 0 && { chosen: pages }) });
+  };
+  const ask = (what: 'pages' | 'squares') => (hasOutstanding ? setAsked(what) : begin(what));
   return (
     <Card title={words.what}>
       {stops > 0 && (
@@ -44,7 +55,7 @@ export function MakeCard({ garment, chosen, version, making, onToggle }: MakeCar
       )}
       <div>
         {cutPieces(garment).map((piece) => {
-          const plan = counts[chosen.indexOf(piece)];
+          const sheet = sheets?.find(({ placed }) => placed.some((one) => one.piece.id === piece.id));
           return (
             <div key={piece.id} className={styles.piece}>
               <Switch
@@ -52,7 +63,7 @@ export function MakeCard({ garment, chosen, version, making, onToggle }: MakeCar
                 on={chosen.includes(piece)}
                 onChange={(on) => onToggle(piece.id, on)}
               />
-              {plan && <span>{words.pages(plan.pages.length)}</span>}
+              {sheet && <span>{words.pagesOf(piece.id, sheet)}</span>}
             </div>
           );
         })}
@@ -63,17 +74,16 @@ export function MakeCard({ garment, chosen, version, making, onToggle }: MakeCar
           garment={garment}
           onGoOn={() => {
             setAsked(undefined);
-            make(asked);
+            begin(asked);
           }}
         />
       ) : share === undefined ? (
         <>
-          <p className={styles.small}>
-            {words.printHelp} {words.total(total)}
-          </p>
-          <Button tone="chalk" icon="page" disabled={chosen.length === 0} onPress={() => ask('pages')}>
-            {words.makePages}
+          <PagesCount garment={garment} laid={laid} />
+          <Button tone="chalk" icon="page" disabled={!sheets || sheets.length === 0} onPress={() => ask('pages')}>
+            {pages.length > 0 ? words.makeChosen(pages.length) : words.makePages}
           </Button>
+          {pages.length > 0 && <Button onPress={onAllPages}>{words.allPages}</Button>}
           <p className={styles.small}>{words.squaresHelp}</p>
           <Button icon="square" disabled={chosen.length === 0} onPress={() => ask('squares')}>
             {words.makeSquares}
@@ -88,5 +98,19 @@ export function MakeCard({ garment, chosen, version, making, onToggle }: MakeCar
       )}
       {trouble && <Note tone="stop">{trouble}</Note>}
     </Card>
+  );
+}
+
+/** How many pages there will be, beside what they might be. */
+function PagesCount({ garment, laid: { found, state } }: { readonly garment: Garment; readonly laid: Laid }) {
+  if (state === 'failed') return <Note tone="stop">{words.layingFailed}</Note>;
+  if (state !== 'found' || !found) return <p className={styles.small}>{words.laying}</p>;
+  const { sheets, counted } = found;
+  if (sheets.length === 0) return null;
+  const first = firstPagesCount(garment, sheets.length);
+  return (
+    <p className={styles.small}>
+      {words.printHelp} {words.total(counted.pages + first, first)} {words.counted(counted, sheets, garment.shownIn)}
+    </p>
   );
 }

@@ -1,26 +1,27 @@
-import type { Mark, Words } from '../../core/drawing/drawing';
+import type { Words } from '../../core/drawing/drawing';
 import { lineStyles } from '../../core/drawing/line-styles';
-import { pieceDrawing } from '../../core/drawing/piece-drawing';
-import type { PaperChoice } from '../../core/garment/garment';
-import type { Piece } from '../../core/garment/piece';
-import { type PagePlan, planPages } from '../../core/paper/page-plan';
+import { type ChosenPages, isChosen } from '../../core/paper/printing-of';
+import type { TapedSheet } from '../../core/paper/taped-sheets';
 import type { ShownIn } from '../../core/units/inch';
+import { Button } from '../ui/button';
 import { EmptySheet } from '../ui/empty-sheet';
 import { svgPath } from '../ui/svg-path';
-import { paperWords as words } from '../words/paper';
+import { sheetWords, paperWords as words } from '../words/paper';
 import { paperSheetWords } from '../words/paper-sheet';
 import styles from './paper-room.module.css';
 import { useMmPerPx } from './use-mm-per-px';
 
 interface PagesPreviewProps {
-  readonly pieces: readonly Piece[];
-  readonly paper: PaperChoice;
+  readonly sheets: readonly TapedSheet[];
   readonly shownIn: ShownIn;
+  readonly noneChosen: boolean;
+  readonly pages: ChosenPages;
+  readonly onPage: (sheet: TapedSheet, name: string) => void;
 }
 
-/** Every piece with the sheets that will carry it. Words that would be too small to read here are left to the paper. */
-export function PagesPreview({ pieces, paper, shownIn }: PagesPreviewProps) {
-  if (pieces.length === 0) {
+/** Every sheet of pages with the pieces on it. Words that would be too small to read here are left to the paper. */
+export function PagesPreview({ sheets, shownIn, noneChosen, pages, onPage }: PagesPreviewProps) {
+  if (noneChosen) {
     return (
       <EmptySheet title={words.noneChosenTitle}>
         <p>{words.nothing['no-piece']}</p>
@@ -29,14 +30,34 @@ export function PagesPreview({ pieces, paper, shownIn }: PagesPreviewProps) {
   }
   return (
     <div className={styles.preview}>
-      {pieces.map((piece) => {
-        const marks = pieceDrawing(piece);
-        const plan = planPages(marks, paper);
-        if (!plan) return null;
+      {sheets.map((sheet) => {
+        const name = sheetWords(sheet);
+        const isOn = (label: string) => pages.length > 0 && isChosen(sheet, { label }, pages);
         return (
-          <figure key={piece.id} className={styles.figure}>
-            <PiecePages marks={marks} plan={plan} shownIn={shownIn} name={piece.name} />
-            <figcaption>{words.preview(piece.name || words.unnamed, plan.pages.length)}</figcaption>
+          <figure key={sheet.placed.map(({ piece }) => piece.id).join(' ')} className={styles.figure}>
+            <SheetDrawing
+              sheet={sheet}
+              shownIn={shownIn}
+              name={name}
+              isOn={isOn}
+              onPage={(one) => onPage(sheet, one)}
+            />
+            <figcaption>{words.preview(name, sheet.plan.pages.length)}</figcaption>
+            <details className={styles.choose}>
+              <summary>{words.choosePages}</summary>
+              <div>
+                {sheet.plan.pages.map(({ label }) => (
+                  <Button
+                    key={label}
+                    pressed={isOn(label)}
+                    label={words.pageNamed(label, name)}
+                    onPress={() => onPage(sheet, label)}
+                  >
+                    {label}
+                  </Button>
+                ))}
+              </div>
+            </details>
           </figure>
         );
       })}
@@ -44,19 +65,22 @@ export function PagesPreview({ pieces, paper, shownIn }: PagesPreviewProps) {
   );
 }
 
-interface PiecePagesProps {
-  readonly marks: readonly Mark[];
-  readonly plan: PagePlan;
+interface SheetDrawingProps {
+  readonly sheet: TapedSheet;
   readonly shownIn: ShownIn;
   readonly name: string;
+  readonly isOn: (label: string) => boolean;
+  readonly onPage: (label: string) => void;
 }
 
-function PiecePages({ marks, plan, shownIn, name }: PiecePagesProps) {
+function SheetDrawing({ sheet: { placed, plan }, shownIn, name, isOn, onPage }: SheetDrawingProps) {
   const { svg, mmPerPx } = useMmPerPx();
   const edge = 6;
   const width = (plan.columns - 1) * plan.step.across + plan.window.width + 2 * edge;
   const height = (plan.rows - 1) * plan.step.down + plan.window.height + 2 * edge;
   const paperWords = paperSheetWords(shownIn, 'sixteenth');
+  const marks = placed.flatMap((one) => one.marks);
+  const under = placed.flatMap((one) => one.under);
   return (
     <svg
       ref={svg}
@@ -65,18 +89,28 @@ function PiecePages({ marks, plan, shownIn, name }: PiecePagesProps) {
       height={height * 4}
       viewBox={`${plan.origin.x - edge} ${plan.origin.y - edge} ${width} ${height}`}
       role="img"
-      aria-label={words.preview(name || words.unnamed, plan.pages.length)}
+      aria-label={words.preview(name, plan.pages.length)}
     >
       {plan.pages.map(({ label, window: { minX, minY } }) => (
+        // Pages are pressed here by the pointer; the buttons below are for every other way.
         <rect
           key={label}
           className={styles.sheet}
+          data-on={isOn(label) || undefined}
+          onPointerUp={() => onPage(label)}
           x={minX}
           y={minY}
           width={plan.window.width}
           height={plan.window.height}
         />
       ))}
+      {under.map(
+        (mark, index) =>
+          mark.kind === 'stroke' && (
+            // biome-ignore lint/suspicious/noArrayIndexKey: marks have no names of their own
+            <path key={index} className={styles.under} d={svgPath(mark.path)} strokeWidth={STROKE_PX * mmPerPx} />
+          ),
+      )}
       {marks.map((mark, index) =>
         mark.kind === 'stroke' ? (
           <path

@@ -1,16 +1,18 @@
-import { type Garment, PAPER_SIZES, type PaperChoice } from '../../core/garment/garment';
-import { setPaper } from '../../core/garment/paper-edits';
+import type { Garment } from '../../core/garment/garment';
+import { type PaperChange, setPaper } from '../../core/garment/paper-edits';
+import { PAPER_SIZES } from '../../core/garment/sheet-choice';
+import { LONGEST_PAGE, ROLL_WIDTH } from '../../core/paper/page-sizes';
 import { useGarment } from '../state/garment-store';
 import { Card } from '../ui/card';
 import { Choice } from '../ui/choice';
 import { LengthField } from '../ui/length-field';
 import { paperWords as words } from '../words/paper';
 
-/** What the printer holds and what it cannot reach. */
+/** What the printer holds. */
 export function PaperCard({ garment }: { readonly garment: Garment }) {
   const edit = useGarment((state) => state.edit);
   const { paper, shownIn } = garment;
-  const change = (choice: Partial<PaperChoice>) => edit(words.paperLabel, (before) => setPaper(before, choice));
+  const change = (choice: PaperChange) => edit(words.paperLabel, (before) => setPaper(before, choice));
   return (
     <Card title={words.paper}>
       <Choice
@@ -19,30 +21,30 @@ export function PaperCard({ garment }: { readonly garment: Garment }) {
         options={PAPER_SIZES.map((value) => ({ value, words: words.sizes[value] }))}
         onChange={(size) => change({ size })}
       />
-      <Choice
-        label={words.turned}
-        value={paper.turned}
-        options={[
-          { value: 'upright', words: words.upright },
-          { value: 'sideways', words: words.sideways },
-        ]}
-        onChange={(turned) => change({ turned })}
-      />
-      <LengthField
-        label={words.margin}
-        value={paper.margin}
-        shownIn={shownIn}
-        hint={words.marginHint}
-        min={0}
-        onCommit={(margin) => margin !== undefined && change({ margin })}
-      />
-      <LengthField
-        label={words.overlap}
-        value={paper.overlap}
-        shownIn={shownIn}
-        min={0}
-        onCommit={(overlap) => overlap !== undefined && change({ overlap })}
-      />
+      {paper.size === 'roll' ? (
+        <LengthField
+          label={words.rollWidth}
+          value={paper.rollWidth ?? ROLL_WIDTH}
+          shownIn={shownIn}
+          hint={words.rollHint}
+          min={ROLL_LEAST}
+          max={LONGEST_PAGE}
+          onCommit={(rollWidth) => rollWidth !== undefined && change({ rollWidth })}
+        />
+      ) : (
+        <Choice
+          label={words.turned}
+          value={paper.turned}
+          options={[
+            { value: 'upright', words: words.upright },
+            { value: 'sideways', words: words.sideways },
+          ]}
+          onChange={(turned) => change({ turned })}
+        />
+      )}
     </Card>
   );
 }
+
+/** A roll has room for the test square and what stands about it (mm). */
+const ROLL_LEAST = 180;

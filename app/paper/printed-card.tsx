@@ -1,12 +1,15 @@
+import { useState } from 'react';
 import type { Garment } from '../../core/garment/garment';
 import type { Printing } from '../../core/garment/printed';
 import { printedFindings } from '../../core/paper/pages-out-of-date';
 import { setUnused } from '../../core/paper/printing-of';
+import { piecesOnPaper } from '../../core/paper/sheets-now';
 import { useGarment } from '../state/garment-store';
 import { today } from '../state/today';
 import { Button } from '../ui/button';
 import { Card } from '../ui/card';
 import { Note } from '../ui/note';
+import { Pick } from '../ui/pick';
 import { Switch } from '../ui/switch';
 import { findingSentence } from '../words/findings';
 import { paperWords as words } from '../words/paper';
@@ -38,11 +41,12 @@ export function PrintedCard({ garment, making }: PrintedCardProps) {
           tone="chalk"
           icon="page"
           disabled={making.share !== undefined}
-          onPress={() => making.make('out-of-date')}
+          onPress={() => making.make({ what: 'out-of-date' })}
         >
           {words.makeStale}
         </Button>
       )}
+      <PageAgain garment={garment} making={making} />
       <ul className={styles.printings}>
         {printings.toReversed().map((printing) => (
           <li key={printing.id}>
@@ -51,6 +55,42 @@ export function PrintedCard({ garment, making }: PrintedCardProps) {
         ))}
       </ul>
     </Card>
+  );
+}
+
+/** One page that is on paper made once more, when it was spoilt or lost. */
+function PageAgain({ garment, making }: PrintedCardProps) {
+  const pages = piecesOnPaper(garment).flatMap(({ piece, sheets }) =>
+    sheets.filter(({ state }) => state !== 'gone').map(({ name }) => ({ piece, name })),
+  );
+  const [picked, setPicked] = useState('');
+  const value = ({ piece, name }: (typeof pages)[0]) => `${piece.id} ${name}`;
+  const page = pages.find((one) => value(one) === picked);
+  if (pages.length === 0) return null;
+  return (
+    <>
+      <Pick
+        label={words.again}
+        value={page ? picked : ''}
+        options={[
+          { value: '', words: words.noPageAgain },
+          ...pages.map((one) => ({
+            value: value(one),
+            words: words.pageNamed(one.name, one.piece.name || words.unnamed),
+          })),
+        ]}
+        onChange={setPicked}
+      />
+      {page && (
+        <Button
+          icon="page"
+          disabled={making.share !== undefined}
+          onPress={() => making.make({ what: 'out-of-date', again: { pieceId: page.piece.id, names: [page.name] } })}
+        >
+          {words.makeAgain(page.name)}
+        </Button>
+      )}
+    </>
   );
 }
 

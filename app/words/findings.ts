@@ -6,7 +6,7 @@ import { writeLength } from '../../core/units/write-length';
 import { fitWords } from './fit';
 import { fieldOf, measureNames } from './measures';
 import { pinnedSentence } from './mockup';
-import { dateWords } from './paper-sheet';
+import { dateWords, fittedWords } from './paper-sheet';
 import { pieceName } from './versions';
 
 /** How many the survey of bodies measured. */
@@ -160,15 +160,7 @@ export function findingSentence(finding: Finding, garment: Garment): string {
         ? 'The printed scale was proved on other paper. Print the first page again and measure its square.'
         : 'The printed scale was proved before the pages were corrected as they are now. Print the first page again and measure its square.';
     case 'scale-off':
-      return `The test square measured ${finely(finding.across)} by ${finely(finding.down)} instead of ${length(finding.wanted)}. ${
-        {
-          'letter-fit-to-a4': 'That is Letter pages fitted onto A4 (97.3 %): choose A4 here, or print at actual size.',
-          'a4-fit-to-letter':
-            'That is A4 pages fitted onto Letter (94.1 %): choose Letter here, or print at actual size.',
-          uneven: 'The printer stretches one way more than the other.',
-          unknown: 'Print again at 100 %, or "actual size", without fitting to the page.',
-        }[finding.cause]
-      } Do not cut from these pages.`;
+      return `${finely(finding.across)} across and ${finely(finding.down)} down were measured instead of ${length(finding.wanted.across)} and ${length(finding.wanted.down)}: ${scaleOffWords(finding)} Do not cut from these pages.`;
     case 'pages-out-of-date':
       return pagesOutOfDate(finding, where);
     case 'squares-out-of-date':
@@ -179,6 +171,20 @@ export function findingSentence(finding: Finding, garment: Garment): string {
       return `The cloth was cut from version ${finding.version} on ${dateWords(finding.date)}. ${listed(
         finding.pieceIds.map((id) => pieceName(id, garment)),
       )} ${finding.pieceIds.length === 1 ? 'has' : 'have'} been changed since: look whether what is cut can still be used.`;
+  }
+}
+
+function scaleOffWords({ cause, across, down, wanted }: Finding & { readonly kind: 'scale-off' }): string {
+  const share = `${((100 * (across + down)) / (wanted.across + wanted.down)).toFixed(1)} %`;
+  switch (cause.kind) {
+    case 'fitted':
+      return `${fittedWords(cause)} (${share}). Choose the paper you have, or print at actual size.`;
+    case 'into-margins':
+      return `${fittedWords(cause)} (${share}). Print at actual size.`;
+    case 'uneven':
+      return `${fittedWords(cause)}.`;
+    case 'unknown':
+      return `${share}. Print again at 100 %, or "actual size", without fitting to the page.`;
   }
 }
 

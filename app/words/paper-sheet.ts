@@ -1,6 +1,7 @@
 import type { WordsContent } from '../../core/drawing/drawing';
 import type { VersionSaid } from '../../core/garment/version-said';
-import type { FirstPageWords, PaperWords, SquaresWords } from '../../core/paper/paper-words';
+import type { CheckSheetWords, FirstPageWords, PaperWords, SquaresWords } from '../../core/paper/paper-words';
+import type { ScaleCause } from '../../core/paper/scale-causes';
 import type { ShownIn } from '../../core/units/inch';
 import { type WrittenStep, writeLength } from '../../core/units/write-length';
 
@@ -27,7 +28,19 @@ export function paperSheetWords(shownIn: ShownIn, step: WrittenStep): PaperWords
     centimetre: 'cm',
     cutAndLayOver: (label) => `cut off here and lay over ${label}`,
     goesUnder: (label) => `goes under ${label} up to here`,
+    cutAndSetTo: (label) => `cut off here and set edge to edge with ${label}`,
+    inAll: (piece, across, down, grain) =>
+      `${piece === undefined ? 'all taped up' : piece}: ${across} across, ${down} down${grain === undefined ? '' : `, grain line ${grain}`}`,
+    layers: {
+      cut: 'Cut line',
+      stitch: 'Seam line',
+      marks: 'Marks and words',
+      squares: 'Fine squares',
+      under: (version) => `Older: ${version}`,
+      dotted: (version) => `in dots: ${version}`,
+    },
     first,
+    check: checkWords,
     squares: squaresWords(shownIn, length),
   };
 }
@@ -47,7 +60,40 @@ const papers: Readonly<Record<string, string>> = {
   letter: 'Letter',
   legal: 'Legal',
   tabloid: 'Tabloid',
+  a0: 'A0',
+  roll: 'a roll',
 };
+
+const checkWords: CheckSheetWords = {
+  title: 'Is your printer true?',
+  how: [
+    'Print this page alone at 100 % or “actual size”, with fitting, shrinking and borderless printing turned off, on the paper the pattern will be printed on.',
+    'Lay a ruler or a tape along each of the two rules, from end tick to end tick, and write down what you read in the Paper room. A difference of 1/32 in is read by nobody.',
+  ],
+  rule: (length, way) => `this rule is ${length} ${way}`,
+  marginTitle: 'What your printer loses',
+  marginHow: [
+    'Along each edge stand short lines. Find the first that is printed whole, at every edge, and read the figure beside it. The largest of the four is what your printer loses.',
+  ],
+  fitsTitle: 'When the longer rule measures',
+  fit: (cause, share, length) => `${length} (${(share * 100).toFixed(1)} %): ${fittedWords(cause)}`,
+};
+
+/** Why pages came out larger or smaller. */
+export function fittedWords(cause: ScaleCause): string {
+  switch (cause.kind) {
+    case 'fitted': {
+      const fitted = `${papers[cause.page]} pages were fitted to ${papers[cause.to]}`;
+      return cause.loses === undefined ? fitted : `${fitted} within the printer’s margins`;
+    }
+    case 'into-margins':
+      return `${papers[cause.page]} pages were shrunk into the printer’s margins (“fit to printable area”)`;
+    case 'uneven':
+      return 'the printer stretches one way more than the other';
+    case 'unknown':
+      return 'pages were printed at some other size than 100 %';
+  }
+}
 
 const first: FirstPageWords = {
   line: (pages, paper, date) => `Full-size pattern of ${date}: ${pages} pages of ${paper}, this one among them`,
@@ -62,9 +108,14 @@ const first: FirstPageWords = {
     'Every page has its own square and rulers, for a printer may slip on any of them.',
   ],
   joinTitle: 'Join the pages',
-  joinLines: [
-    'Cut a page off along its dotted line at the right, lay it over its neighbour so that the crosses and their numbers meet, and tape. When the rows are done, cut off each row at the bottom and join the rows in the same way, by their letters.',
-  ],
+  joinLines: {
+    lapped: [
+      'Cut a page off along its dotted line at the right, lay it over its neighbour so that the crosses and their numbers meet, and tape. When the rows are done, cut off each row at the bottom and join the rows in the same way, by their letters.',
+    ],
+    butted: [
+      'Cut both pages off along their dotted lines and set them edge to edge, so that the crosses and their numbers meet; tape from behind. When the rows are done, cut them off and set them together in the same way, by their letters.',
+    ],
+  },
   mapTitle: 'Which page goes where',
   mapLine: (piece, pages) => `${piece}: ${pages === 1 ? '1 page' : `${pages} pages`}`,
   totalsTitle: 'Taped together it measures',

@@ -1,6 +1,11 @@
-import type { PaperSize, PrinterFactors } from '../../core/garment/garment';
+import type { PrinterFactors } from '../../core/garment/garment';
 import type { Printing } from '../../core/garment/printed';
+import type { PaperSize } from '../../core/garment/sheet-choice';
+import type { StoredVersion } from '../../core/garment/version';
 import type { VersionSaid } from '../../core/garment/version-said';
+import type { PagesCounted, TapedSheet } from '../../core/paper/taped-sheets';
+import type { ShownIn } from '../../core/units/inch';
+import { writeLength } from '../../core/units/write-length';
 import { dateWords, versionWords } from './paper-sheet';
 
 /** Words of the Paper room. */
@@ -23,7 +28,7 @@ export const paperWords = {
       : version.since === undefined
         ? version.mark
         : `${version.mark} changed since version ${version.since}`,
-  fileWhat: { pages: 'pages', squares: 'squares', 'out-of-date': 'pages out of date' },
+  fileWhat: { pages: 'pages', squares: 'squares', 'out-of-date': 'pages out of date', again: 'page again' },
   printed: 'On paper',
   printedLabel: { pages: 'pages made', squares: 'squares sheets made', 'out-of-date': 'pages made' },
   allCurrent: 'All pages that are in use are as the draft is now.',
@@ -47,24 +52,86 @@ export const paperWords = {
     legal: 'Legal',
     a3: 'A3',
     tabloid: 'Tabloid',
+    a0: 'A0',
+    roll: 'Roll',
   } satisfies Record<PaperSize, string>,
   turned: 'Sheet',
   upright: 'Upright',
   sideways: 'Sideways',
   margin: 'Clear margin',
-  marginHint: 'What your printer cannot reach. 10 mm is safe on most.',
+  more: 'More about the pages',
+  placed: 'Pieces',
+  fewest: 'On as few pages as can be',
+  asDrawn: 'Each on its own, as drawn',
+  joins: 'Pages are joined',
+  lapped: 'One over the other',
+  butted: 'Edge to edge',
+  loses: 'My printer loses',
+  losesHint: 'Along the edge it loses most at: 1/4 in is common. The check sheet shows it.',
+  keepsClear: (loses: number | undefined, shownIn: ShownIn) =>
+    loses === undefined
+      ? 'All ink keeps 10 mm from the edge until you say what your printer loses.'
+      : `All ink keeps ${writeLength(loses, { shownIn })} from the edge, which is what your printer loses.`,
+  squaresOver: 'Fine squares over the pages',
+  noSquares: 'None',
+  inchSquares: '1 in',
+  centimetreSquares: '1 cm',
+  under: 'Older version in dots',
+  noUnder: 'None',
+  versionNamed: ({ number, name, made }: Pick<StoredVersion, 'number' | 'name' | 'made'>) =>
+    `version ${number}${name === '' ? '' : `, ${name}`}, ${dateWords(made)}`,
+  rollWidth: 'The roll is wide',
+  rollHint: 'One page is as long as it needs to be, up to 200 in.',
   overlap: 'Pages overlap by',
   step: 'Figures of the squares sheet',
   steps: { sixteenth: 'to 1/16 in', eighth: 'to 1/8 in', millimetre: 'to 1 mm' },
   paperLabel: 'paper',
   pages: (count: number) => (count === 1 ? '1 page' : `${count} pages`),
-  total: (pages: number) => `${pages} pages with the first one, which proves the scale.`,
+  total: (pages: number, first: number) =>
+    first === 1
+      ? `${pages} pages with the first one, which proves the scale.`
+      : `${pages} pages with the first ${first}, which prove the scale and show which goes where.`,
+  /** The pages of a piece's sheet, or with which piece it shares them. */
+  pagesOf: (pieceId: string, { placed, plan }: TapedSheet) => {
+    const first = placed[0]?.piece;
+    const count = plan.pages.length === 1 ? '1 page' : `${plan.pages.length} pages`;
+    return first === undefined || first.id === pieceId ? count : `with ${first.name || 'the first'}`;
+  },
+  counted: ({ pages, plain, least }: PagesCounted, sheets: readonly TapedSheet[], shownIn: ShownIn) => {
+    const [sheet] = sheets;
+    if (sheet?.plan.paper.size === 'roll') {
+      const lengths = sheets.map(({ plan }) => (plan.paper.rollLength ?? 0) * plan.pages.length);
+      return `Of the roll ${writeLength(
+        lengths.reduce((sum, one) => sum + one, 0),
+        { shownIn, step: 'eighth' },
+      )} are needed.`;
+    }
+    const saved = pages < plain ? ` Plain rows and columns would take ${plain}.` : '';
+    return `${saved} ${pages === least ? 'Fewer cannot be.' : `Fewer than ${least} cannot be.`}`;
+  },
+  laying: 'Looking for the fewest pages…',
+  layingFailed: 'The pages could not be laid out. Change the paper, or tick fewer pieces at once.',
+  choosePages: 'Only some of these pages',
+  pageNamed: (name: string, piece: string) => `${name} of ${piece}`,
+  makeChosen: (count: number) => (count === 1 ? 'Make the chosen page (PDF)' : `Make the ${count} chosen pages (PDF)`),
+  allPages: 'All pages after all',
+  again: 'A page once more',
+  noPageAgain: 'None',
+  makeAgain: (name: string) => `Make page ${name} again (PDF)`,
   proof: 'Proof of scale',
-  proofHelp: 'Print the first page, measure its square with a ruler, and write down what you read.',
+  proofHelp:
+    'Print the check sheet once for your printer and paper, measure its two rules, and write down what you read. The 4 in square on every page shows whether that page came out true.',
+  makeCheck: 'Make the check sheet (PDF)',
+  checkFile: 'check-sheet',
+  measured: 'What was measured',
+  measuredRules: 'The check sheet',
+  measuredSquare: 'The 4 in square',
+  ruleAcross: (length: number, shownIn: ShownIn) => `The ${writeLength(length, { shownIn })} across measure`,
+  ruleDown: (length: number, shownIn: ShownIn) => `The ${writeLength(length, { shownIn })} down measure`,
   across: 'The square measures across',
   down: 'The square measures down',
   proofLabel: 'proof of scale',
-  proved: (date: string) => `Proved on ${date}: the square is true.`,
+  proved: (date: string) => `Proved on ${date}: your printer is true.`,
   notThePrinter:
     'No printer is off like that: a viewer or the print window has fitted the pages to the paper. Print again at 100 % or “actual size”, on the paper chosen here, and measure once more.',
   printerOff: ({ across, down }: PrinterFactors) =>
@@ -88,4 +155,9 @@ export const paperWords = {
 
 function percent(factor: number): string {
   return `${(factor * 100).toFixed(1)} %`;
+}
+
+/** The pieces on a sheet, by their names. */
+export function sheetWords({ placed }: TapedSheet): string {
+  return placed.map(({ piece }) => piece.name || paperWords.unnamed).join(' + ');
 }

@@ -1,6 +1,8 @@
-import type { Garment } from '../../core/garment/garment';
+import type { Garment, PaperChoice } from '../../core/garment/garment';
+import type { Piece } from '../../core/garment/piece';
 import type { VersionSaid } from '../../core/garment/version-said';
 import type { PatternPdf, PatternPdfOptions } from '../../core/paper/pattern-pdf';
+import type { TapedSheets, Under } from '../../core/paper/taped-sheets';
 import { createCaller } from './call';
 
 /** Where the two fonts are, as addresses of the page: a worker counts addresses from its own place. */
@@ -16,11 +18,29 @@ export function fontAddresses(): FontAddresses {
 
 /** What the PDF worker can be asked. */
 export type PdfCalls = {
+  /** Where pieces lie on pages. */
+  readonly lay: {
+    readonly args: {
+      readonly pieces: readonly Piece[];
+      readonly paper: PaperChoice;
+      readonly under: Under | undefined;
+    };
+    readonly answer: { readonly kind: 'laid' } & TapedSheets;
+  };
+  /** The sheet that proves a printer. */
+  readonly check: {
+    readonly args: Pick<Garment, 'paper' | 'shownIn'> & { readonly today: string; readonly fonts: FontAddresses };
+    readonly answer: { readonly kind: 'made'; readonly bytes: Uint8Array };
+  };
   readonly pattern: {
     readonly args: {
       readonly garment: Garment;
       readonly pieceIds: readonly string[];
       readonly what: PatternPdfOptions['what'];
+      readonly sheets?: PatternPdfOptions['sheets'];
+      readonly chosen?: PatternPdfOptions['chosen'];
+      readonly again?: PatternPdfOptions['again'];
+      readonly under?: PatternPdfOptions['under'];
       readonly version: VersionSaid;
       readonly today: string;
       readonly fonts: FontAddresses;

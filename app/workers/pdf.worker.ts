@@ -1,7 +1,9 @@
+import { checkSheetPdf } from '../../core/paper/check-sheet';
 import { labelPdf } from '../../core/paper/label-pdf';
 import { listPdf } from '../../core/paper/list-pdf';
 import { patternPdf } from '../../core/paper/pattern-pdf';
 import type { PaperFonts } from '../../core/paper/pdf-document';
+import { tapedSheets } from '../../core/paper/taped-sheets';
 import { listedWords } from '../words/check-page';
 import { labelWords } from '../words/label';
 import { paperSheetWords } from '../words/paper-sheet';
@@ -15,20 +17,25 @@ async function bytesAt(address: string): Promise<Uint8Array> {
   return new Uint8Array(await answer.arrayBuffer());
 }
 
-async function paperFonts({ plain, bold }: FontAddresses): Promise<PaperFonts> {
-  const [plainBytes, boldBytes] = await Promise.all([bytesAt(plain), bytesAt(bold)]);
-  return { plain: plainBytes, bold: boldBytes, draw: drawText };
+async function paperFonts(addresses: FontAddresses): Promise<PaperFonts> {
+  const [plain, bold] = await Promise.all([bytesAt(addresses.plain), bytesAt(addresses.bold)]);
+  return { plain, bold, draw: drawText };
 }
 
 // The compiler takes `self` for a window; in a worker it is the port itself.
 serve<PdfCalls>(self as unknown as WorkerPort, {
-  async pattern({ garment, pieceIds, what, version, today, fonts }, tell) {
+  async lay({ pieces, paper, under }, tell) {
+    return { answer: { kind: 'laid', ...tapedSheets(pieces, paper, { under, tell }) } };
+  },
+  async check({ paper, shownIn, today, fonts }) {
+    const words = paperSheetWords(shownIn, shownIn === 'in' ? 'sixteenth' : 'millimetre');
+    const bytes = await checkSheetPdf({ paper, shownIn, words, today, fonts: await paperFonts(fonts) });
+    return { answer: { kind: 'made', bytes }, transfer: [bytes.buffer] };
+  },
+  async pattern({ fonts, ...wanted }, tell) {
+    const { garment } = wanted;
     const answer = await patternPdf({
-      garment,
-      pieceIds,
-      what,
-      version,
-      today,
+      ...wanted,
       fonts: await paperFonts(fonts),
       words: paperSheetWords(garment.shownIn, garment.paper.step),
       onProgress: tell,

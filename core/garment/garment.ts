@@ -5,6 +5,7 @@ import type { Mockup } from './mockup';
 import type { Piece } from './piece';
 import type { Printing } from './printed';
 import type { Seam } from './seam';
+import type { PaperSize, SheetChoice } from './sheet-choice';
 
 /** The number of the present shape of a stored garment. Every change of shape adds one and a migration. */
 export const SCHEMA = 2;
@@ -57,17 +58,14 @@ export interface HangsFrom {
   readonly depth: number;
 }
 
-export const PAPER_SIZES = ['a4', 'letter', 'legal', 'a3', 'tabloid'] as const;
-export type PaperSize = (typeof PAPER_SIZES)[number];
-
 /** How pages and the squares sheet are made. */
-export interface PaperChoice {
-  readonly size: PaperSize;
-  readonly turned: 'upright' | 'sideways';
-  /** Left clear on every side of the sheet: what her printer cannot reach, or more. */
-  readonly margin: number;
-  /** How far neighbouring pages share the drawing. */
-  readonly overlap: number;
+export interface PaperChoice extends Omit<SheetChoice, 'rollLength'> {
+  /** What her printer was measured to lose along the edge it loses most at (mm). */
+  readonly loses?: number;
+  /** Pieces as they lie on the table, each on pages of its own; turned and put together to save pages unless said. */
+  readonly placed?: 'as-drawn';
+  /** Fine squares over all pages. */
+  readonly squaresOver?: 'inch' | 'centimetre';
   /** The finest step of the squares sheet's table: a sixteenth or an eighth of an inch, or a millimetre. */
   readonly step: 'sixteenth' | 'eighth' | 'millimetre';
   /** What her printer makes of a length, printed over drawn; pages are drawn so much larger or smaller in return. */
@@ -110,12 +108,14 @@ export interface OuterGarment {
   readonly shorterBy: number;
 }
 
-/** A proof of printed scale: what the test square measured on paper. */
+/** A proof of printed scale: what the test square, or the rules of the check sheet, measured on paper. */
 export interface ScaleProof {
   /** YYYY-MM-DD */
   readonly date: string;
   readonly across: number;
   readonly down: number;
+  /** What they measure when true; the test square's sides unless said. */
+  readonly wanted?: { readonly across: number; readonly down: number };
   /** What the square was printed on and corrected by; it proves nothing of other pages. */
   readonly on?: { readonly size: PaperSize; readonly printer?: PrinterFactors };
 }

@@ -1,11 +1,16 @@
 import type { Garment, PaperChoice, PrinterFactors, ScaleProof, SquaresChoice } from './garment';
 
+/** What is changed of the paper; what is `undefined` is as usual again. */
+export type PaperChange = { readonly [Key in keyof PaperChoice]?: PaperChoice[Key] | undefined };
+
 /**
  * The garment printed on other paper. A proof that does not say on which paper it was made goes, for it proves nothing
  * here; one that says so stays, and is found out of date.
  */
-export function setPaper(garment: Garment, choice: Partial<PaperChoice>): Garment {
-  const paper = { ...garment.paper, ...choice };
+export function setPaper(garment: Garment, choice: PaperChange): Garment {
+  const paper = Object.fromEntries(
+    Object.entries({ ...garment.paper, ...choice }).filter(([, value]) => value !== undefined),
+  ) as unknown as PaperChoice;
   if (paper.size === garment.paper.size || garment.scaleProof?.on) return { ...garment, paper };
   const { scaleProof: _, ...rest } = garment;
   return { ...rest, paper };

@@ -1,4 +1,12 @@
 import type { TablePoint } from '../geometry/point';
+import type { SheetChoice } from './sheet-choice';
+
+/** A turn about the table's own zero, clockwise to the eye, and then a move (mm). */
+export interface Motion {
+  readonly angle: number;
+  readonly dx: number;
+  readonly dy: number;
+}
 
 /** One page that was printed: what it is called, which piece is on it and the mark of what is drawn on it. */
 export interface PrintedPage {
@@ -18,17 +26,18 @@ export interface PrintedJoin {
 export interface LaidOnSheets {
   readonly pieceId: string;
   readonly name: string;
-  readonly paper: {
-    readonly size: 'a4' | 'letter' | 'legal' | 'a3' | 'tabloid';
-    readonly turned: 'upright' | 'sideways';
-    readonly margin: number;
-    readonly overlap: number;
-  };
-  /** Where the first sheet began on the table. */
+  readonly paper: SheetChoice;
+  /** Where the first sheet began, in the plane of the sheets; that is the table's where the piece was not turned. */
   readonly origin: TablePoint;
+  /** How the piece was turned and moved from the table to its sheets; not at all unless said. */
+  readonly motion?: Motion;
+  /** Pieces of a printing with the same name here share their sheets; a piece without one has its own. */
+  readonly together?: string;
   /** Where the corners of the piece were then, so that a piece that was only moved is known again. */
   readonly corners: readonly { readonly id: string; readonly at: TablePoint }[];
   readonly joins: readonly PrintedJoin[];
+  /** The names of all its pages in order, where only some of them were printed. */
+  readonly names?: readonly string[];
   /** The number of its first page in what was printed, and how many pages that had. */
   readonly number: number;
   readonly of: number;

@@ -1,8 +1,9 @@
 import * as z from 'zod/mini';
 import { brokenReference } from './broken-reference';
-import { type Garment, PAPER_SIZES, SCHEMA } from './garment';
+import { type Garment, SCHEMA } from './garment';
 import { GIRTHS, LENGTHS, MEASURES } from './measure';
 import { CORNER_FINISHES, EDGE_ROLES } from './piece';
+import { PAPER_SIZES } from './sheet-choice';
 
 // Schemas must not build code from strings: the page's policy forbids it.
 z.config({ jitless: true });
@@ -197,14 +198,19 @@ const paper = {
   turned: z.enum(['upright', 'sideways']),
   margin: notNegative,
   overlap: notNegative,
+  joins: z.exactOptional(z.literal('butted')),
+  rollWidth: z.exactOptional(positive),
 };
 const number = z.int().check(z.minimum(1));
 const time = z.int().check(z.minimum(0));
 const laid = z.strictObject({
   pieceId: id,
   name: words,
-  paper: z.strictObject(paper),
+  paper: z.strictObject({ ...paper, rollLength: z.exactOptional(positive) }),
   origin: point,
+  motion: z.exactOptional(z.strictObject({ angle: z.number(), dx: z.number(), dy: z.number() })),
+  together: z.exactOptional(words),
+  names: z.exactOptional(list(words, 2000)),
   corners: list(z.strictObject({ id, at: point }), 2000),
   joins: list(
     z.strictObject({ over: words, under: words, marks: list(z.strictObject({ at: point, mark: words }), 10) }),
@@ -277,6 +283,9 @@ const shape = z.strictObject({
   paper: z.strictObject({
     ...paper,
     step: z.enum(['sixteenth', 'eighth', 'millimetre']),
+    loses: z.exactOptional(notNegative),
+    placed: z.exactOptional(z.literal('as-drawn')),
+    squaresOver: z.exactOptional(z.enum(['inch', 'centimetre'])),
     printer: z.exactOptional(printer),
     squares: z.exactOptional(squaresChoice),
   }),
@@ -285,6 +294,7 @@ const shape = z.strictObject({
       date,
       across: positive,
       down: positive,
+      wanted: z.exactOptional(z.strictObject({ across: positive, down: positive })),
       on: z.exactOptional(z.strictObject({ size: z.enum(PAPER_SIZES), printer: z.exactOptional(printer) })),
     }),
   ),

@@ -1,7 +1,9 @@
 import type { Mark } from '../drawing/drawing';
 import type { Piece } from '../garment/piece';
+import type { Motion } from '../garment/printed';
 import { distance, type TablePoint } from '../geometry/point';
 import { letters } from './letters';
+import { movedPoint, STAYS_PUT } from './moved-marks';
 import { drawnBox } from './page-plan';
 
 /** What the taped pages of a piece must measure (mm). */
@@ -25,8 +27,11 @@ export interface CornerToCorner {
 /** Lines that bound a piece; arrows and brackets do not. */
 const BOUNDS = ['cut', 'stitch', 'fold'];
 
-/** The grain line, the whole width and height, and one diagonal: three different ways in which slips add up. */
-export function assembledTotals(piece: Piece, marks: readonly Mark[]): AssembledTotals {
+/**
+ * The grain line, the whole width and height, and one diagonal: three different ways in which slips add up. `marks`
+ * are its drawing as it lies on its sheets, turned and moved there by `motion`.
+ */
+export function assembledTotals(piece: Piece, marks: readonly Mark[], motion: Motion = STAYS_PUT): AssembledTotals {
   const box = drawnBox(marks.filter((mark) => mark.kind === 'stroke' && BOUNDS.includes(mark.line)));
   const [diagonal] = longestBetweenCorners(piece);
   if (!diagonal) throw new Error(`piece ${piece.id} has no corners`);
@@ -34,7 +39,11 @@ export function assembledTotals(piece: Piece, marks: readonly Mark[]): Assembled
     grain: piece.grain ? distance(piece.grain.from, piece.grain.to) : undefined,
     across: box ? box.maxX - box.minX : 0,
     down: box ? box.maxY - box.minY : 0,
-    diagonal,
+    diagonal: {
+      ...diagonal,
+      fromAt: movedPoint(motion, diagonal.fromAt),
+      toAt: movedPoint(motion, diagonal.toAt),
+    },
   };
 }
 

@@ -1,7 +1,7 @@
 import type { Garment } from '../garment/garment';
 import { currentSet } from '../garment/measure-value';
-import { type Area, inkPageMap, type MappedPiece } from './page-map';
-import { sheetOf } from './page-sizes';
+import { type Area, inkPageMap, type MappedSheet } from './page-map';
+import { homeSheet, sheetChoiceOf } from './page-sizes';
 import { TEST_SQUARE } from './paper-findings';
 import type { PaperWords } from './paper-words';
 import type { PdfDocument } from './pdf-document';
@@ -10,7 +10,7 @@ import { fittedText, textLines } from './text-lines';
 
 export interface FirstPages {
   readonly garment: Garment;
-  readonly pieces: readonly MappedPiece[];
+  readonly pieces: readonly MappedSheet[];
   readonly words: PaperWords;
   /** YYYY-MM-DD */
   readonly today: string;
@@ -27,12 +27,12 @@ const OVERHANG = 0.4;
 const UNDER_HEADING = 10.5;
 const MAP_LEAST = { width: 58, height: 74 };
 
-/** How many pages {@link addFirstPages} will add. */
-export function firstPagesCount(garment: Garment, pieces: number): number {
+/** How many pages {@link addFirstPages} will add for so many sheets of pages. */
+export function firstPagesCount(garment: Garment, sheets: number): number {
   const areas = layout(garment);
   const onFirst = mapsIn(areas.maps);
-  if (pieces <= onFirst) return 1;
-  return 1 + Math.ceil((pieces - onFirst) / mapsIn(areas.whole));
+  if (sheets <= onFirst) return 1;
+  return 1 + Math.ceil((sheets - onFirst) / mapsIn(areas.whole));
 }
 
 /**
@@ -42,11 +42,11 @@ export function firstPagesCount(garment: Garment, pieces: number): number {
 export function addFirstPages(document: PdfDocument, options: FirstPages): void {
   const { garment, pieces, words } = options;
   const areas = layout(garment);
-  const sheet = sheetOf(garment.paper);
+  const sheet = homeSheet(garment.paper);
   let ink = new Ink();
   title(ink, document, options, areas.title);
   scale(ink, document, words, areas.scale);
-  joinsAndCautions(ink, document, words, areas.notes);
+  joinsAndCautions(ink, document, words, garment.paper.joins ?? 'lapped', areas.notes);
   let rest = pieces;
   let area = areas.maps;
   heading(ink, document, words.first.mapTitle, area);
@@ -72,9 +72,10 @@ interface Layout {
 
 /** Upright: square and its words side by side, notes, maps below. Sideways: all of that on the left, maps on the right. */
 function layout({ paper }: Garment): Layout {
-  const sheet = sheetOf(paper);
-  const [left, top] = [paper.margin + OVERHANG, paper.margin];
-  const [width, height] = [sheet.width - 2 * left, sheet.height - 2 * paper.margin];
+  const sheet = homeSheet(paper);
+  const { margin } = sheetChoiceOf(paper);
+  const [left, top] = [margin + OVERHANG, margin];
+  const [width, height] = [sheet.width - 2 * left, sheet.height - 2 * margin];
   const whole = { left, top, width, height };
   const below = top + 22;
   if (sheet.height >= sheet.width) {
@@ -126,10 +127,16 @@ function scale(ink: Ink, document: PdfDocument, words: PaperWords, { left, top, 
   paragraphs(ink, document, words.first.scaleLines, { ...beside, top: top + UNDER_HEADING });
 }
 
-function joinsAndCautions(ink: Ink, document: PdfDocument, words: PaperWords, area: Area): void {
+function joinsAndCautions(
+  ink: Ink,
+  document: PdfDocument,
+  words: PaperWords,
+  joins: 'lapped' | 'butted',
+  area: Area,
+): void {
   const column = { ...area, width: (area.width - GAP) / 2 };
   heading(ink, document, words.first.joinTitle, column);
-  paragraphs(ink, document, words.first.joinLines, { ...column, top: column.top + UNDER_HEADING });
+  paragraphs(ink, document, words.first.joinLines[joins], { ...column, top: column.top + UNDER_HEADING });
   const other = { ...column, left: area.left + column.width + GAP };
   heading(ink, document, words.first.cautionTitle, other);
   paragraphs(ink, document, words.first.cautions, { ...other, top: other.top + UNDER_HEADING });
@@ -160,7 +167,7 @@ function mapsIn(area: Area): number {
   return columnsIn(area) * Math.max(1, Math.floor((area.height - 7) / MAP_LEAST.height));
 }
 
-function inkMaps(ink: Ink, document: PdfDocument, pieces: readonly MappedPiece[], words: PaperWords, area: Area): void {
+function inkMaps(ink: Ink, document: PdfDocument, pieces: readonly MappedSheet[], words: PaperWords, area: Area): void {
   const columns = Math.min(columnsIn(area), pieces.length);
   const rows = Math.ceil(pieces.length / columns);
   const [width, height] = [(area.width + GAP) / columns - GAP, (area.height + GAP) / rows - GAP];

@@ -1,16 +1,25 @@
+import type { PrinterFactors } from '../garment/garment';
+import { arcOfCircle } from '../geometry/arc';
+import { boxContains } from '../geometry/bounds';
+import { assembledTotals } from './assembled-totals';
 import { type Header, inkHeader } from './page-header';
 import type { Join, JoinMark } from './page-joins';
-import { HEADER, type Page, type PagePlan } from './page-plan';
+import { HEADER, inkPlaces, type Page, type PagePlan } from './page-plan';
 import { inkRulerFigures } from './page-rulers';
 import { TEST_SQUARE } from './paper-findings';
+import type { PaperWords } from './paper-words';
 import type { PdfDocument, StoredDrawing } from './pdf-document';
 import type { Ink } from './pdf-ink';
+import type { PlacedPiece } from './taped-sheets';
 import { testSquarePlace } from './test-square-place';
 import { fittedText } from './text-lines';
 
 /** What stands on a page beside the drawing. */
 export interface Furniture extends Header {
   readonly plan: PagePlan;
+  readonly placed: readonly PlacedPiece[];
+  /** What the printer makes of a length, where pages are drawn the other way round. */
+  readonly printer: PrinterFactors | undefined;
   readonly joins: readonly Join[];
   /** The ticks, stored once for all pages. */
   readonly rulers: StoredDrawing;
@@ -39,13 +48,15 @@ function touches({ over, under }: Join, { label }: Page): boolean {
 }
 
 /** A join in table millimetres, and which page lies over which. */
-function inkJoin(ink: Ink, { document, words, page }: Furniture, join: Join): void {
+function inkJoin(ink: Ink, { document, words, page, paper }: Furniture, join: Join): void {
   const isOver = join.over.label === page.label;
   // Dots so short that nobody takes it for a stitch line.
   ink.pen(0.25, [0.4, 1.3]).line(join.from.x, join.from.y, join.to.x, join.to.y);
   const inner = isOver ? -1 : 1;
   for (const mark of join.marks) inkJoinMark(ink, document, join, mark, inner);
-  const says = isOver ? words.cutAndLayOver(join.under.label) : words.goesUnder(join.over.label);
+  const other = isOver ? join.under.label : join.over.label;
+  const lapped = isOver ? words.cutAndLayOver(other) : words.goesUnder(other);
+  const says = paper.joins === 'butted' ? words.cutAndSetTo(other) : lapped;
   const { x, y } = join.wordsAt;
   const style = { size: 2.1, align: 'middle', grey: 0.2 } as const;
   const base = isOver ? -0.9 : 2.4;
@@ -53,7 +64,10 @@ function inkJoin(ink: Ink, { document, words, page }: Furniture, join: Join): vo
   else document.text(ink, says, x + base, y, { ...style, angle: -Math.PI / 2 });
 }
 
-/** A cross whose arms reach over the join, so that half of it is left on each page, and its mark on this page's side. */
+/**
+ * A cross and a circle that reach over the join, so that half of each is left on either page: the arms show a slip
+ * sideways, the circle one towards or away. The mark stands on this page's own side.
+ */
 function inkJoinMark(ink: Ink, document: PdfDocument, { runs }: Join, { at, mark }: JoinMark, inner: 1 | -1): void {
   const { x, y } = at;
   const arm = 3;
@@ -61,6 +75,7 @@ function inkJoinMark(ink: Ink, document: PdfDocument, { runs }: Join, { at, mark
     .pen(0.4)
     .line(x - arm, y - arm, x + arm, y + arm)
     .line(x - arm, y + arm, x + arm, y - arm);
+  ink.pen(0.25).path(arcOfCircle({ x, y }, { x: x + arm * 0.6, y }, 2 * Math.PI, 0.01));
   const away = arm + 3.4;
   const [textX, textY] = runs === 'down' ? [x + inner * away, y] : [x, y + inner * away];
   document.text(ink, mark, textX, textY + 1.5, { size: 4.2, weight: 'bold', align: 'middle' });
@@ -69,7 +84,7 @@ function inkJoinMark(ink: Ink, document: PdfDocument, { runs }: Join, { at, mark
 const SQUARE_GREY = 0.35;
 
 /** A square of just four inches, fine enough to lie over the drawing, with sharp corners to measure between. */
-function inkTestSquare(ink: Ink, { document, words, paper, plan, page, pieceName }: Furniture): void {
+function inkTestSquare(ink: Ink, { document, words, printer, plan, page, pieceName, placed }: Furniture): void {
   const { x, y } = testSquarePlace(plan, page);
   const [right, bottom] = [x + TEST_SQUARE, y + TEST_SQUARE];
   ink.pen(0.2, [], SQUARE_GREY).rectangle(x, y, TEST_SQUARE, TEST_SQUARE);
@@ -86,9 +101,34 @@ function inkTestSquare(ink: Ink, { document, words, paper, plan, page, pieceName
   const beside = x + 4.5 + document.textWidth(page.label, 5.2, 'bold');
   document.text(ink, pieceName, beside, y + 6.4, { size: 3, grey: SQUARE_GREY });
   document.text(ink, words.testSquare, x + 2.5, bottom - 2.6, { size: 3, grey: SQUARE_GREY });
-  if (!paper.printer) return;
-  const said = words.corrected(paper.printer);
-  const fits = { width: TEST_SQUARE - 5, size: 2.4, least: 1.6, weight: 'plain' } as const;
-  const line = fittedText(document, said, fits);
-  document.text(ink, line.text, x + 2.5, bottom - 7, { size: line.size, grey: SQUARE_GREY });
+  let base = bottom - 7;
+  const small = (text: string) => {
+    const fits = { width: TEST_SQUARE - 5, size: 2.4, least: 1.6, weight: 'plain' } as const;
+    const line = fittedText(document, text, fits);
+    document.text(ink, line.text, x + 2.5, base, { size: line.size, grey: SQUARE_GREY });
+    base -= 3.4;
+  };
+  if (printer) small(words.corrected(printer));
+  // What the whole must measure is said where she looks to measure.
+  for (const line of piecesTotals(placed, page, words).reverse()) small(line);
+}
+
+/** So many pieces are told of on one page. */
+const MOST_TOLD = 3;
+
+/** What the taped-up pages must measure, of each piece that this page shows some of. */
+function piecesTotals(placed: readonly PlacedPiece[], { window }: Page, words: PaperWords): string[] {
+  const here = placed.filter(
+    ({ marks }) => placed.length === 1 || inkPlaces(marks).some((at) => boxContains(window, at)),
+  );
+  return here.slice(0, MOST_TOLD).map(({ piece, marks, motion }) => {
+    const { across, down, grain } = assembledTotals(piece, marks, motion);
+    const name = placed.length === 1 ? undefined : piece.name || words.unnamedPiece;
+    return words.inAll(
+      name,
+      words.length(across),
+      words.length(down),
+      grain === undefined ? undefined : words.length(grain),
+    );
+  });
 }

@@ -1,4 +1,4 @@
-import type { PaperChoice } from '../garment/garment';
+import type { SheetChoice } from '../garment/sheet-choice';
 import { inches } from '../units/inch';
 import { HEADER, type Page } from './page-plan';
 import type { Sheet } from './page-sizes';
@@ -12,7 +12,7 @@ export interface Header {
   readonly document: PdfDocument;
   readonly words: PaperWords;
   readonly sheet: Sheet;
-  readonly paper: PaperChoice;
+  readonly paper: SheetChoice;
   readonly page: Page;
   /** The page's number among all the pages of the document, and how many there are. */
   readonly number: number;

@@ -1,18 +1,14 @@
 import type { Mark } from '../drawing/drawing';
-import type { Piece } from '../garment/piece';
 import { type AssembledTotals, assembledTotals } from './assembled-totals';
-import type { PagePlan } from './page-plan';
 import type { PaperWords } from './paper-words';
 import type { PdfDocument } from './pdf-document';
 import type { Ink } from './pdf-ink';
+import type { PlacedPiece, TapedSheet } from './taped-sheets';
 import { fittedText, textLines } from './text-lines';
 
-/** One piece and where it lies on its pages. */
-export interface MappedPiece {
-  readonly piece: Piece;
+/** Pages taped together, and what is said of the pieces on them. */
+export interface MappedSheet extends TapedSheet {
   readonly name: string;
-  readonly marks: readonly Mark[];
-  readonly plan: PagePlan;
   /** The number of its first page in the document. */
   readonly firstNumber: number;
   readonly cutLine: string;
@@ -38,11 +34,15 @@ const BESIDE = 82;
 const LARGEST = 0.14;
 
 /** Which page goes where with the piece drawn small across them, and what the taped pages must measure. */
-export function inkPageMap(ink: Ink, document: PdfDocument, mapped: MappedPiece, words: PaperWords, area: Area): void {
+export function inkPageMap(ink: Ink, document: PdfDocument, mapped: MappedSheet, words: PaperWords, area: Area): void {
   const { plan, name, cutLine, firstNumber } = mapped;
   const { first } = words;
-  const totals = assembledTotals(mapped.piece, mapped.marks);
-  const below = totalsLines(totals, words).flatMap((line) => textLines(document, line, area.width, TEXT, 'plain'));
+  const totals = mapped.placed.map(({ piece, marks, motion }) => assembledTotals(piece, marks, motion));
+  const said = [
+    first.totalsTitle,
+    ...mapped.placed.flatMap((one, index) => totalsLines(one, totals[index], mapped, words)),
+  ];
+  const below = said.flatMap((line) => textLines(document, line, area.width, TEXT, 'plain'));
   const head = { width: area.width, size: 3.4, least: 2.6, weight: 'bold' } as const;
   const title = fittedText(document, first.mapLine(name, plan.pages.length), head);
   document.text(ink, title.text, area.left, area.top + 3, { size: title.size, weight: 'bold' });
@@ -78,8 +78,8 @@ export function inkPageMap(ink: Ink, document: PdfDocument, mapped: MappedPiece,
       grey: 0.4,
     });
   });
-  inkSmallPiece(ink, mapped.marks, { scale, place });
-  inkDiagonal(ink, document, totals, place);
+  for (const { marks } of mapped.placed) inkSmallPiece(ink, marks, { scale, place });
+  for (const one of totals) inkDiagonal(ink, document, one, place);
   const left = isBeside ? area.left + wide * scale + 8 : area.left;
   let y = area.top + headHeight + (isBeside ? LEADING : high * scale + LEADING);
   for (const line of below) {
@@ -89,14 +89,22 @@ export function inkPageMap(ink: Ink, document: PdfDocument, mapped: MappedPiece,
   }
 }
 
-function totalsLines({ across, down, grain, diagonal }: AssembledTotals, words: PaperWords): string[] {
-  const { totals } = words.first;
-  return [
-    words.first.totalsTitle,
-    totals.widest(words.length(across), words.length(down)),
-    totals.diagonal(diagonal.from, diagonal.to, words.length(diagonal.length)),
-    ...(grain === undefined ? [] : [totals.grain(words.length(grain))]),
+/** A piece alone in three lines; one of several in one, after its name. */
+function totalsLines(
+  { piece }: PlacedPiece,
+  totals: AssembledTotals | undefined,
+  { placed }: MappedSheet,
+  words: PaperWords,
+): string[] {
+  if (!totals) return [];
+  const { across, down, grain, diagonal } = totals;
+  const { totals: say } = words.first;
+  const lines = [
+    say.widest(words.length(across), words.length(down)),
+    say.diagonal(diagonal.from, diagonal.to, words.length(diagonal.length)),
+    ...(grain === undefined ? [] : [say.grain(words.length(grain))]),
   ];
+  return placed.length === 1 ? lines : [`${piece.name || words.unnamedPiece}: ${lines.join(', ')}`];
 }
 
 interface Small {

@@ -1,11 +1,11 @@
 import type { Mark, Words, WordsContent } from '../drawing/drawing';
-import type { PaperChoice } from '../garment/garment';
+import type { SheetChoice } from '../garment/sheet-choice';
 import { type Box, boxOfPoints, growBox, unionBox } from '../geometry/bounds';
 import { flattenPath } from '../geometry/flatten';
 import { pathBounds } from '../geometry/path';
 import { between, distance, type Point, type TablePoint } from '../geometry/point';
-import { sheetOf } from './page-sizes';
-import { type Grid, pagesNeeded } from './pages-needed';
+import { LONGEST_PAGE, sheetOf } from './page-sizes';
+import { cellsAt, type Grid, pagesNeeded } from './pages-needed';
 import { TEST_SQUARE } from './paper-findings';
 import { sheetName } from './sheet-names';
 
@@ -19,6 +19,8 @@ export interface Page {
 }
 
 export interface PagePlan {
+  /** The sheets; of a roll with the length that is cut from it. */
+  readonly paper: SheetChoice;
   readonly pages: readonly Page[];
   readonly rows: number;
   readonly columns: number;
@@ -40,7 +42,7 @@ const FOLLOW = 0.5;
 const APART = 3;
 
 /** The drawing keeps this far from the outer edge of the sheets, clear of the rulers; or less where that saves sheets (mm). */
-const CLEAR = [4, 1];
+const CLEAR = [4, 1] as const;
 
 /** Room about the test square for the joins and the rulers (mm). */
 const ABOUT_SQUARE = 11;
@@ -57,43 +59,38 @@ export function windowsFor(length: number, window: number, overlap: number): num
 }
 
 /** The part of a sheet that shows the drawing (mm). */
-export function windowSize(paper: Pick<PaperChoice, 'size' | 'turned' | 'margin'>): {
-  readonly width: number;
-  readonly height: number;
-} {
+export function windowSize(paper: SheetChoice): { readonly width: number; readonly height: number } {
   const sheet = sheetOf(paper);
   return { width: sheet.width - 2 * paper.margin, height: sheet.height - 2 * paper.margin - HEADER };
 }
 
 /**
- * The sheets of one piece, in rows, those without any line left out; the drawing is shifted over the sheets where that
+ * The sheets of one drawing, in rows, those without any line left out; the drawing is shifted over the sheets where that
  * saves some. `undefined` for a drawing without lines, or when margins and overlap leave no room for the test square.
- * The last plan of a drawing is remembered.
+ * With `at` the sheets are not shifted: one of them begins there. The last plan of a drawing is remembered.
  */
-export function planPages(marks: readonly Mark[], paper: PaperChoice): PagePlan | undefined {
+export function planPages(marks: readonly Mark[], paper: SheetChoice, at?: TablePoint): PagePlan | undefined {
+  const key = JSON.stringify([paper, at]);
   const known = remembered.get(marks);
-  if (known?.paper === paper) return known.plan;
-  const plan = planned(marks, paper);
-  remembered.set(marks, { paper, plan });
+  if (known?.key === key) return known.plan;
+  const plan = planned(marks, paper, at);
+  remembered.set(marks, { key, plan });
   return plan;
 }
 
-const remembered = new WeakMap<readonly Mark[], { readonly paper: PaperChoice; readonly plan: PagePlan | undefined }>();
+const remembered = new WeakMap<readonly Mark[], { readonly key: string; readonly plan: PagePlan | undefined }>();
 
-function planned(marks: readonly Mark[], paper: PaperChoice): PagePlan | undefined {
+function planned(marks: readonly Mark[], choice: SheetChoice, at: TablePoint | undefined): PagePlan | undefined {
   const drawn = drawnBox(marks);
+  if (!drawn) return undefined;
+  const paper = choice.size === 'roll' ? { ...choice, rollLength: rollLength(drawn, choice) } : choice;
   const window = windowSize(paper);
-  const least = TEST_SQUARE + paper.overlap + 2 * ABOUT_SQUARE;
-  if (!drawn || Math.min(window.width, window.height) < least) return undefined;
+  if (Math.min(window.width, window.height) < leastWindow(paper)) return undefined;
   const step = { across: window.width - paper.overlap, down: window.height - paper.overlap };
   const ink = inkPlaces(marks);
-  const needed = CLEAR.map((clear) => {
-    const columns = windowsFor(drawn.maxX - drawn.minX + 2 * clear, window.width, paper.overlap);
-    const rows = windowsFor(drawn.maxY - drawn.minY + 2 * clear, window.height, paper.overlap);
-    const grid: Grid = { columns, rows, step, window };
-    return { columns, rows, ...pagesNeeded(ink, growBox(drawn, clear), grid) };
-  });
-  const { columns, rows, origin, cells } = needed.reduce((a, b) => (b.cells.length < a.cells.length ? b : a));
+  const { columns, origin, cells, rows } = at
+    ? cellsFrom(ink, drawn, { window, step }, at)
+    : fewestCells(ink, drawn, { window, step });
   const pages = cells.map((cell): Page => {
     const [row, column] = [Math.floor(cell / columns), cell % columns];
     const [minX, minY] = [origin.x + column * step.across, origin.y + row * step.down];
@@ -104,7 +101,46 @@ function planned(marks: readonly Mark[], paper: PaperChoice): PagePlan | undefin
       window: { minX, minY, maxX: minX + window.width, maxY: minY + window.height },
     };
   });
-  return { pages, rows, columns, origin, window, step, drawn, ink };
+  return { paper, pages, rows, columns, origin, window, step, drawn, ink };
+}
+
+/** A page has room for the test square and what stands about it. */
+function leastWindow({ overlap }: SheetChoice): number {
+  return TEST_SQUARE + overlap + 2 * ABOUT_SQUARE;
+}
+
+/** How long the sheets of a roll are that hold a drawing: one, or several of one length where one would be too long. */
+function rollLength(drawn: Box, paper: SheetChoice): number {
+  const beside = 2 * paper.margin + HEADER;
+  const high = Math.max(drawn.maxY - drawn.minY + 2 * CLEAR[0], leastWindow(paper));
+  const count = windowsFor(high, LONGEST_PAGE - beside, paper.overlap);
+  return Math.ceil((high + (count - 1) * paper.overlap) / count) + beside;
+}
+
+type Size = Pick<Grid, 'window' | 'step'>;
+type Cells = Pick<PagePlan, 'rows' | 'columns' | 'origin'> & { readonly cells: readonly number[] };
+
+function fewestCells(ink: readonly Point[], drawn: Box, size: Size): Cells {
+  const { window, step } = size;
+  const needed = CLEAR.map((clear) => {
+    const columns = windowsFor(drawn.maxX - drawn.minX + 2 * clear, window.width, window.width - step.across);
+    const rows = windowsFor(drawn.maxY - drawn.minY + 2 * clear, window.height, window.height - step.down);
+    return { columns, rows, ...pagesNeeded(ink, growBox(drawn, clear), { columns, rows, ...size }) };
+  });
+  return needed.reduce((a, b) => (b.cells.length < a.cells.length ? b : a));
+}
+
+/** The sheets needed when one of them begins at a place. */
+function cellsFrom(ink: readonly Point[], drawn: Box, size: Size, at: TablePoint): Cells {
+  const { window, step } = size;
+  const box = growBox(drawn, CLEAR[1]);
+  const origin = {
+    x: at.x + Math.floor((box.minX - at.x) / step.across) * step.across,
+    y: at.y + Math.floor((box.minY - at.y) / step.down) * step.down,
+  };
+  const columns = windowsFor(box.maxX - origin.x, window.width, window.width - step.across);
+  const rows = windowsFor(box.maxY - origin.y, window.height, window.height - step.down);
+  return { columns, rows, origin, cells: cellsAt(ink, origin, { columns, rows, ...size }) };
 }
 
 /** The box round everything drawn; words count by their place alone. */

@@ -41,11 +41,16 @@ export function pagesNeeded(places: readonly Point[], box: Box, grid: Grid): Pag
         x: box.minX - spareAcross * outwards(i),
         y: box.minY - spareDown * outwards(j),
       };
-      const cells = joinedCells(withoutDoubled(cellsTouched(places, origin, grid), origin, grid), grid);
+      const cells = cellsAt(places, origin, grid);
       if (!best || cells.length < best.cells.length) best = { origin, cells };
     }
   }
   return best ?? { origin: { x: box.minX, y: box.minY }, cells: [] };
+}
+
+/** Which sheets of a grid that begins at a place show any of the places, joined up. */
+export function cellsAt(places: readonly Point[], origin: TablePoint, grid: Grid): readonly number[] {
+  return joinedCells(withoutDoubled(cellsTouched(places, origin, grid), origin, grid), grid);
 }
 
 /** 1/2, then a little to either side, up to 0 and 1. */

@@ -2,6 +2,7 @@ import { cutPieces } from '../garment/cut-pieces';
 import type { FindingBase } from '../garment/finding';
 import type { Garment, PrinterFactors } from '../garment/garment';
 import { inches } from '../units/inch';
+import { type ScaleCause, scaleCause } from './scale-causes';
 
 /** What can be said against the printed pages. Lengths in mm. */
 export type PaperFinding = FindingBase &
@@ -11,16 +12,13 @@ export type PaperFinding = FindingBase &
     | { readonly kind: 'scale-proof-stale'; readonly why: 'paper' | 'correction' }
     | {
         readonly kind: 'scale-off';
-        /** What the test square measured, and should. */
+        /** What the test square or the rules of the check sheet measured, and should. */
         readonly across: number;
         readonly down: number;
-        readonly wanted: number;
+        readonly wanted: { readonly across: number; readonly down: number };
         readonly cause: ScaleCause;
       }
   );
-
-/** What makes a printer or viewer shrink by just so much. */
-export type ScaleCause = 'letter-fit-to-a4' | 'a4-fit-to-letter' | 'uneven' | 'unknown';
 
 /** The side of the test square on every page. */
 export const TEST_SQUARE = inches(4);
@@ -28,10 +26,7 @@ export const TEST_SQUARE = inches(4);
 /** A ruler is read to a thirty-second of an inch, and a hair for rounding; beyond that the square is off. */
 const RULER_READS = inches(1 / 32) + 0.01;
 
-/**
- * Whether printed scale is proved. Letter's width fitted to A4 prints at 97.3 %, an A4 sheet fitted to Letter at 94.1 %
- * (computed from ISO 216 and ANSI sizes).
- */
+/** Whether printed scale is proved. */
 export function paperFindings(garment: Garment): PaperFinding[] {
   if (cutPieces(garment).length === 0) return [];
   const place = { kind: 'paper' } as const;
@@ -39,11 +34,10 @@ export function paperFindings(garment: Garment): PaperFinding[] {
   if (!proof) return [{ kind: 'scale-not-proved', weight: 'warn', place }];
   const stale = staleBy(garment);
   if (stale) return [{ kind: 'scale-proof-stale', weight: 'warn', place, why: stale }];
-  const { across, down } = proof;
-  if (Math.max(Math.abs(across - TEST_SQUARE), Math.abs(down - TEST_SQUARE)) <= RULER_READS) return [];
-  return [
-    { kind: 'scale-off', weight: 'stop', place, across, down, wanted: TEST_SQUARE, cause: causeOf(across, down) },
-  ];
+  const { across, down, wanted = { across: TEST_SQUARE, down: TEST_SQUARE } } = proof;
+  if (Math.max(Math.abs(across - wanted.across), Math.abs(down - wanted.down)) <= RULER_READS) return [];
+  const cause = scaleCause({ across, down }, wanted, RULER_READS, garment.paper);
+  return [{ kind: 'scale-off', weight: 'stop', place, across, down, wanted, cause }];
 }
 
 function staleBy({ scaleProof, paper }: Garment): 'paper' | 'correction' | undefined {
@@ -67,19 +61,11 @@ export function printerReading(garment: Garment): PrinterReading | undefined {
   const off = paperFindings(garment).find((finding) => finding.kind === 'scale-off');
   if (!off) return undefined;
   const before = garment.paper.printer ?? { across: 1, down: 1 };
-  const across = (before.across * off.across) / TEST_SQUARE;
-  const down = (before.down * off.down) / TEST_SQUARE;
-  const isFitted = off.cause === 'letter-fit-to-a4' || off.cause === 'a4-fit-to-letter';
+  const across = (before.across * off.across) / off.wanted.across;
+  const down = (before.down * off.down) / off.wanted.down;
+  const isFitted = off.cause.kind === 'fitted' || off.cause.kind === 'into-margins';
   if (isFitted || Math.max(Math.abs(across - 1), Math.abs(down - 1)) > PRINTER_SLIPS) {
     return { kind: 'not-the-printer', cause: off.cause };
   }
   return { kind: 'factors', printer: { across, down } };
-}
-
-function causeOf(across: number, down: number): ScaleCause {
-  if (Math.abs(across - down) > RULER_READS) return 'uneven';
-  const share = (across + down) / 2 / TEST_SQUARE;
-  if (Math.abs(share - 210 / 215.9) < 0.006) return 'letter-fit-to-a4';
-  if (Math.abs(share - 279.4 / 297) < 0.006) return 'a4-fit-to-letter';
-  return 'unknown';
 }

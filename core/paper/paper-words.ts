@@ -1,6 +1,7 @@
 import type { WordsContent } from '../drawing/drawing';
 import type { PrinterFactors } from '../garment/garment';
 import type { VersionSaid } from '../garment/version-said';
+import type { ScaleCause } from './scale-causes';
 import type { SquareProof } from './square-proof';
 
 /** Every sentence on paper, in the language of the person who prints. Lengths come in mm and are written by these. */
@@ -30,8 +31,36 @@ export interface PaperWords {
   /** Beside a join: this page is cut off and laid over its neighbour, or goes under it. */
   readonly cutAndLayOver: (label: string) => string;
   readonly goesUnder: (label: string) => string;
+  /** Or both are cut off and set edge to edge. */
+  readonly cutAndSetTo: (label: string) => string;
+  /** What the pages must measure when they are taped up; of one piece of several with its name. */
+  readonly inAll: (piece: string | undefined, across: string, down: string, grain: string | undefined) => string;
+  readonly layers: LayerWords;
   readonly first: FirstPageWords;
+  readonly check: CheckSheetWords;
   readonly squares: SquaresWords;
+}
+
+/** The names of layers that can be hidden, and what is said of the older version in dots. */
+export interface LayerWords {
+  readonly cut: string;
+  readonly stitch: string;
+  readonly marks: string;
+  readonly squares: string;
+  readonly under: (version: string) => string;
+  readonly dotted: (version: string) => string;
+}
+
+/** What stands on the sheet that proves a printer. */
+export interface CheckSheetWords {
+  readonly title: string;
+  readonly how: readonly string[];
+  readonly rule: (length: string, way: 'across' | 'down') => string;
+  readonly marginTitle: string;
+  readonly marginHow: readonly string[];
+  /** What the longer rule measures when pages were fitted, and to what. */
+  readonly fitsTitle: string;
+  readonly fit: (cause: ScaleCause, share: number, length: string) => string;
 }
 
 export interface FirstPageWords {
@@ -41,7 +70,7 @@ export interface FirstPageWords {
   readonly scaleTitle: string;
   readonly scaleLines: readonly string[];
   readonly joinTitle: string;
-  readonly joinLines: readonly string[];
+  readonly joinLines: Readonly<Record<'lapped' | 'butted', readonly string[]>>;
   readonly mapTitle: string;
   readonly mapLine: (piece: string, pages: number) => string;
   /** What the taped pages must measure. */

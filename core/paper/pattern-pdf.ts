@@ -1,12 +1,15 @@
 import { cutPieces } from '../garment/cut-pieces';
 import type { Garment } from '../garment/garment';
+import type { Piece } from '../garment/piece';
 import { type VersionSaid, versionSaid } from '../garment/version-said';
 import { addFirstPages, firstPagesCount } from './first-page';
-import { mendPlan } from './mend-plan';
+import { mendPlan, type PagesAgain } from './mend-plan';
 import type { PaperWords } from './paper-words';
 import { type PaperFonts, PdfDocument } from './pdf-document';
-import { mendedPages, piecePages, plannedPieces } from './piece-pages';
+import { mendedPages, plannedSheets, sheetPages } from './piece-pages';
+import type { ChosenPages } from './printing-of';
 import { addSquaresPages } from './squares-page';
+import { type TapedSheet, tapedSheets } from './taped-sheets';
 
 export interface PatternPdfOptions {
   readonly garment: Garment;
@@ -14,6 +17,14 @@ export interface PatternPdfOptions {
   readonly pieceIds?: readonly string[];
   /** Full-size pages, the squares sheets, or both; or of the pages on paper only those that are out of date. */
   readonly what: 'pages' | 'squares' | 'both' | 'out-of-date';
+  /** Where the pieces lie on pages, where that is known already. */
+  readonly sheets?: readonly TapedSheet[] | undefined;
+  /** Only these of the full-size pages, without the page that goes before them. */
+  readonly chosen?: ChosenPages | undefined;
+  /** Instead of the pages out of date these of the pages on paper. */
+  readonly again?: PagesAgain | undefined;
+  /** An older version of the pieces, laid under them in dots, and what it is called. */
+  readonly under?: { readonly said: string; readonly pieces: readonly Piece[] } | undefined;
   /** Which version it is; without one the mark of the pieces alone. */
   readonly version?: VersionSaid;
   readonly words: PaperWords;
@@ -53,24 +64,27 @@ export async function patternPdf(options: PatternPdfOptions): Promise<PatternPdf
     made: new Date(`${today}T12:00:00Z`),
     printer: garment.paper.printer,
   });
-  const said = version.kind === 'kept' ? { ...version, name: shortened(version.name, LONGEST_VERSION) } : version;
-  const garmentLine = words.garmentLine(shortened(title, LONGEST_NAME), words.date(today), said);
+  const called = version.kind === 'kept' ? { ...version, name: shortened(version.name, LONGEST_VERSION) } : version;
+  const garmentLine = words.garmentLine(shortened(title, LONGEST_NAME), words.date(today), called);
   const { printer } = garment.paper;
   // On a squares sheet there is room for it; a full-size page says it in its test square.
   const squaresLine = printer ? `${garmentLine} · ${words.corrected(printer)}` : garmentLine;
+  const said = { garment, words, garmentLine, underSaid: options.under?.said };
   const jobs: (() => void)[] = [];
   if (what === 'out-of-date') {
-    const mended = mendPlan(garment).filter(({ piece }) => chosen.includes(piece));
+    const mended = mendPlan(garment, options.again).filter(({ placed }) =>
+      placed.some(({ piece }) => chosen.includes(piece)),
+    );
     if (mended.length === 0) return { kind: 'nothing-to-print', why: 'no-piece' };
-    jobs.push(...mendedPages(document, { mended, words, garmentLine }));
+    jobs.push(...mendedPages(document, mended, said));
   }
   if (what === 'pages' || what === 'both') {
-    const planned = plannedPieces(document, garment, chosen, words);
-    if (planned.length === 0) return { kind: 'nothing-to-print', why: 'no-room' };
-    const sheets = planned.reduce((sum, { plan }) => sum + plan.pages.length, 0);
-    const of = firstPagesCount(garment, planned.length) + sheets;
-    jobs.push(() => addFirstPages(document, { garment, pieces: planned, words, today, of }));
-    jobs.push(...piecePages(document, { garment, planned, words, garmentLine, of }));
+    const laid = options.sheets ?? tapedSheets(chosen, garment.paper, { under: options.under?.pieces }).sheets;
+    if (laid.length === 0) return { kind: 'nothing-to-print', why: 'no-room' };
+    const planned = plannedSheets(document, laid, said);
+    const of = firstPagesCount(garment, laid.length) + laid.reduce((sum, { plan }) => sum + plan.pages.length, 0);
+    if (!options.chosen) jobs.push(() => addFirstPages(document, { garment, pieces: planned, words, today, of }));
+    jobs.push(...sheetPages(document, { ...said, planned, of, chosen: options.chosen }));
   }
   if (what === 'squares' || what === 'both') {
     jobs.push(

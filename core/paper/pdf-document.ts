@@ -65,6 +65,7 @@ export class PdfDocument {
   /** By weight and text; `undefined` where nothing can draw it. */
   private readonly drawnTexts = new Map<string, StoredText | undefined>();
   private readonly draw: DrawText | undefined;
+  private readonly layers = new Map<string, StoredDrawing>();
 
   private readonly printer: PrinterFactors | undefined;
 
@@ -188,6 +189,24 @@ export class PdfDocument {
     );
   }
 
+  /**
+   * What is drawn until {@link endLayer} belongs to a layer, which viewers can hide (optional content, ISO 32000-1, 8.11).
+   * The same name is the same layer.
+   */
+  beginLayer(ink: Ink, name: string): void {
+    let layer = this.layers.get(name);
+    if (!layer) {
+      const ref = this.doc.context.register(this.doc.context.obj({ Type: 'OCG', Name: PDFHexString.fromText(name) }));
+      layer = { name: `Layer${this.layers.size + 1}`, ref };
+      this.layers.set(name, layer);
+    }
+    ink.raw(`/OC /${layer.name} BDC`);
+  }
+
+  endLayer(ink: Ink): void {
+    ink.ops('EMC');
+  }
+
   /** How many pages there are so far. */
   get pageCount(): number {
     return this.doc.getPageCount();
@@ -200,7 +219,11 @@ export class PdfDocument {
       Type: 'XObject',
       Subtype: 'Form',
       BBox: [Math.floor(box.minX), Math.floor(box.minY), Math.ceil(box.maxX), Math.ceil(box.maxY)],
-      Resources: { Font: this.fontResources(), XObject: this.textResources() },
+      Resources: {
+        Font: this.fontResources(),
+        XObject: this.textResources(),
+        Properties: this.layerResources(),
+      },
     });
     const drawing = { name: `Drawing${this.drawings.length + 1}`, ref: context.register(stream) };
     this.drawings.push(drawing);
@@ -236,12 +259,21 @@ export class PdfDocument {
   }
 
   async finish(): Promise<Uint8Array> {
+    const layers = [...this.layers.values()].map(({ ref }) => ref);
+    if (layers.length > 0) {
+      const { context, catalog } = this.doc;
+      catalog.set(PDFName.of('OCProperties'), context.obj({ OCGs: layers, D: { Order: layers, ON: layers } }));
+    }
     return this.doc.save();
   }
 
   private textResources(): Record<string, PDFRef> {
     const stored = [...this.drawnTexts.values()].filter((one) => one !== undefined);
     return Object.fromEntries(stored.map(({ name, ref }) => [name, ref]));
+  }
+
+  private layerResources() {
+    return Object.fromEntries([...this.layers.values()].map(({ name, ref }) => [name, ref]));
   }
 
   private fontResources() {

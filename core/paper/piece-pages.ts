@@ -1,112 +1,131 @@
-import { pieceDrawing } from '../drawing/piece-drawing';
-import type { Garment, PaperChoice } from '../garment/garment';
-import type { Piece } from '../garment/piece';
+import type { Garment } from '../garment/garment';
 import { growBox } from '../geometry/bounds';
 import { firstPagesCount } from './first-page';
-import type { MendedPiece } from './mend-plan';
+import type { MendedSheet } from './mend-plan';
 import { type Furniture, inkFurniture } from './page-furniture';
-import { pageJoins } from './page-joins';
-import type { MappedPiece } from './page-map';
-import { HEADER, planPages, windowSize } from './page-plan';
+import { type Join, pageJoins } from './page-joins';
+import type { MappedSheet } from './page-map';
+import { HEADER, type Page, windowSize } from './page-plan';
 import { rulerTicks } from './page-rulers';
 import { sheetOf } from './page-sizes';
 import type { PaperWords } from './paper-words';
 import type { PdfDocument, StoredDrawing } from './pdf-document';
 import { Ink } from './pdf-ink';
-import { cutLineOf, inkMarks } from './piece-ink';
+import { cutLineOf, inkMarks, inkUnder } from './piece-ink';
+import { type ChosenPages, isChosen } from './printing-of';
+import { inkSquares } from './squares-over';
+import type { TapedSheet } from './taped-sheets';
 
 /** The widest a word or a line reaches beyond the drawing's own box (mm). */
 const AROUND = 200;
 
-/** A piece with its pages planned and its drawing stored. */
-export type PlannedPiece = MappedPiece & { readonly drawing: StoredDrawing };
+/** A sheet with its drawing stored. */
+export type PlannedSheet = MappedSheet & { readonly drawing: StoredDrawing };
 
-/** The pieces with their pages, numbered on from the first pages; none when the paper has no room. */
-export function plannedPieces(
-  document: PdfDocument,
-  garment: Garment,
-  pieces: readonly Piece[],
-  words: PaperWords,
-): PlannedPiece[] {
-  const planned = pieces.flatMap((piece) => {
-    const marks = pieceDrawing(piece);
-    const plan = planPages(marks, garment.paper);
-    return plan ? [{ piece, marks, plan }] : [];
-  });
-  let firstNumber = 1 + firstPagesCount(garment, planned.length);
-  return planned.map(({ piece, marks, plan }) => {
-    const one = { ...storedPiece(document, { piece, marks, plan }, words), firstNumber };
-    firstNumber += plan.pages.length;
+/** What is said of the pages, and what is drawn on them beside the pieces. */
+export interface PagesSaid {
+  readonly garment: Garment;
+  readonly words: PaperWords;
+  readonly garmentLine: string;
+  /** The older version that is laid under the pieces, in words. */
+  readonly underSaid?: string | undefined;
+}
+
+/** The sheets with their drawings stored, their pages numbered on from the first pages. */
+export function plannedSheets(document: PdfDocument, sheets: readonly TapedSheet[], said: PagesSaid): PlannedSheet[] {
+  let firstNumber = 1 + firstPagesCount(said.garment, sheets.length);
+  return sheets.map((sheet) => {
+    const one = { ...storedSheet(document, sheet, said), firstNumber };
+    firstNumber += sheet.plan.pages.length;
     return one;
   });
 }
 
-export interface PiecePages {
-  readonly garment: Garment;
-  readonly planned: readonly PlannedPiece[];
-  readonly words: PaperWords;
-  readonly garmentLine: string;
+export interface SheetPages extends PagesSaid {
+  readonly planned: readonly PlannedSheet[];
   /** All pages that are counted. */
   readonly of: number;
+  /** Only these of them, when said. */
+  readonly chosen?: ChosenPages | undefined;
 }
 
 /** One job for each full-size page, each adding its page to the document: drawing, and all that stands beside it. */
-export function piecePages(document: PdfDocument, options: PiecePages): (() => void)[] {
-  const { garment, planned, words, garmentLine, of } = options;
-  const { paper } = garment;
-  const rulers = storedRulers(document, paper);
-  return planned.flatMap(({ plan, drawing, name, firstNumber, cutLine }) => {
-    const joins = pageJoins(plan);
-    const said = { pieceName: name, garmentLine, cutLine };
-    return plan.pages.map((page, index) => () => {
-      const number = firstNumber + index;
-      addSheet(drawing, {
-        document,
-        words,
-        sheet: sheetOf(paper),
-        paper,
-        plan,
-        joins,
-        rulers,
-        page,
-        number,
-        of,
-        ...said,
-      });
+export function sheetPages(document: PdfDocument, options: SheetPages): (() => void)[] {
+  const { planned, of, chosen } = options;
+  return planned.flatMap((sheet) => {
+    const number = (page: Page) => sheet.firstNumber + sheet.plan.pages.indexOf(page);
+    const pages = sheet.plan.pages.filter((page) => isChosen(sheet, page, chosen));
+    return pageJobs(document, { ...options, sheet, pages, joins: pageJoins(sheet.plan), number, of });
+  });
+}
+
+/** One job for each page that is made anew, on the paper and under the name and number it had. */
+export function mendedPages(document: PdfDocument, mended: readonly MendedSheet[], said: PagesSaid): (() => void)[] {
+  return mended.flatMap((one) => {
+    const sheet = storedSheet(document, one, said);
+    return pageJobs(document, { ...said, sheet, pages: one.only, joins: one.joins, number: one.number, of: one.of });
+  });
+}
+
+interface PageJobs extends PagesSaid {
+  readonly sheet: Stored;
+  readonly pages: readonly Page[];
+  readonly joins: readonly Join[];
+  readonly number: (page: Page) => number;
+  readonly of: number;
+}
+
+function pageJobs(document: PdfDocument, { sheet, pages, joins, number, of, ...said }: PageJobs): (() => void)[] {
+  const { plan, drawing, name, cutLine, placed } = sheet;
+  const { words, garment, garmentLine } = said;
+  const rulers = storedRulers(document, plan.paper);
+  return pages.map((page) => () => {
+    addSheet(drawing, {
+      document,
+      words,
+      sheet: sheetOf(plan.paper),
+      paper: plan.paper,
+      printer: garment.paper.printer,
+      plan,
+      placed,
+      joins,
+      rulers,
+      page,
+      number: number(page),
+      of,
+      pieceName: name,
+      garmentLine,
+      cutLine,
     });
   });
 }
 
-export interface MendedPages {
-  readonly mended: readonly MendedPiece[];
-  readonly words: PaperWords;
-  readonly garmentLine: string;
+type Stored = Omit<PlannedSheet, 'firstNumber'>;
+
+function storedSheet(document: PdfDocument, { placed, plan }: TapedSheet, said: PagesSaid): Stored {
+  const { words, garment, underSaid } = said;
+  const ink = new Ink();
+  if (garment.paper.squaresOver) inkSquares(ink, document, plan, garment.paper.squaresOver, words);
+  const hasUnder = underSaid !== undefined && placed.some(({ under }) => under.length > 0);
+  if (hasUnder)
+    inkUnder(
+      ink,
+      document,
+      placed.flatMap(({ under }) => under),
+      words.layers.under(underSaid),
+    );
+  for (const { marks } of placed) inkMarks(ink, document, marks, words);
+  const cut = [...new Set(placed.map(({ marks }) => cutLineOf(marks, words)))].join(' | ');
+  return {
+    name: placed.map(({ piece }) => (piece.name === '' ? words.unnamedPiece : piece.name)).join(' + '),
+    placed,
+    plan,
+    drawing: document.store(ink, growBox(plan.drawn, AROUND)),
+    cutLine: hasUnder ? `${cut} · ${words.layers.dotted(underSaid)}` : cut,
+  };
 }
 
-/** One job for each page that is out of date, on the paper and under the name and number it had. */
-export function mendedPages(document: PdfDocument, { mended, words, garmentLine }: MendedPages): (() => void)[] {
-  return mended.flatMap(({ piece, paper, plan, joins, only, number, of }) => {
-    const rulers = storedRulers(document, paper);
-    const { name, drawing, cutLine } = storedPiece(document, { piece, marks: pieceDrawing(piece), plan }, words);
-    const said = { pieceName: name, garmentLine, cutLine };
-    return only.map((page) => () => {
-      const at = { page, number: number(page), of };
-      addSheet(drawing, { document, words, sheet: sheetOf(paper), paper, plan, joins, rulers, ...at, ...said });
-    });
-  });
-}
-
-function storedPiece(
-  document: PdfDocument,
-  { piece, marks, plan }: Pick<MappedPiece, 'piece' | 'marks' | 'plan'>,
-  words: PaperWords,
-) {
-  const drawing = document.store(inkMarks(document, marks, words), growBox(plan.drawn, AROUND));
-  const name = piece.name === '' ? words.unnamedPiece : piece.name;
-  return { piece, name, marks, plan, drawing, cutLine: cutLineOf(marks, words) };
-}
-
-function storedRulers(document: PdfDocument, paper: PaperChoice): StoredDrawing {
+function storedRulers(document: PdfDocument, paper: TapedSheet['plan']['paper']): StoredDrawing {
   const { width, height } = windowSize(paper);
   return document.store(rulerTicks({ width, height }), { minX: 0, minY: 0, maxX: width, maxY: height });
 }

@@ -1,14 +1,16 @@
-import { pieceDrawing } from '../drawing/piece-drawing';
-import type { Garment, PaperChoice } from '../garment/garment';
+import type { Mark } from '../drawing/drawing';
+import type { Garment } from '../garment/garment';
 import type { Piece } from '../garment/piece';
 import type { LaidOnSheets, PrintedJoin, PrintedPage, Printing } from '../garment/printed';
 import type { VersionSaid } from '../garment/version-said';
 import { firstPagesCount } from './first-page';
-import { type MendedPiece, mendPlan } from './mend-plan';
+import { type MendedSheet, mendPlan, type PagesAgain } from './mend-plan';
 import { type Join, pageJoins } from './page-joins';
 import { pageMark } from './page-mark';
-import { type Page, type PagePlan, planPages } from './page-plan';
+import type { Page } from './page-plan';
 import { printedSquaresOf } from './printed-squares';
+import { printedPieces } from './sheets-now';
+import type { PlacedPiece, TapedSheet } from './taped-sheets';
 
 /** More printings than this are not remembered; the oldest goes. */
 const MOST = 500;
@@ -23,36 +25,60 @@ interface Made {
   readonly version: VersionSaid;
 }
 
-/** What is remembered of the full-size pages of pieces when they are made. */
-export function printingOf(garment: Garment, pieces: readonly Piece[], made: Made): Printing {
-  const { paper } = garment;
-  const planned = pieces.flatMap((piece) => {
-    const plan = planPages(pieceDrawing(piece), paper);
-    return plan ? [{ piece, plan }] : [];
-  });
-  const first = firstPagesCount(garment, planned.length);
-  const of = planned.reduce((sum, { plan }) => sum + plan.pages.length, first);
-  let number = 1 + first;
-  const laid = planned.map(({ piece, plan }) => {
-    const one = laidOn({ piece, paper, plan, joins: pageJoins(plan), number, of });
-    number += plan.pages.length;
-    return one;
-  });
-  return {
-    ...headOf(made),
-    pages: planned.flatMap(({ piece, plan }) => printedPages(piece, plan.pages)),
-    laid,
-  };
+/** Pages chosen among those of sheets: the ids of the pieces on a sheet, and the names of its pages. */
+export type ChosenPages = readonly { readonly pieceId: string; readonly name: string }[];
+
+/** Whether a page of a sheet is among those chosen; all are when none is said. */
+export function isChosen(sheet: TapedSheet, { label }: Pick<Page, 'label'>, chosen?: ChosenPages): boolean {
+  return (
+    !chosen ||
+    chosen.some(({ pieceId, name }) => name === label && sheet.placed.some(({ piece }) => piece.id === pieceId))
+  );
 }
 
-/** What is remembered when only the pages that are out of date are made; `undefined` when there is none. */
-export function mendingOf(garment: Garment, made: Made): Printing | undefined {
-  const mended = mendPlan(garment);
+/**
+ * What is remembered of full-size pages when they are made, all of them or those chosen. Chosen pages of a sheet that is
+ * on paper in just this way take their place among the others.
+ */
+export function printingOf(
+  garment: Garment,
+  sheets: readonly TapedSheet[],
+  made: Made,
+  chosen?: ChosenPages,
+): Printing {
+  const first = firstPagesCount(garment, sheets.length);
+  const of = sheets.reduce((sum, { plan }) => sum + plan.pages.length, first);
+  let number = 1 + first;
+  const pages: PrintedPage[] = [];
+  const laid: LaidOnSheets[] = [];
+  for (const sheet of sheets) {
+    const { plan, placed } = sheet;
+    const only = plan.pages.filter((page) => isChosen(sheet, page, chosen));
+    if (only.length > 0) {
+      const joins = pageJoins(plan).map(printedJoin);
+      pages.push(...printedPages(placed, only));
+      laid.push(
+        ...placed.map((one) => {
+          const all = laidOn(one, sheet, { joins, number, of });
+          if (only.length === plan.pages.length) return all;
+          const mends = onPaperAlike(garment, all);
+          return mends ? { ...all, mends } : { ...all, names: plan.pages.map(({ label }) => label) };
+        }),
+      );
+    }
+    number += plan.pages.length;
+  }
+  return { ...headOf(made), pages, laid };
+}
+
+/** What is remembered when only pages out of date are made, or some once more; `undefined` when there is none. */
+export function mendingOf(garment: Garment, made: Made, again?: PagesAgain): Printing | undefined {
+  const mended = mendPlan(garment, again);
   if (mended.length === 0) return undefined;
   return {
     ...headOf(made),
-    pages: mended.flatMap(({ piece, only }) => printedPages(piece, only)),
-    laid: mended.map(laidMended),
+    pages: mended.flatMap(({ placed, only }) => printedPages(placed, only)),
+    laid: mended.flatMap(laidMended),
   };
 }
 
@@ -85,39 +111,79 @@ function headOf({ id, today, version }: Made): Pick<Printing, 'id' | 'date' | 'v
   return { id, date: today, mark: version.mark, ...(version.kind === 'kept' && { version: version.number }) };
 }
 
-function laidMended({ piece, paper, plan, joins, of, on }: MendedPiece): LaidOnSheets {
-  const laid = laidOn({ piece, paper, plan, joins, number: on.laid.number, of });
-  const gone = on.sheets.filter(({ state }) => state === 'gone').map(({ name }) => name);
-  return { ...laid, mends: { printingId: on.printing.id, gone } };
+function laidMended(sheet: MendedSheet): LaidOnSheets[] {
+  const { placed, joins, of, on, gone } = sheet;
+  return placed.flatMap((one) => {
+    const its = on.find(({ piece }) => piece === one.piece);
+    if (!its) return [];
+    const laid = laidOn(one, sheet, { joins: joins.map(printedJoin), number: its.laid.number, of });
+    return [{ ...laid, mends: { printingId: its.printing.id, gone } }];
+  });
 }
 
-function laidOn(options: {
-  readonly piece: Piece;
-  readonly paper: PaperChoice;
-  readonly plan: PagePlan;
-  readonly joins: readonly Join[];
+interface Numbered {
+  readonly joins: readonly PrintedJoin[];
   readonly number: number;
   readonly of: number;
-}): LaidOnSheets {
-  const { piece, plan, joins, number, of } = options;
-  const { size, turned, margin, overlap } = options.paper;
+}
+
+function laidOn(
+  { piece, motion }: PlacedPiece,
+  { placed, plan }: TapedSheet,
+  { joins, number, of }: Numbered,
+): LaidOnSheets {
+  const [first] = placed;
+  const { size, turned, margin, overlap, joins: how, rollWidth, rollLength } = plan.paper;
   return {
     pieceId: piece.id,
     name: piece.name,
-    paper: { size, turned, margin, overlap },
+    paper: {
+      size,
+      turned,
+      margin,
+      overlap,
+      ...(how && { joins: how }),
+      ...(rollWidth !== undefined && { rollWidth }),
+      ...(rollLength !== undefined && { rollLength }),
+    },
     origin: plan.origin,
+    ...((motion.angle !== 0 || motion.dx !== 0 || motion.dy !== 0) && { motion }),
+    ...(first && placed.length > 1 && { together: first.piece.id }),
     corners: piece.corners.map(({ id, at }) => ({ id, at })),
-    joins: joins.map(printedJoin),
+    joins,
     number,
     of,
   };
+}
+
+/** The printing in which a piece is on paper in just this way, its pages and joins the same. */
+function onPaperAlike(garment: Garment, laid: LaidOnSheets): LaidOnSheets['mends'] {
+  const its = printedPieces(garment).find((one) => one.laid.pieceId === laid.pieceId);
+  if (!its) return undefined;
+  const way = ({ paper, origin, motion, together, corners }: LaidOnSheets, joins: readonly PrintedJoin[]) =>
+    JSON.stringify([paper, origin, motion, together, corners, joins]);
+  return way(laid, laid.joins) === way(its.laid, its.joins) ? { printingId: its.printing.id, gone: [] } : undefined;
 }
 
 function printedJoin({ over, under, marks }: Join): PrintedJoin {
   return { over: over.label, under: under.label, marks };
 }
 
-function printedPages(piece: Piece, pages: readonly Page[]): PrintedPage[] {
-  const drawing = pieceDrawing(piece);
-  return pages.map(({ label, window }) => ({ name: label, pieceIds: [piece.id], mark: pageMark(drawing, window) }));
+/** One for each piece on a page; a page with none, that only joins others, is noted with the first. */
+function printedPages(placed: readonly PlacedPiece[], pages: readonly Page[]): PrintedPage[] {
+  return pages.flatMap(({ label, window }) => {
+    const shown = placed.filter(({ marks }) => placed.length === 1 || isShown(marks, window));
+    return (shown.length > 0 ? shown : placed.slice(0, 1)).map(({ piece, marks }) => {
+      return { name: label, pieceIds: [piece.id], mark: pageMark(marks, window) };
+    });
+  });
+}
+
+const NOTHING = pageMark([], { minX: 0, minY: 0, maxX: 0, maxY: 0 });
+
+function isShown(marks: readonly Mark[], window: Page['window']): boolean {
+  const own = marks.filter(
+    (mark) => mark.kind === 'stroke' || mark.content.kind === 'label' || mark.content.kind === 'gathers',
+  );
+  return pageMark(own, window) !== NOTHING;
 }

@@ -2,9 +2,10 @@ import { pieceDrawing } from '../drawing/piece-drawing';
 import { cutPieces } from '../garment/cut-pieces';
 import type { Garment } from '../garment/garment';
 import type { Piece } from '../garment/piece';
-import type { LaidOnSheets, PrintedJoin, Printing } from '../garment/printed';
+import type { LaidOnSheets, Motion, PrintedJoin, Printing } from '../garment/printed';
 import type { Box } from '../geometry/bounds';
-import type { Point, TablePoint, Vector } from '../geometry/point';
+import type { Point, Vector } from '../geometry/point';
+import { motionAfter, movedMarks, STAYS_PUT } from './moved-marks';
 import { isAsPrinted, pageMark } from './page-mark';
 import { inkPlaces, windowSize } from './page-plan';
 import { sheetAt, sheetName } from './sheet-names';
@@ -33,9 +34,8 @@ export interface PrintedPiece {
 /** A printed piece beside the drawing as it is now. */
 export interface PieceOnPaper extends PrintedPiece {
   readonly piece: Piece;
-  /** Where the first sheet begins now: with the piece, when that was moved. */
-  readonly origin: TablePoint;
-  readonly moved: Vector;
+  /** How it is turned and moved to its sheets now: the other way round by as much as it was moved on the table since. */
+  readonly motion: Motion;
   readonly sheets: readonly SheetNow[];
 }
 
@@ -52,8 +52,8 @@ export function printedPieces({ printings = [] }: Pick<Garment, 'printings'>): P
       if (!mends) found.set(pieceId, { printing, laid, joins, marks: new Map(marks) });
       else if (had?.printing.id === mends.printingId) {
         const left = [...had.marks].filter(([name]) => !mends.gone.includes(name));
-        const { origin, corners } = laid;
-        const there = { ...had.laid, origin, corners };
+        const { origin, motion, corners } = laid;
+        const there = { ...had.laid, origin, corners, ...(motion && { motion }) };
         found.set(pieceId, { ...had, laid: there, joins, marks: new Map([...left, ...marks]) });
       }
     }
@@ -64,10 +64,35 @@ export function printedPieces({ printings = [] }: Pick<Garment, 'printings'>): P
 /** Every piece that is on paper and still in the garment, page by page. What one piece came to is remembered with it. */
 export function piecesOnPaper(garment: Garment): PieceOnPaper[] {
   const printed = printedPieces(garment);
-  return cutPieces(garment).flatMap((piece) => {
+  const found = cutPieces(garment).flatMap((piece) => {
     const its = printed.find(({ laid }) => laid.pieceId === piece.id);
     return its ? [remembered(piece, its)] : [];
   });
+  return found.map((on) =>
+    besideOthers(
+      on,
+      found.filter((other) => other !== on && areTogether(on, other)),
+    ),
+  );
+}
+
+/** Whether two pieces are on the same pages. */
+export function areTogether(a: PrintedPiece, b: PrintedPiece): boolean {
+  return a.printing.id === b.printing.id && a.laid.together !== undefined && a.laid.together === b.laid.together;
+}
+
+/** On a page that others are on too, a line that came or went changes the page: it is there already, and stays. */
+function besideOthers(on: PieceOnPaper, others: readonly PieceOnPaper[]): PieceOnPaper {
+  if (others.length === 0) return on;
+  const isThere = (name: string) => others.some(({ marks }) => marks.has(name));
+  const isInUse = (name: string) =>
+    others.some(({ sheets }) => sheets.some((one) => one.name === name && one.state !== 'gone'));
+  const sheets = on.sheets.map((sheet): SheetNow => {
+    const { name, state } = sheet;
+    const isChanged = (state === 'added' && isThere(name)) || (state === 'gone' && isInUse(name));
+    return isChanged ? { ...sheet, state: 'changed' } : sheet;
+  });
+  return { ...on, sheets };
 }
 
 const memory = new WeakMap<Piece, { readonly key: string; readonly on: PieceOnPaper }>();
@@ -89,14 +114,15 @@ function unlike({ sheets }: PieceOnPaper): number {
 
 function onPaper(piece: Piece, printed: PrintedPiece, moved: Vector): PieceOnPaper {
   const { laid, marks } = printed;
-  const origin = { x: laid.origin.x + moved.dx, y: laid.origin.y + moved.dy };
+  const { origin } = laid;
+  const motion = motionAfter(laid.motion ?? STAYS_PUT, moved);
   const window = windowSize(laid.paper);
   const step = { across: window.width - laid.paper.overlap, down: window.height - laid.paper.overlap };
   const windowAt = (row: number, column: number): Box => {
     const [minX, minY] = [origin.x + column * step.across, origin.y + row * step.down];
     return { minX, minY, maxX: minX + window.width, maxY: minY + window.height };
   };
-  const drawing = pieceDrawing(piece);
+  const drawing = movedMarks(pieceDrawing(piece), motion);
   const empty = pageMark([], { minX: 0, minY: 0, maxX: 0, maxY: 0 });
   const sheets = [...marks].map(([name, mark]): SheetNow => {
     const { row, column } = sheetAt(name);
@@ -119,11 +145,11 @@ function onPaper(piece: Piece, printed: PrintedPiece, moved: Vector): PieceOnPap
   const added = [...cells.values()];
   const all = [...sheets.filter(({ name }) => !cells.has(name)), ...added].map((sheet) =>
     // A page beside a new one must show where the two are joined.
-    sheet.state === 'current' && added.some((other) => areNeighbours(sheet, other))
+    sheet.state === 'current' && added.some((other) => isBeside(sheet, other))
       ? { ...sheet, state: 'changed' as const }
       : sheet,
   );
-  return { ...printed, piece, origin, moved, sheets: all.sort((a, b) => a.row - b.row || a.column - b.column) };
+  return { ...printed, piece, motion, sheets: all.sort((a, b) => a.row - b.row || a.column - b.column) };
 }
 
 /** A place this near to the edge of a window (mm) does not count as shown there: lines have width. */
@@ -133,7 +159,8 @@ function shows({ minX, minY, maxX, maxY }: Box, { x, y }: Point): boolean {
   return x >= minX + EDGE && x <= maxX - EDGE && y >= minY + EDGE && y <= maxY - EDGE;
 }
 
-function areNeighbours(a: SheetNow, b: SheetNow): boolean {
+/** Whether two sheets meet along a side. */
+export function isBeside(a: SheetNow, b: SheetNow): boolean {
   return Math.abs(a.row - b.row) + Math.abs(a.column - b.column) === 1;
 }
 

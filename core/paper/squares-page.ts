@@ -2,7 +2,7 @@ import { pieceDrawing } from '../drawing/piece-drawing';
 import type { Garment } from '../garment/garment';
 import type { Piece } from '../garment/piece';
 import type { Area } from './page-map';
-import { sheetOf } from './page-sizes';
+import { homeSheet } from './page-sizes';
 import type { PaperWords } from './paper-words';
 import type { PdfDocument } from './pdf-document';
 import { Ink } from './pdf-ink';
@@ -58,7 +58,7 @@ const SHORT_BLOCK = 7;
 /** Adds the squares sheet of a piece: the small drawing on its numbered squares, and the table of points and proofs. */
 export function addSquaresPages({ document, garment, piece, words, garmentLine }: SquaresPages): void {
   const paper = { ...garment.paper, turned: 'upright' } as const;
-  const sheet = sheetOf(paper);
+  const sheet = homeSheet(paper);
   const left = paper.margin + OVERHANG;
   const width = sheet.width - 2 * left;
   const bottom = sheet.height - paper.margin;

@@ -36,7 +36,7 @@ describe('printerReading', () => {
   it('takes what was fitted to other paper, or is off by more than three in a hundred, for no printer', () => {
     expect(printerReading(proofOf(inches((4 * 210) / 215.9), inches((4 * 210) / 215.9)))).toEqual({
       kind: 'not-the-printer',
-      cause: 'letter-fit-to-a4',
+      cause: { kind: 'fitted', page: 'letter', to: 'a4' },
     });
     expect(printerReading(proofOf(inches(3.76), inches(3.76)))?.kind).toBe('not-the-printer');
     expect(printerReading(proofOf(inches(4.13), inches(4)))?.kind).toBe('not-the-printer');

@@ -15,6 +15,7 @@ import { planPages } from '../../core/paper/page-plan';
 import { printedFindings } from '../../core/paper/pages-out-of-date';
 import { addPrinting, mendingOf, printingOf, setUnused } from '../../core/paper/printing-of';
 import { piecesOnPaper } from '../../core/paper/sheets-now';
+import { tapedSheets } from '../../core/paper/taped-sheets';
 import { curved, garmentOf, LETTER, rectangle } from './pieces';
 
 const made = (garment: Garment, id: string, today = '2026-11-07') => ({
@@ -23,7 +24,7 @@ const made = (garment: Garment, id: string, today = '2026-11-07') => ({
   version: versionSaid([], garment),
 });
 const print = (garment: Garment, id = 'one') =>
-  addPrinting(garment, printingOf(garment, garment.pieces, made(garment, id)));
+  addPrinting(garment, printingOf(garment, tapedSheets(garment.pieces, garment.paper).sheets, made(garment, id)));
 function mend(garment: Garment, id: string): Garment {
   const printing = mendingOf(garment, made(garment, id, '2026-11-09'));
   return printing ? addPrinting(garment, printing) : garment;

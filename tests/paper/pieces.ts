@@ -4,7 +4,15 @@ import { newGarment } from '../../core/garment/new-garment';
 import type { Piece } from '../../core/garment/piece';
 import type { Point } from '../../core/geometry/point';
 
-export const A4: PaperChoice = { size: 'a4', turned: 'upright', margin: 10, overlap: 10, step: 'sixteenth' };
+/** Pieces on it lie as they are drawn, so that names and numbers of pages can be worked by hand. */
+export const A4: PaperChoice = {
+  size: 'a4',
+  turned: 'upright',
+  margin: 10,
+  overlap: 10,
+  step: 'sixteenth',
+  placed: 'as-drawn',
+};
 /** Letter with half an inch of margin and half an inch of overlap. */
 export const LETTER: PaperChoice = { ...A4, size: 'letter', margin: 12.7, overlap: 12.7 };
 

@@ -1,0 +1,98 @@
+import { useState } from 'react';
+import type { Garment } from '../../core/garment/garment';
+import { type PaperChange, setPaper } from '../../core/garment/paper-edits';
+import type { StoredVersion } from '../../core/garment/version';
+import { SAFE_MARGIN } from '../../core/paper/page-sizes';
+import { useGarment } from '../state/garment-store';
+import { Card } from '../ui/card';
+import { Choice } from '../ui/choice';
+import { LengthField } from '../ui/length-field';
+import { Note } from '../ui/note';
+import { Pick } from '../ui/pick';
+import { paperWords as words } from '../words/paper';
+
+interface MoreCardProps {
+  readonly garment: Garment;
+  readonly versions: readonly StoredVersion[];
+  /** The version that is laid under the pieces. */
+  readonly under: number | undefined;
+  readonly onUnder: (version: number | undefined) => void;
+}
+
+/** What most leave as it is: margins, joins, how pieces are placed, squares and older versions. */
+export function MoreCard({ garment, versions, under, onUnder }: MoreCardProps) {
+  const edit = useGarment((state) => state.edit);
+  const [isOpen, setOpen] = useState(false);
+  const { paper, shownIn } = garment;
+  const { margin, loses, joins = 'lapped', placed = 'fewest', squaresOver = 'none' } = paper;
+  const change = (choice: PaperChange) => edit(words.paperLabel, (before) => setPaper(before, choice));
+  return (
+    <Card title={words.more} open={isOpen} onToggle={setOpen}>
+      <Choice
+        label={words.placed}
+        value={placed}
+        options={[
+          { value: 'fewest', words: words.fewest },
+          { value: 'as-drawn', words: words.asDrawn },
+        ]}
+        onChange={(value) => change({ placed: value === 'fewest' ? undefined : value })}
+      />
+      <Choice
+        label={words.joins}
+        value={joins}
+        options={[
+          { value: 'lapped', words: words.lapped },
+          { value: 'butted', words: words.butted },
+        ]}
+        onChange={(value) => change({ joins: value === 'lapped' ? undefined : value })}
+      />
+      {joins === 'lapped' && (
+        <LengthField
+          label={words.overlap}
+          value={paper.overlap}
+          shownIn={shownIn}
+          min={0}
+          onCommit={(overlap) => overlap !== undefined && change({ overlap })}
+        />
+      )}
+      <LengthField
+        label={words.loses}
+        value={loses}
+        shownIn={shownIn}
+        hint={words.losesHint}
+        min={0}
+        allowEmpty
+        onCommit={(measured) => change({ loses: measured, margin: measured ?? SAFE_MARGIN })}
+      />
+      <LengthField
+        label={words.margin}
+        value={margin}
+        shownIn={shownIn}
+        min={0}
+        onCommit={(wanted) => wanted !== undefined && change({ margin: wanted })}
+      />
+      {margin < (loses ?? SAFE_MARGIN) && <Note tone="warn">{words.keepsClear(loses, shownIn)}</Note>}
+      <Choice
+        label={words.squaresOver}
+        value={squaresOver}
+        options={[
+          { value: 'none', words: words.noSquares },
+          { value: 'inch', words: words.inchSquares },
+          { value: 'centimetre', words: words.centimetreSquares },
+        ]}
+        onChange={(value) => change({ squaresOver: value === 'none' ? undefined : value })}
+      />
+      {versions.length > 0 && (
+        <Pick
+          label={words.under}
+          value={under === undefined ? 'none' : String(under)}
+          options={[
+            { value: 'none', words: words.noUnder },
+            ...versions.map((version) => ({ value: String(version.number), words: words.versionNamed(version) })),
+          ]}
+          onChange={(value) => onUnder(value === 'none' ? undefined : Number(value))}
+        />
+      )}
+    </Card>
+  );
+}

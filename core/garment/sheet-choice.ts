@@ -1,0 +1,17 @@
+export const PAPER_SIZES = ['a4', 'letter', 'legal', 'a3', 'tabloid', 'a0', 'roll'] as const;
+export type PaperSize = (typeof PAPER_SIZES)[number];
+
+/** Which sheets pages are printed on, and how neighbours are joined. Lengths in mm. */
+export interface SheetChoice {
+  readonly size: PaperSize;
+  readonly turned: 'upright' | 'sideways';
+  /** Left clear on every side of the sheet: what her printer cannot reach, or more. */
+  readonly margin: number;
+  /** How far neighbouring pages share the drawing. */
+  readonly overlap: number;
+  /** Cut off both pages and set edge to edge; laid over one another unless said. */
+  readonly joins?: 'butted';
+  /** How wide the roll is, and how long the sheet cut from it; of a roll alone. */
+  readonly rollWidth?: number;
+  readonly rollLength?: number;
+}

@@ -1,0 +1,71 @@
+import { distance, type Point } from '../geometry/point';
+import { CELL, coveredBy } from './covered';
+import { farFrom } from './far-from';
+
+interface Window {
+  readonly width: number;
+  readonly height: number;
+}
+
+/**
+ * So many pages it takes at least, whatever way pieces and sheets are turned, shifted and put together: the most of
+ * three counts that each hold for any way of printing on sheets in rows and columns that hang together.
+ */
+export function pagesBound(pieces: readonly (readonly Point[])[], window: Window, overlap: number): number {
+  const [long, short] = [Math.max(window.width, window.height), Math.min(window.width, window.height)];
+  const across = Math.hypot(long, short);
+  const each = pieces.map((ink) => Math.max(farApart(ink, across), inRow(ink, long, short, overlap)));
+  const area = pieces.reduce((sum, ink) => sum + neededArea(ink, short - overlap), 0);
+  return Math.max(pieces.length > 0 ? 1 : 0, ...each, Math.ceil(area / (long * short) - 1e-9));
+}
+
+/** Places further apart than a window's diagonal each need a page of their own. */
+function farApart(ink: readonly Point[], across: number): number {
+  const from = furthest(ink, ink[0]);
+  if (!from) return 0;
+  const chosen = [from];
+  for (;;) {
+    let [best, most] = [undefined as Point | undefined, Number.POSITIVE_INFINITY];
+    for (const place of ink) {
+      const near = Math.min(...chosen.map((one) => distance(one, place)));
+      // Of the places far enough the nearest, so that more find room.
+      if (near > across && near < most) [best, most] = [place, near];
+    }
+    if (!best) return chosen.length;
+    chosen.push(best);
+  }
+}
+
+/** Pages that hang together reach furthest in a row: how many it takes from one end of a piece to the other. */
+function inRow(ink: readonly Point[], long: number, short: number, overlap: number): number {
+  const from = furthest(ink, ink[0]);
+  const to = furthest(ink, from);
+  if (!from || !to) return 0;
+  const reach = distance(from, to);
+  for (let count = 1; ; count++) {
+    const row = (side: number) => count * (side - overlap) + overlap;
+    if (Math.max(Math.hypot(row(long), short), Math.hypot(row(short), long)) >= reach) return count;
+  }
+}
+
+function furthest(ink: readonly Point[], from: Point | undefined): Point | undefined {
+  return from && ink.reduce((a, b) => (distance(b, from) > distance(a, from) ? b : a));
+}
+
+/**
+ * How much of the inside of a piece must lie on pages (mm²): all but what a page without a line on it may leave out. Such
+ * a page holds a circle of half its shorter side, free of lines, and reaches at most the root of two times as far.
+ */
+function neededArea(ink: readonly Point[], shortStep: number): number {
+  const covered = coveredBy(ink);
+  const { wide, cells } = covered;
+  const radius = shortStep / 2 / CELL - 1;
+  const fromLines = farFrom(covered, (what) => what === 2);
+  const middles = cells.map((what, index) => (what === 1 && (fromLines[index] ?? 0) >= radius ? 1 : 0));
+  const fromMiddles = farFrom({ ...covered, cells: middles }, (what) => what === 1);
+  let count = 0;
+  for (let index = 0; index < wide * covered.high; index++) {
+    if (cells[index] === 1 && (fromMiddles[index] ?? 0) > radius * Math.SQRT2 + 2) count += 1;
+  }
+  return count * CELL * CELL;
+}

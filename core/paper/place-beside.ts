@@ -1,0 +1,122 @@
+import type { Mark } from '../drawing/drawing';
+import type { Motion } from '../garment/printed';
+import { CELL, type Covered, coveredBy, Ground, lineCells, type Run, runsOf } from './covered';
+import { movedMarks } from './moved-marks';
+import { inkPlaces, type PagePlan } from './page-plan';
+
+/** Pieces lie at least so many cells apart: room for the scissors. */
+const APART = 2;
+
+/** Places tried lie so many cells apart. */
+const STEP = 2;
+
+/** So many cells of its lines tell soon that a place takes too many pages. */
+const FIRST_LOOK = 16;
+
+/** Pages with what lies on them, a drawing a piece. */
+interface There {
+  readonly plan: PagePlan;
+  readonly drawings: readonly (readonly Mark[])[];
+}
+
+/** What a place costs: pages more, and of equals how far it lies down and to the right. */
+interface Place {
+  readonly motion: Motion;
+  readonly pages: number;
+  readonly far: number;
+}
+
+/**
+ * Where a piece lies on the pages of others so that it takes fewest pages more, and fewer than `fewerThan`, turned by one
+ * of the angles; `undefined` where there is no such place. On a roll a place is the better the less far down it reaches.
+ */
+export function placeBeside(
+  { plan, drawings }: There,
+  marks: readonly Mark[],
+  angles: readonly number[],
+  fewerThan: number,
+): Motion | undefined {
+  const ground = new Ground(
+    drawings.flatMap((one) => runsOf(coveredBy(inkPlaces(one)))),
+    APART,
+  );
+  const pages = new PagesTaken(plan);
+  const isRoll = plan.paper.size === 'roll';
+  const { first, last } = pages;
+  let best: Place | undefined;
+  for (const angle of angles) {
+    const covered = coveredBy(inkPlaces(movedMarks(marks, { angle, dx: 0, dy: 0 })));
+    const runs = longestFirst(runsOf(covered));
+    const cells = lineCells(covered);
+    const every = Math.max(1, Math.floor(cells.length / FIRST_LOOK));
+    const look = cells.filter((_, index) => index % every === 0);
+    const [from, to] = isRoll ? [first.x, last.x - covered.wide] : [first.x - covered.wide, last.x];
+    for (let y = Math.ceil(isRoll ? first.y : first.y - covered.high); y <= last.y; y += STEP) {
+      for (let x = Math.ceil(from); x <= to; x += STEP) {
+        const [dx, dy] = [x - covered.left, y - covered.top];
+        const far = isRoll ? y + covered.high : farness(covered, x - first.x, y - first.y);
+        const most: number = best ? (far < best.far ? best.pages : best.pages - 1) : fewerThan - 1;
+        if (most < 0 || pages.more(look, dx, dy, most) > most) continue;
+        if (!runs.every((run) => ground.isFree(run, dx, dy))) continue;
+        const more = pages.more(cells, dx, dy, most);
+        if (more <= most) best = { motion: { angle, dx: dx * CELL, dy: dy * CELL }, pages: more, far };
+      }
+    }
+  }
+  return best?.motion;
+}
+
+/** Near the first page is near, and down counts a little more. */
+function farness({ high }: Covered, x: number, y: number): number {
+  return Math.abs(y) + Math.abs(x) + (y + high) * 1e-3;
+}
+
+/** Runs in such an order that one that is not free is come upon early. */
+function longestFirst(runs: readonly Run[]): Run[] {
+  return runs.toSorted((a, b) => b.to - b.from - (a.to - a.from));
+}
+
+/** More rows and columns than this beside the pages there are, nobody looks at. */
+const BEYOND = 64;
+
+/** Which pages are there, asked how many more the cells of a drawing would take. A roll has one row of them. */
+class PagesTaken {
+  readonly first: { readonly x: number; readonly y: number };
+  readonly last: { readonly x: number; readonly y: number };
+  private readonly across: number;
+  private readonly down: number;
+  private readonly columns: number;
+  /** For each page the number of the last question that found it, or -1 where the page is there. */
+  private readonly found: Int32Array;
+  private asked = 0;
+
+  constructor({ origin, step, window, rows, columns, pages, paper }: PagePlan) {
+    this.first = { x: origin.x / CELL, y: origin.y / CELL };
+    this.last = {
+      x: (origin.x + (columns - 1) * step.across + window.width) / CELL,
+      y: (origin.y + (rows - 1) * step.down + window.height) / CELL,
+    };
+    this.across = step.across / CELL;
+    this.down = paper.size === 'roll' ? Number.POSITIVE_INFINITY : step.down / CELL;
+    this.columns = columns + 2 * BEYOND;
+    this.found = new Int32Array(this.columns * (rows + 2 * BEYOND));
+    for (const { row, column } of pages) this.found[(row + BEYOND) * this.columns + column + BEYOND] = -1;
+  }
+
+  /** How many pages more; soon given up beyond `most`. */
+  more(cells: readonly { readonly x: number; readonly y: number }[], dx: number, dy: number, most: number): number {
+    this.asked += 1;
+    let count = 0;
+    const [right, below] = [dx + 0.5 - this.first.x, dy + 0.5 - this.first.y];
+    for (const { x, y } of cells) {
+      const column = Math.floor((x + right) / this.across) + BEYOND;
+      const page = (Math.floor((y + below) / this.down) + BEYOND) * this.columns + column;
+      const state = this.found[page];
+      if (state === -1 || state === this.asked) continue;
+      this.found[page] = this.asked;
+      count += 1;
+      if (count > most) return count;
+    }
+    return count;
+  }
+}

@@ -1,0 +1,227 @@
+import type { Mark } from '../drawing/drawing';
+import { pieceDrawing } from '../drawing/piece-drawing';
+import type { PaperChoice } from '../garment/garment';
+import type { Piece } from '../garment/piece';
+import type { Motion } from '../garment/printed';
+import type { SheetChoice } from '../garment/sheet-choice';
+import { boxOfPoints } from '../geometry/bounds';
+import { coveredArea } from './covered';
+import { movedMarks, STAYS_PUT } from './moved-marks';
+import { inkPlaces, type PagePlan, planPages, windowsFor } from './page-plan';
+import { sheetChoiceOf, sheetOf } from './page-sizes';
+import { pagesBound } from './pages-bound';
+import { placeBeside } from './place-beside';
+
+/** A piece as it lies on sheets. */
+export interface PlacedPiece {
+  readonly piece: Piece;
+  readonly motion: Motion;
+  /** Its drawing, turned and moved. */
+  readonly marks: readonly Mark[];
+  /** The lines of an older version of it, laid under it. */
+  readonly under: readonly Mark[];
+}
+
+/** What may be laid under pieces: an older version of them, by their ids. */
+export type Under = readonly Piece[];
+
+/** Pages taped together to one large sheet, with one piece on it or several. */
+export interface TapedSheet {
+  readonly placed: readonly PlacedPiece[];
+  readonly plan: PagePlan;
+}
+
+/** How many pages there are, and how many there might be. */
+export interface PagesCounted {
+  readonly pages: number;
+  /** Each piece as it is drawn, in rows and columns of the sheets chosen, none left out. */
+  readonly plain: number;
+  /** With fewer it cannot be done, whatever way pieces and sheets are turned. */
+  readonly least: number;
+  /** How much paper that is, mm². */
+  readonly paper: number;
+}
+
+export interface TapedSheets {
+  readonly sheets: readonly TapedSheet[];
+  readonly counted: PagesCounted;
+}
+
+export interface Laying {
+  readonly under?: Under | undefined;
+  /** Told the share done, 0 to 1. */
+  readonly tell?: ((share: number) => void) | undefined;
+}
+
+/**
+ * The pieces on as few pages as are found: each turned where that saves some, and put beside another on its pages where
+ * that does. Pieces that the paper has no room for are left out. The same pieces on the same paper lie the same way.
+ */
+export function tapedSheets(pieces: readonly Piece[], paper: PaperChoice, options: Laying = {}): TapedSheets {
+  const { under = [], tell } = options;
+  const sheets = sheetChoiceOf(paper);
+  const alone = pieces.flatMap((piece, index) => {
+    tell?.((index / pieces.length) * 0.5);
+    const sheet =
+      paper.placed === 'as-drawn' ? asDrawn(lines(piece, under), sheets) : turned(lines(piece, under), sheets);
+    return sheet ? [sheet] : [];
+  });
+  const joined = paper.placed === 'as-drawn' ? alone : together(alone, under, sheets, tell);
+  const order = (sheet: TapedSheet) => Math.min(...sheet.placed.map(({ piece }) => pieces.indexOf(piece)));
+  const found = joined.toSorted((a, b) => order(a) - order(b));
+  return { sheets: found, counted: counted(found, alone, sheets) };
+}
+
+/** A piece's drawing where it lies on the table, and the older one under it. */
+interface Lines {
+  readonly piece: Piece;
+  readonly marks: readonly Mark[];
+  readonly under: readonly Mark[];
+}
+
+const OUTLINES: readonly string[] = ['cut', 'stitch', 'fold', 'dart'];
+
+function lines(piece: Piece, older: Under): Lines {
+  const before = older.find(({ id }) => id === piece.id);
+  const drawing = before ? pieceDrawing(before) : [];
+  const under = drawing.filter((mark) => mark.kind === 'stroke' && OUTLINES.includes(mark.line));
+  return { piece, marks: pieceDrawing(piece), under };
+}
+
+function placedBy({ piece, marks, under }: Lines, motion: Motion): PlacedPiece {
+  return { piece, motion, marks: movedMarks(marks, motion), under: movedMarks(under, motion) };
+}
+
+/** Everything drawn of pieces. */
+function drawingOf(placed: readonly PlacedPiece[]): readonly Mark[] {
+  const [only, ...others] = placed;
+  // The drawing of one piece alone is the very one that is remembered.
+  if (only && others.length === 0 && only.under.length === 0) return only.marks;
+  return placed.flatMap(({ marks, under }) => [...marks, ...under]);
+}
+
+function sheetOfOne(placed: PlacedPiece, sheets: SheetChoice): TapedSheet | undefined {
+  const plan = planPages(drawingOf([placed]), sheets);
+  return plan && { placed: [placed], plan };
+}
+
+function asDrawn(drawn: Lines, sheets: SheetChoice): TapedSheet | undefined {
+  return sheetOfOne(placedBy(drawn, STAYS_PUT), sheets);
+}
+
+/** How much paper a sheet takes (mm²): of sheets that are all alike, as good as their number. */
+function paperOf({ plan }: TapedSheet): number {
+  const { width, height } = sheetOf(plan.paper);
+  return plan.pages.length * width * height;
+}
+
+/** A saving smaller than this share of one page is none (mm² over mm²): a roll may save a hair. */
+const WORTH_IT = 0.02;
+
+function isLess(a: number, b: number): boolean {
+  return a < b * (1 - WORTH_IT);
+}
+
+/** So many of the turns that look best are tried, and turns that are looked at stand so many degrees apart. */
+const TURNS_TRIED = 4;
+const TURN_EVERY = 3;
+
+function turned(drawn: Lines, sheets: SheetChoice): TapedSheet | undefined {
+  const first = asDrawn(drawn, sheets);
+  if (!first) return undefined;
+  const tried = likelyTurns(first, sheets).map((angle) => sheetOfOne(placedBy(drawn, { angle, dx: 0, dy: 0 }), sheets));
+  return tried.reduce<TapedSheet>((best, one) => (one && isLess(paperOf(one), paperOf(best)) ? one : best), first);
+}
+
+/** The turns by which a drawing's box takes fewest rows and columns, the least box first among equals; a quarter turn always. */
+function likelyTurns({ plan: { ink, window } }: TapedSheet, sheets: SheetChoice): number[] {
+  const angles = Array.from({ length: 180 / TURN_EVERY }, (_, k) => (k * TURN_EVERY * Math.PI) / 180).slice(1);
+  const ranked = angles.map((angle) => {
+    const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+    const box = boxOfPoints(ink.map(({ x, y }) => ({ x: x * cos - y * sin, y: x * sin + y * cos })));
+    const [wide, high] = box ? [box.maxX - box.minX + 8, box.maxY - box.minY + 8] : [0, 0];
+    const columns = windowsFor(wide, window.width, sheets.overlap);
+    const rows = sheets.size === 'roll' ? high / 1000 : windowsFor(high, window.height, sheets.overlap);
+    return { angle, cells: columns * rows, area: wide * high };
+  });
+  ranked.sort((a, b) => a.cells - b.cells || a.area - b.area);
+  return [Math.PI / 2, ...ranked.slice(0, TURNS_TRIED).map(({ angle }) => angle)];
+}
+
+/** Puts pieces on the pages of others as long as that takes less paper than pages of their own. */
+function together(
+  alone: readonly TapedSheet[],
+  under: Under,
+  sheets: SheetChoice,
+  tell?: (share: number) => void,
+): TapedSheet[] {
+  const done: TapedSheet[] = [];
+  const largest = alone.toSorted((a, b) => paperOf(b) - paperOf(a) || boxOf(b) - boxOf(a));
+  for (const [index, sheet] of largest.entries()) {
+    tell?.(0.5 + (index / largest.length) * 0.5);
+    let best: { readonly at: number; readonly both: TapedSheet; readonly takes: number } | undefined;
+    for (const [at, there] of done.entries()) {
+      const both = besideOn(there, sheet, under, sheets);
+      const takes = both ? paperOf(both) - paperOf(there) : Number.POSITIVE_INFINITY;
+      if (both && isLess(takes, best?.takes ?? paperOf(sheet))) best = { at, both, takes };
+      if (takes <= 0) break;
+    }
+    if (best) done[best.at] = best.both;
+    else done.push(sheet);
+  }
+  return done;
+}
+
+function boxOf({ plan: { drawn } }: TapedSheet): number {
+  return (drawn.maxX - drawn.minX) * (drawn.maxY - drawn.minY);
+}
+
+/** A piece put on the pages of others where it takes least, with the pages planned anew. */
+function besideOn(there: TapedSheet, alone: TapedSheet, older: Under, sheets: SheetChoice): TapedSheet | undefined {
+  const [one] = alone.placed;
+  if (!one || !mayHaveRoom(there, alone, sheets)) return undefined;
+  const drawn = lines(one.piece, older);
+  const first = placedBy(drawn, STAYS_PUT);
+  const { angle } = one.motion;
+  const angles = [...new Set([0, Math.PI / 2, Math.PI, -Math.PI / 2, angle, angle + Math.PI])];
+  const drawings = there.placed.map((other) => drawingOf([other]));
+  // On a roll there is always room further down.
+  const fewerThan = sheets.size === 'roll' ? 2 : alone.plan.pages.length;
+  const motion = placeBeside({ plan: there.plan, drawings }, drawingOf([first]), angles, fewerThan);
+  if (!motion) return undefined;
+  const placed = [...there.placed, placedBy(drawn, motion)];
+  const all = drawingOf(placed);
+  const plans = [planPages([...all], sheets, there.plan.origin), planPages(all, sheets)];
+  const both = plans.flatMap((plan) => (plan ? [{ placed, plan }] : []));
+  return both.sort((a, b) => paperOf(a) - paperOf(b))[0];
+}
+
+/** Whether the pages there, and as many more as would still save one, are as large as what would lie on them. */
+function mayHaveRoom(there: TapedSheet, alone: TapedSheet, sheets: SheetChoice): boolean {
+  if (sheets.size === 'roll') return true;
+  const { window, step } = there.plan;
+  const pages = there.plan.pages.length + alone.plan.pages.length - 1;
+  const covers = [...there.placed, ...alone.placed].reduce(
+    (sum, one) => sum + coveredArea(inkPlaces(drawingOf([one]))),
+    0,
+  );
+  return covers <= pages * Math.max(window.width * step.down, window.height * step.across);
+}
+
+function counted(found: readonly TapedSheet[], alone: readonly TapedSheet[], sheets: SheetChoice): PagesCounted {
+  const window = alone[0]?.plan.window;
+  const inks = alone.map(({ plan }) => plan.ink);
+  return {
+    pages: found.reduce((sum, { plan }) => sum + plan.pages.length, 0),
+    plain: alone.reduce((sum, { placed: [one] }) => sum + (one ? plainPages(one.piece, sheets) : 0), 0),
+    // A roll is as long as it needs to be: there pages are no measure.
+    least: !window || sheets.size === 'roll' ? found.length : pagesBound(inks, window, sheets.overlap),
+    paper: found.reduce((sum, sheet) => sum + paperOf(sheet), 0),
+  };
+}
+
+/** The pages of a piece as it is drawn, in rows and columns from its own corner. */
+function plainPages(piece: Piece, sheets: SheetChoice): number {
+  const plan = planPages(pieceDrawing(piece), sheets);
+  return plan ? plan.rows * plan.columns : 0;
+}
