@@ -1,5 +1,6 @@
 import { lazy, Suspense } from 'react';
 import styles from './app.module.css';
+import { WalkBar } from './guide/walk-bar';
 import { ShelfRoom } from './shelf/shelf-room';
 import { Header } from './shell/header';
 import { KeptNotice } from './shell/kept-notice';
@@ -8,6 +9,7 @@ import { SayRefused } from './shell/say-refused';
 import { UndoKeys } from './shell/undo-keys';
 import { UpdateNotice } from './shell/update-notice';
 import { useGarment } from './state/garment-store';
+import { useGuide } from './state/guide-store';
 import { type Room, useTable } from './state/table-store';
 import { SaidHere } from './ui/say';
 import { shellWords as words } from './words/shell';
@@ -28,11 +30,14 @@ const rooms: Readonly<Record<Room, React.ComponentType>> = {
   check: lazy(async () => ({ default: (await import('./check/check-room')).CheckRoom })),
 };
 
+const GuideBook = lazy(async () => ({ default: (await import('./guide/guide-book')).GuideBook }));
+
 /** The workbench: a strip along the top and one room below it. Without a garment there is only the shelf. */
 export function App() {
   const chosen = useTable((table) => table.room);
   const hasGarment = useGarment((state) => state.garment !== undefined);
   const room = hasGarment ? chosen : 'shelf';
+  const page = useGuide((guide) => guide.page);
   const Entered = rooms[room];
   return (
     <div className={styles.app}>
@@ -48,7 +53,13 @@ export function App() {
             <Entered />
           </Suspense>
         </RoomGuard>
+        {page !== undefined && (
+          <Suspense fallback={null}>
+            <GuideBook page={page} />
+          </Suspense>
+        )}
       </div>
+      <WalkBar />
     </div>
   );
 }

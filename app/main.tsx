@@ -1,7 +1,4 @@
-import '@fontsource/alegreya-sans/latin-400.css';
-import '@fontsource/alegreya-sans/latin-700.css';
-import '@fontsource/alegreya-sans/latin-ext-400.css';
-import '@fontsource/alegreya-sans/latin-ext-700.css';
+import './ui/fonts.css';
 import './ui/tokens.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';

@@ -3,7 +3,10 @@ import type { Figure } from './figure';
 
 const groups: Readonly<Record<string, () => Promise<readonly Figure[]>>> = {
   geometry: async () => (await import('./geometry')).geometryFigures(),
-  drag: async () => (await import('./drag')).dragFigures(),
+  drag: async () => [
+    ...(await (await import('./drag')).dragFigures()),
+    ...(await (await import('./drag-screen')).dragScreenFigures()),
+  ],
   ink: async () => (await import('./ink')).inkFigures(),
   lay: async () => (await import('./lay')).layFigures(process.argv),
   photo: async () => (await import('./photo')).photoFigures(process.argv),

@@ -1,4 +1,5 @@
 import { useEffect, useRef } from 'react';
+import { pieceOf } from '../../core/garment/with-piece';
 import { useTable } from '../state/table-store';
 import { chosenStop } from '../table/walk';
 import { BodyTotals } from './body-totals';
@@ -9,15 +10,18 @@ import { MarkCard } from './mark-cards';
 import { OutlineCard } from './outline-card';
 import { PieceCard } from './piece-card';
 import { PiecesCard } from './pieces-card';
-import { chosenPieceId, usePiece } from './pieces-layer';
+import { chosenPieceId } from './pieces-layer';
 import { PointCard } from './point-card';
+import { useRestedGarment } from './rested-garment';
 import { TraceCard } from './trace-card';
 
 /** The notebook of the draft room: what is chosen first, then the piece it belongs to, then every piece. */
 export function Notebook() {
   const tracing = useDraft((draft) => draft.mode === 'trace');
   const chosen = useTable((table) => table.chosen);
-  const piece = usePiece(chosenPieceId(chosen));
+  const garment = useRestedGarment();
+  const pieceId = chosenPieceId(chosen);
+  const piece = garment && pieceId !== undefined ? pieceOf(garment, pieceId) : undefined;
   const top = useRef<HTMLDivElement>(null);
   // What is chosen on the table comes into sight; what is chosen from the list of points takes the focus to its card.
   // biome-ignore lint/correctness/useExhaustiveDependencies: the choice is what this effect is about

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { lazy, Suspense, useState } from 'react';
 import { useGarment } from '../state/garment-store';
 import { useTable } from '../state/table-store';
 import { openFromShelf } from '../storage/bring-in';
@@ -15,7 +15,9 @@ import { shelfWords as words } from '../words/shelf';
 import { CoverPicture } from './cover-picture';
 import { ORDERS, type Order, onShelf } from './shelf-order';
 import styles from './shelf-room.module.css';
-import { TakeUp } from './take-up';
+
+/** Judging a garment for another body brings all the checks with it, so it is fetched when it is asked for. */
+const TakeUp = lazy(async () => ({ default: (await import('./take-up')).TakeUp }));
 
 interface ShelfListProps {
   readonly rows: readonly OnShelf[];
@@ -115,7 +117,11 @@ export function ShelfList({ rows, onTableId, onChange, onTrouble }: ShelfListPro
             />
             <Button icon="bin" title={words.removeLabel(row.name)} onPress={() => setAsked(row.id)} />
           </div>
-          {takenUp === row.id && <TakeUp row={row} rows={rows} onLeave={() => setTakenUp(undefined)} />}
+          {takenUp === row.id && (
+            <Suspense>
+              <TakeUp row={row} rows={rows} onLeave={() => setTakenUp(undefined)} />
+            </Suspense>
+          )}
           {asked === row.id && (
             <div className={styles.asked}>
               <Note tone="stop">{words.removeSure(row.name)}</Note>

@@ -1,6 +1,7 @@
 import { useCallback, useEffect, useState } from 'react';
 import { newGarment } from '../../core/garment/new-garment';
 import { useGarment } from '../state/garment-store';
+import { useGuide } from '../state/guide-store';
 import { useTable } from '../state/table-store';
 import { today } from '../state/today';
 import { openProjectFile, startDemo, startGarment } from '../storage/bring-in';
@@ -9,6 +10,7 @@ import { bringUpRows, listShelf, type OnShelf } from '../storage/shelf';
 import { LookChoice } from '../ui/look-choice';
 import { Note } from '../ui/note';
 import { say } from '../ui/say';
+import { guideWords } from '../words/guide/guide';
 import { projectFileWords } from '../words/project-file';
 import { shelfWords as words } from '../words/shelf';
 import { wholeShelfWords } from '../words/whole-shelf';
@@ -69,6 +71,14 @@ export function ShelfRoom() {
     });
   }
 
+  function startWalk() {
+    return attempt(async () => {
+      const garmentId = await startDemo(today());
+      useGuide.getState().setWalk({ garmentId, step: 0 });
+      goTo('wearer', { kind: 'nothing' });
+    });
+  }
+
   function openFiles(files: readonly File[]) {
     return attempt(async () => {
       setBrought(undefined);
@@ -105,6 +115,7 @@ export function ShelfRoom() {
             onPress={startFromPicture}
           />
           <StartCard icon="piece" title={words.startDemo} help={words.startDemoHelp} onPress={tryDemo} />
+          <StartCard icon="book" title={guideWords.startWalk} help={guideWords.startWalkHelp} onPress={startWalk} />
           <StartCard icon="open" title={words.openFile} help={words.openFileHelp} onFiles={openFiles} />
         </div>
         {bringing && <Note tone="plain">{bringing}</Note>}

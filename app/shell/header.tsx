@@ -1,3 +1,4 @@
+import { GuideButton } from '../guide/guide-button';
 import { useGarment } from '../state/garment-store';
 import { useTable } from '../state/table-store';
 import { Button } from '../ui/button';
@@ -21,6 +22,9 @@ export function Header() {
           <History />
         </>
       )}
+      <div className={styles.guide}>
+        <GuideButton />
+      </div>
     </header>
   );
 }

@@ -1,15 +1,11 @@
 import { create } from 'zustand';
-import { beforeYouCut, type Finding } from '../../core/check/before-you-cut';
-import { type LeftFinding, partKnowingly } from '../../core/check/left-knowingly';
+import type { Finding } from '../../core/check/before-you-cut';
 import type { PointName } from '../../core/check/points-to-be-sure-of';
 import { useGarment } from './garment-store';
+import type { LookedOver } from './look-over';
 import type { Room } from './table-store';
 
-interface FindingsState {
-  /** All of them, and parted into those that are open and those that are left knowingly. */
-  readonly findings: readonly Finding[];
-  readonly open: readonly Finding[];
-  readonly left: readonly LeftFinding[];
+interface FindingsState extends LookedOver {
   /** Only what is open counts. */
   readonly countByRoom: Readonly<Partial<Record<Room, number>>>;
 }
@@ -17,8 +13,10 @@ interface FindingsState {
 /** How long the garment must rest before it is looked over again, so that a drag is never held up. */
 const REST_MS = 150;
 
+const NOTHING: LookedOver = { findings: [], open: [], left: [] };
+
 /** Everything still open in the garment on the table, worked out a moment after each change. */
-export const useFindings = create<FindingsState>(() => ({ findings: [], open: [], left: [], countByRoom: {} }));
+export const useFindings = create<FindingsState>(() => ({ ...NOTHING, countByRoom: {} }));
 
 let waiting: ReturnType<typeof setTimeout> | undefined;
 useGarment.subscribe((now, before) => {
@@ -28,11 +26,14 @@ useGarment.subscribe((now, before) => {
   waiting = setTimeout(lookOver, before.garment?.id === now.garment?.id ? REST_MS : 0);
 });
 
-function lookOver(): void {
+async function lookOver(): Promise<void> {
+  // The checks come on their own: the shelf can be used before they are there.
   const { garment } = useGarment.getState();
-  const findings = garment ? beforeYouCut(garment) : [];
+  const found = garment && (await import('./look-over')).lookedOver(garment);
+  // Another may have been taken to the table while they came; it is looked over in its turn.
+  if (useGarment.getState().garment?.id !== garment?.id) return;
+  const { findings, open, left } = found ?? NOTHING;
   const countByRoom: Partial<Record<Room, number>> = {};
-  const { open, left } = garment ? partKnowingly(garment, findings) : { open: [], left: [] };
   for (const finding of open) {
     const room = roomOf(finding);
     countByRoom[room] = (countByRoom[room] ?? 0) + 1;

@@ -85,7 +85,7 @@ async function isHere(id: string): Promise<boolean> {
 }
 
 /** The demo garment, fresh, with its picture from the program itself. */
-export async function startDemo(today: string): Promise<void> {
+export async function startDemo(today: string): Promise<string> {
   const answer = await fetch('./demo/linden-plate.jpg');
   const photoId = newId();
   await keepOrHoldPhoto({
@@ -95,5 +95,7 @@ export async function startDemo(today: string): Promise<void> {
     name: 'linden-plate.jpg',
     ...lindenPhotoSize,
   });
-  await startGarment(lindenGarment({ newId, today, photoId }));
+  const garment = lindenGarment({ newId, today, photoId });
+  await startGarment(garment);
+  return garment.id;
 }

@@ -27,6 +27,7 @@ export function usePointer({ surface, gestures, hover, changed, penSeen, wheel, 
     if (!box) return;
     let frame = 0;
     let hovering: Contact | undefined;
+    let corner: { readonly left: number; readonly top: number } | undefined;
     let penSeenAt: number | undefined;
     let resting: ReturnType<typeof setTimeout> | undefined;
 
@@ -42,7 +43,9 @@ export function usePointer({ surface, gestures, hover, changed, penSeen, wheel, 
     };
 
     const contactOf = (event: PointerEvent): Contact => {
-      const { left, top } = box.getBoundingClientRect();
+      // The canvas stays where it is while something is moved on it; to ask again would lay the page out at every move.
+      if (gestures.doing() === 'nothing' || !corner) corner = box.getBoundingClientRect();
+      const { left, top } = corner;
       return {
         id: event.pointerId,
         kind: kindOf(event),

@@ -20,6 +20,8 @@ export interface Furniture extends Header {
   readonly placed: readonly PlacedPiece[];
   /** What the printer makes of a length, where pages are drawn the other way round. */
   readonly printer: PrinterFactors | undefined;
+  /** The older version that lies under the pieces in dots. */
+  readonly underSaid: string | undefined;
   readonly joins: readonly Join[];
   /** The ticks, stored once for all pages. */
   readonly rulers: StoredDrawing;
@@ -59,7 +61,9 @@ function inkJoin(ink: Ink, { document, words, page, paper }: Furniture, join: Jo
   const says = paper.joins === 'butted' ? words.cutAndSetTo(other) : lapped;
   const { x, y } = join.wordsAt;
   const style = { size: 2.1, align: 'middle', grey: 0.2 } as const;
-  const base = isOver ? -0.9 : 2.4;
+  // Edge to edge the line stands among the figures of the rulers: words keep clear of them.
+  const clear = paper.joins === 'butted' ? 4.5 : 0;
+  const base = isOver ? -0.9 - clear : 2.4 + clear;
   if (join.runs === 'across') document.text(ink, says, x, y + base, style);
   else document.text(ink, says, x + base, y, { ...style, angle: -Math.PI / 2 });
 }
@@ -84,7 +88,10 @@ function inkJoinMark(ink: Ink, document: PdfDocument, { runs }: Join, { at, mark
 const SQUARE_GREY = 0.35;
 
 /** A square of just four inches, fine enough to lie over the drawing, with sharp corners to measure between. */
-function inkTestSquare(ink: Ink, { document, words, printer, plan, page, pieceName, placed }: Furniture): void {
+function inkTestSquare(
+  ink: Ink,
+  { document, words, printer, underSaid, plan, page, pieceName, placed }: Furniture,
+): void {
   const { x, y } = testSquarePlace(plan, page);
   const [right, bottom] = [x + TEST_SQUARE, y + TEST_SQUARE];
   ink.pen(0.2, [], SQUARE_GREY).rectangle(x, y, TEST_SQUARE, TEST_SQUARE);
@@ -109,6 +116,7 @@ function inkTestSquare(ink: Ink, { document, words, printer, plan, page, pieceNa
     base -= 3.4;
   };
   if (printer) small(words.corrected(printer));
+  if (underSaid !== undefined) small(words.layers.dotted(underSaid));
   // What the whole must measure is said where she looks to measure.
   for (const line of piecesTotals(placed, page, words).reverse()) small(line);
 }

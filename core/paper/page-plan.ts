@@ -140,7 +140,21 @@ function cellsFrom(ink: readonly Point[], drawn: Box, size: Size, at: TablePoint
   };
   const columns = windowsFor(box.maxX - origin.x, window.width, window.width - step.across);
   const rows = windowsFor(box.maxY - origin.y, window.height, window.height - step.down);
-  return { columns, rows, origin, cells: cellsAt(ink, origin, { columns, rows, ...size }) };
+  return withoutEmptySides({ columns, rows, origin, cells: cellsAt(ink, origin, { columns, rows, ...size }) }, size);
+}
+
+/** The sheets counted from the first row and column of which any is needed. */
+function withoutEmptySides({ columns, origin, cells }: Cells, { step }: Size): Cells {
+  const at = cells.map((cell) => ({ row: Math.floor(cell / columns), column: cell % columns }));
+  const top = Math.min(...at.map(({ row }) => row));
+  const left = Math.min(...at.map(({ column }) => column));
+  const wide = 1 + Math.max(...at.map(({ column }) => column)) - left;
+  return {
+    columns: wide,
+    rows: 1 + Math.max(...at.map(({ row }) => row)) - top,
+    origin: { x: origin.x + left * step.across, y: origin.y + top * step.down },
+    cells: at.map(({ row, column }) => (row - top) * wide + column - left),
+  };
 }
 
 /** The box round everything drawn; words count by their place alone. */

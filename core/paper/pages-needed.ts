@@ -59,13 +59,15 @@ function outwards(index: number): number {
   return index % 2 === 0 ? 0.5 + half : 0.5 - half;
 }
 
-/** Each place belongs to one sheet: the one whose own part, without the overlap to the next, holds it. */
+/** Each place belongs to one sheet: the one on whose side of the joins, in the middle of the overlaps, it lies. */
 function cellsTouched(places: readonly Point[], origin: Point, grid: Grid): Map<number, Point[]> {
-  const { columns, rows, step } = grid;
+  const { columns, rows, step, window } = grid;
+  const left = origin.x + (window.width - step.across) / 2;
+  const top = origin.y + (window.height - step.down) / 2;
   const cells = new Map<number, Point[]>();
   for (const place of places) {
-    const column = Math.min(columns - 1, Math.max(0, Math.floor((place.x - origin.x) / step.across)));
-    const row = Math.min(rows - 1, Math.max(0, Math.floor((place.y - origin.y) / step.down)));
+    const column = Math.min(columns - 1, Math.max(0, Math.floor((place.x - left) / step.across)));
+    const row = Math.min(rows - 1, Math.max(0, Math.floor((place.y - top) / step.down)));
     const cell = row * columns + column;
     const there = cells.get(cell);
     if (there) there.push(place);

@@ -77,7 +77,7 @@ interface PageJobs extends PagesSaid {
 
 function pageJobs(document: PdfDocument, { sheet, pages, joins, number, of, ...said }: PageJobs): (() => void)[] {
   const { plan, drawing, name, cutLine, placed } = sheet;
-  const { words, garment, garmentLine } = said;
+  const { words, garment, garmentLine, underSaid } = said;
   const rulers = storedRulers(document, plan.paper);
   return pages.map((page) => () => {
     addSheet(drawing, {
@@ -86,6 +86,7 @@ function pageJobs(document: PdfDocument, { sheet, pages, joins, number, of, ...s
       sheet: sheetOf(plan.paper),
       paper: plan.paper,
       printer: garment.paper.printer,
+      underSaid: placed.some(({ under }) => under.length > 0) ? underSaid : undefined,
       plan,
       placed,
       joins,
@@ -121,7 +122,7 @@ function storedSheet(document: PdfDocument, { placed, plan }: TapedSheet, said: 
     placed,
     plan,
     drawing: document.store(ink, growBox(plan.drawn, AROUND)),
-    cutLine: hasUnder ? `${cut} · ${words.layers.dotted(underSaid)}` : cut,
+    cutLine: cut,
   };
 }
 

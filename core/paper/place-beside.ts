@@ -1,5 +1,6 @@
 import type { Mark } from '../drawing/drawing';
 import type { Motion } from '../garment/printed';
+import type { Point } from '../geometry/point';
 import { CELL, type Covered, coveredBy, Ground, lineCells, type Run, runsOf } from './covered';
 import { movedMarks } from './moved-marks';
 import { inkPlaces, type PagePlan } from './page-plan';
@@ -13,15 +14,16 @@ const STEP = 2;
 /** So many cells of its lines tell soon that a place takes too many pages. */
 const FIRST_LOOK = 16;
 
-/** Pages with what lies on them, a drawing a piece. */
+/** What lies on pages, a drawing a piece, and ways in which their pages may lie under them. */
 interface There {
-  readonly plan: PagePlan;
+  readonly plans: readonly PagePlan[];
   readonly drawings: readonly (readonly Mark[])[];
 }
 
-/** What a place costs: pages more, and of equals how far it lies down and to the right. */
-interface Place {
+/** Where a piece goes, and on which of the plans: pages more, and of equals how far it lies down and to the right. */
+export interface Place {
   readonly motion: Motion;
+  readonly plan: PagePlan;
   readonly pages: number;
   readonly far: number;
 }
@@ -31,39 +33,65 @@ interface Place {
  * of the angles; `undefined` where there is no such place. On a roll a place is the better the less far down it reaches.
  */
 export function placeBeside(
-  { plan, drawings }: There,
+  { plans, drawings }: There,
   marks: readonly Mark[],
   angles: readonly number[],
   fewerThan: number,
-): Motion | undefined {
+): Place | undefined {
   const ground = new Ground(
     drawings.flatMap((one) => runsOf(coveredBy(inkPlaces(one)))),
     APART,
   );
+  const shapes = angles.map((angle) => shapeAt(marks, angle));
+  return plans.reduce<Place | undefined>(
+    (best, plan) => shapes.reduce((so, shape) => bestPlace(shape, plan, ground, so, fewerThan), best),
+    undefined,
+  );
+}
+
+/** A piece turned by an angle, as cells. */
+interface Shape {
+  readonly angle: number;
+  readonly covered: Covered;
+  readonly runs: readonly Run[];
+  readonly lines: readonly Point[];
+  /** Some of them, that tell soon. */
+  readonly look: readonly Point[];
+}
+
+function shapeAt(marks: readonly Mark[], angle: number): Shape {
+  const covered = coveredBy(inkPlaces(movedMarks(marks, { angle, dx: 0, dy: 0 })));
+  const lines = lineCells(covered);
+  const every = Math.max(1, Math.floor(lines.length / FIRST_LOOK));
+  const look = lines.filter((_, index) => index % every === 0);
+  return { angle, covered, runs: longestFirst(runsOf(covered)), lines, look };
+}
+
+/** The best place of one shape on one plan, or the one known before. */
+function bestPlace(
+  { angle, covered, runs, lines, look }: Shape,
+  plan: PagePlan,
+  ground: Ground,
+  known: Place | undefined,
+  fewerThan: number,
+): Place | undefined {
   const pages = new PagesTaken(plan);
-  const isRoll = plan.paper.size === 'roll';
   const { first, last } = pages;
-  let best: Place | undefined;
-  for (const angle of angles) {
-    const covered = coveredBy(inkPlaces(movedMarks(marks, { angle, dx: 0, dy: 0 })));
-    const runs = longestFirst(runsOf(covered));
-    const cells = lineCells(covered);
-    const every = Math.max(1, Math.floor(cells.length / FIRST_LOOK));
-    const look = cells.filter((_, index) => index % every === 0);
-    const [from, to] = isRoll ? [first.x, last.x - covered.wide] : [first.x - covered.wide, last.x];
-    for (let y = Math.ceil(isRoll ? first.y : first.y - covered.high); y <= last.y; y += STEP) {
-      for (let x = Math.ceil(from); x <= to; x += STEP) {
-        const [dx, dy] = [x - covered.left, y - covered.top];
-        const far = isRoll ? y + covered.high : farness(covered, x - first.x, y - first.y);
-        const most: number = best ? (far < best.far ? best.pages : best.pages - 1) : fewerThan - 1;
-        if (most < 0 || pages.more(look, dx, dy, most) > most) continue;
-        if (!runs.every((run) => ground.isFree(run, dx, dy))) continue;
-        const more = pages.more(cells, dx, dy, most);
-        if (more <= most) best = { motion: { angle, dx: dx * CELL, dy: dy * CELL }, pages: more, far };
-      }
+  const isRoll = plan.paper.size === 'roll';
+  const [from, to] = isRoll ? [first.x, last.x - covered.wide] : [first.x - covered.wide, last.x];
+  let best = known;
+  for (let y = Math.ceil(isRoll ? first.y : first.y - covered.high); y <= last.y; y += STEP) {
+    for (let x = Math.ceil(from); x <= to; x += STEP) {
+      const [dx, dy] = [x - covered.left, y - covered.top];
+      const far = isRoll ? y + covered.high : farness(covered, x - first.x, y - first.y);
+      const most = best ? (far < best.far ? best.pages : best.pages - 1) : fewerThan - 1;
+      if (most < 0 || pages.more(look, dx, dy, most) > most) continue;
+      if (!runs.every((run) => ground.isFree(run, dx, dy))) continue;
+      const more = pages.more(lines, dx, dy, most);
+      if (more <= most) best = { motion: { angle, dx: dx * CELL, dy: dy * CELL }, plan, pages: more, far };
     }
   }
-  return best?.motion;
+  return best;
 }
 
 /** Near the first page is near, and down counts a little more. */
@@ -104,7 +132,7 @@ class PagesTaken {
   }
 
   /** How many pages more; soon given up beyond `most`. */
-  more(cells: readonly { readonly x: number; readonly y: number }[], dx: number, dy: number, most: number): number {
+  more(cells: readonly Point[], dx: number, dy: number, most: number): number {
     this.asked += 1;
     let count = 0;
     const [right, below] = [dx + 0.5 - this.first.x, dy + 0.5 - this.first.y];

@@ -109,10 +109,20 @@ function asDrawn(drawn: Lines, sheets: SheetChoice): TapedSheet | undefined {
   return sheetOfOne(placedBy(drawn, STAYS_PUT), sheets);
 }
 
-/** How much paper a sheet takes (mm²): of sheets that are all alike, as good as their number. */
+/** How much paper a sheet takes (mm²). */
 function paperOf({ plan }: TapedSheet): number {
   const { width, height } = sheetOf(plan.paper);
   return plan.pages.length * width * height;
+}
+
+/** A join over the whole width of a roll is as bad as so much more of it (mm). */
+const JOIN_COSTS = 300;
+
+/** What is to be kept small: of sheets that are all alike their number, of a roll its length and the joins. */
+function costOf(sheet: TapedSheet): number {
+  const { paper, pages } = sheet.plan;
+  const joins = paper.size === 'roll' ? (pages.length - 1) * sheetOf(paper).width * JOIN_COSTS : 0;
+  return paperOf(sheet) + joins;
 }
 
 /** A saving smaller than this share of one page is none (mm² over mm²): a roll may save a hair. */
@@ -130,7 +140,7 @@ function turned(drawn: Lines, sheets: SheetChoice): TapedSheet | undefined {
   const first = asDrawn(drawn, sheets);
   if (!first) return undefined;
   const tried = likelyTurns(first, sheets).map((angle) => sheetOfOne(placedBy(drawn, { angle, dx: 0, dy: 0 }), sheets));
-  return tried.reduce<TapedSheet>((best, one) => (one && isLess(paperOf(one), paperOf(best)) ? one : best), first);
+  return tried.reduce<TapedSheet>((best, one) => (one && isLess(costOf(one), costOf(best)) ? one : best), first);
 }
 
 /** The turns by which a drawing's box takes fewest rows and columns, the least box first among equals; a quarter turn always. */
@@ -156,14 +166,14 @@ function together(
   tell?: (share: number) => void,
 ): TapedSheet[] {
   const done: TapedSheet[] = [];
-  const largest = alone.toSorted((a, b) => paperOf(b) - paperOf(a) || boxOf(b) - boxOf(a));
+  const largest = alone.toSorted((a, b) => costOf(b) - costOf(a) || boxOf(b) - boxOf(a));
   for (const [index, sheet] of largest.entries()) {
     tell?.(0.5 + (index / largest.length) * 0.5);
     let best: { readonly at: number; readonly both: TapedSheet; readonly takes: number } | undefined;
     for (const [at, there] of done.entries()) {
       const both = besideOn(there, sheet, under, sheets);
-      const takes = both ? paperOf(both) - paperOf(there) : Number.POSITIVE_INFINITY;
-      if (both && isLess(takes, best?.takes ?? paperOf(sheet))) best = { at, both, takes };
+      const takes = both ? costOf(both) - costOf(there) : Number.POSITIVE_INFINITY;
+      if (both && isLess(takes, best?.takes ?? costOf(sheet))) best = { at, both, takes };
       if (takes <= 0) break;
     }
     if (best) done[best.at] = best.both;
@@ -187,14 +197,34 @@ function besideOn(there: TapedSheet, alone: TapedSheet, older: Under, sheets: Sh
   const drawings = there.placed.map((other) => drawingOf([other]));
   // On a roll there is always room further down.
   const fewerThan = sheets.size === 'roll' ? 2 : alone.plan.pages.length;
-  const motion = placeBeside({ plan: there.plan, drawings }, drawingOf([first]), angles, fewerThan);
-  if (!motion) return undefined;
-  const placed = [...there.placed, placedBy(drawn, motion)];
+  const place = placeBeside({ plans: waysToLie(there, sheets), drawings }, drawingOf([first]), angles, fewerThan);
+  if (!place) return undefined;
+  const placed = [...there.placed, placedBy(drawn, place.motion)];
   const all = drawingOf(placed);
-  const plans = [planPages([...all], sheets, there.plan.origin), planPages(all, sheets)];
+  // Of equals the one that lies more evenly on its pages.
+  const plans = [planPages(all, sheets), planPages([...all], sheets, place.plan.origin)];
   const both = plans.flatMap((plan) => (plan ? [{ placed, plan }] : []));
-  return both.sort((a, b) => paperOf(a) - paperOf(b))[0];
+  return both.sort((a, b) => costOf(a) - costOf(b))[0];
 }
+
+/**
+ * The pages of a sheet with what is on them in the upper left, in the lower right, or evenly as it is: as long as that
+ * takes no more of them, for each leaves room elsewhere.
+ */
+function waysToLie({ placed, plan }: TapedSheet, sheets: SheetChoice): PagePlan[] {
+  if (sheets.size === 'roll') return [plan];
+  const { drawn, window, step, columns, rows } = plan;
+  const upperLeft = { x: drawn.minX - CLEAR_AROUND, y: drawn.minY - CLEAR_AROUND };
+  const lowerRight = {
+    x: drawn.maxX + CLEAR_AROUND - (columns - 1) * step.across - window.width,
+    y: drawn.maxY + CLEAR_AROUND - (rows - 1) * step.down - window.height,
+  };
+  const others = [upperLeft, lowerRight].flatMap((at) => planPages([...drawingOf(placed)], sheets, at) ?? []);
+  return [...others.filter(({ pages }) => pages.length <= plan.pages.length), plan];
+}
+
+/** What is in a corner of the pages stands so far from their edge (mm). */
+const CLEAR_AROUND = 2;
 
 /** Whether the pages there, and as many more as would still save one, are as large as what would lie on them. */
 function mayHaveRoom(there: TapedSheet, alone: TapedSheet, sheets: SheetChoice): boolean {

@@ -12,31 +12,37 @@ afterEach(() => {
   vi.useRealTimers();
 });
 
-it('a garment just opened is looked over at once', () => {
+/** Time goes by, and the checks are there. */
+async function pass(ms: number): Promise<void> {
+  await vi.advanceTimersByTimeAsync(ms);
+  await vi.dynamicImportSettled();
+}
+
+it('a garment just opened is looked over at once', async () => {
   useGarment.getState().open(linden());
-  vi.advanceTimersByTime(0);
+  await pass(0);
   expect(useFindings.getState().findings).toEqual(beforeYouCut(linden()));
 });
 
-it('findings wait until the garment has rested for 150 ms', () => {
+it('findings wait until the garment has rested for 150 ms', async () => {
   useGarment.getState().open(linden());
-  vi.advanceTimersByTime(0);
+  await pass(0);
   const before = useFindings.getState().findings;
   useGarment.getState().beginDrag('moved');
   for (let i = 0; i < 10; i++) {
     useGarment.getState().drag((garment) => ({ ...garment, name: `name ${i}` }));
-    vi.advanceTimersByTime(140);
+    await pass(140);
   }
   expect(useFindings.getState().findings).toBe(before);
-  vi.advanceTimersByTime(10);
+  await pass(10);
   expect(useFindings.getState().findings).not.toBe(before);
 });
 
-it('each room counts its own findings, and the last room all of them', () => {
+it('each room counts its own findings, and the last room all of them', async () => {
   const garment = linden();
   const pieces = garment.pieces.map(({ grain: _, use: __, ...piece }) => piece);
   useGarment.getState().open({ ...garment, pieces });
-  vi.advanceTimersByTime(0);
+  await pass(0);
   const { findings, countByRoom } = useFindings.getState();
   expect(countByRoom.check).toBe(findings.length);
   const inDraft = findings.filter((finding) => roomOf(finding) === 'draft').length;
@@ -44,11 +50,11 @@ it('each room counts its own findings, and the last room all of them', () => {
   expect(countByRoom.draft).toBe(inDraft);
 });
 
-it('nothing is open when nothing is on the table', () => {
+it('nothing is open when nothing is on the table', async () => {
   useGarment.getState().open(linden());
-  vi.advanceTimersByTime(0);
+  await pass(0);
   useGarment.getState().close();
-  vi.advanceTimersByTime(200);
+  await pass(200);
   expect(useFindings.getState()).toMatchObject({ findings: [], countByRoom: {} });
 });
 
