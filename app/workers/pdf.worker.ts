@@ -1,5 +1,6 @@
 import { checkSheetPdf } from '../../core/paper/check-sheet';
 import { labelPdf } from '../../core/paper/label-pdf';
+import { layPdf } from '../../core/paper/lay-pdf';
 import { listPdf } from '../../core/paper/list-pdf';
 import { patternPdf } from '../../core/paper/pattern-pdf';
 import type { PaperFonts } from '../../core/paper/pdf-document';
@@ -41,6 +42,20 @@ serve<PdfCalls>(self as unknown as WorkerPort, {
       onProgress: tell,
     });
     return { answer, transfer: answer.kind === 'pdf' ? [answer.bytes.buffer] : [] };
+  },
+  async clothLay({ laid, said, garment, today, fonts, scale }) {
+    const words = paperSheetWords(garment.shownIn, garment.paper.step);
+    const foot = (page: number, of: number) =>
+      [said.footer, words.date(today), words.pageOf(page, of)].filter((part) => part !== '').join(', ');
+    const { bytes, pages } = await layPdf({
+      laid,
+      said: { ...said, foot },
+      paper: garment.paper,
+      fonts: await paperFonts(fonts),
+      today,
+      ...(scale === undefined ? {} : { scale }),
+    });
+    return { answer: { kind: 'made', bytes, pages }, transfer: [bytes.buffer] };
   },
   async list({ garment, version, today, fonts }) {
     const listed = listedWords(garment, version, today);
