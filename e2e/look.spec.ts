@@ -52,3 +52,30 @@ async function inLight(page: Page, { least, most }: { readonly least: number; re
     }
   }).toPass({ timeout: 8000 });
 }
+
+for (const [how, width, letters] of [
+  ['at 320 pixels, as a page of 1,280 zoomed to 400 %', 320, '100%'],
+  ['with letters twice as large', 1280, '200%'],
+] as const) {
+  test(`every room stays whole ${how}`, async ({ page }) => {
+    await page.setViewportSize({ width, height: 720 });
+    await openDemo(page);
+    await page.evaluate((size) => {
+      document.documentElement.style.fontSize = size;
+    }, letters);
+    const rooms = page.getByRole('navigation').getByRole('button');
+    for (let room = 0; room < (await rooms.count()); room++) {
+      await rooms.nth(room).click();
+      await expect(page.getByText('One moment…')).toBeHidden();
+      const name = (await rooms.nth(room).textContent()) ?? '';
+      const out = await page.evaluate(() => {
+        const sideways = document.documentElement.scrollWidth - document.documentElement.clientWidth;
+        const cut = [...document.querySelectorAll('main button, main select, aside button, aside select, aside input')]
+          .map((control) => ({ box: control.getBoundingClientRect(), name: control.textContent }))
+          .filter(({ box }) => box.width > 1 && (box.left < -1 || box.right > window.innerWidth + 1));
+        return { sideways, cut: cut.map(({ name }) => name) };
+      });
+      expect.soft(out, name).toEqual({ sideways: 0, cut: [] });
+    }
+  });
+}

@@ -106,7 +106,7 @@ function MarkRow() {
         label={words.marking}
         labelHidden
         value={marking}
-        options={MARKS.map((value) => ({ value, words: words.mark[value] }))}
+        options={MARKS.map((value) => ({ value, words: words.mark[value], icon: value }))}
         onChange={(next) => useDraft.setState({ marking: next })}
       />
       <p className={styles.help}>{words.markHelp[marking]}</p>

@@ -1,6 +1,6 @@
-import { useEffect, useState } from 'react';
+import { startTransition, useEffect, useState } from 'react';
 import type { Garment } from '../../core/garment/garment';
-import { useGarment } from '../state/garment-store';
+import { isDragging, useGarment } from '../state/garment-store';
 
 /** How often at most the garment is looked at anew while it is being dragged, so that a drag is never held up. */
 const REST_MS = 80;
@@ -14,7 +14,10 @@ export function useRestedGarment(): Garment | undefined {
     const look = () => {
       timer = undefined;
       looked = performance.now();
-      setGarment(useGarment.getState().garment);
+      const { garment } = useGarment.getState();
+      // During a drag the numbers may come a little later; the point under the pointer may not.
+      if (isDragging()) startTransition(() => setGarment(garment));
+      else setGarment(garment);
     };
     const stop = useGarment.subscribe((now, before) => {
       if (now.garment === before.garment || timer !== undefined) return;

@@ -69,6 +69,11 @@ const MERGE_MS = 600;
 /** A drag in progress: kept apart from the state, so that beginning one renders nothing. */
 let dragging: { readonly begin: Garment; readonly label: string } | undefined;
 
+/** Whether something is being dragged at this moment. */
+export function isDragging(): boolean {
+  return dragging !== undefined;
+}
+
 /** The garment on the table, with everything that can be undone and done again. */
 export const useGarment = create<GarmentState>((set, get) => ({
   garment: undefined,

@@ -1,6 +1,6 @@
 import type { LineKind } from '../../core/drawing/drawing';
 import { lineStyles } from '../../core/drawing/line-styles';
-import { pieceDrawing } from '../../core/drawing/piece-drawing';
+import { pieceStrokes } from '../../core/drawing/piece-drawing';
 import { isGuide } from '../../core/garment/cut-pieces';
 import { outlineOf } from '../../core/garment/outline';
 import type { EdgeRole, Piece } from '../../core/garment/piece';
@@ -40,8 +40,8 @@ export function paintPiece(ink: CanvasRenderingContext2D, piece: Piece, px: numb
   ink.fill();
   ink.globalAlpha = 1;
   ink.lineJoin = 'round';
-  for (const mark of pieceDrawing(piece)) {
-    if (mark.kind !== 'stroke' || mark.line === 'upright' || (inHand && ownLines.has(mark.line))) continue;
+  for (const mark of pieceStrokes(piece)) {
+    if (mark.kind !== 'stroke' || (inHand && ownLines.has(mark.line))) continue;
     const { width, dash } = lineStyles[mark.line];
     ink.strokeStyle = inHand && mark.line !== 'cut' ? canvasColours.chalk : canvasColours.ink;
     ink.lineWidth = width * PX_A_WIDTH * px;

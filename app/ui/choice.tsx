@@ -1,9 +1,11 @@
 import { useId } from 'react';
 import styles from './field.module.css';
+import { Icon, type IconName } from './icon';
 
 export interface Option<Value extends string> {
   readonly value: Value;
   readonly words: string;
+  readonly icon?: IconName;
 }
 
 export interface ChoiceProps<Value extends string> {
@@ -30,7 +32,10 @@ export function Choice<Value extends string>({ label, value, options, onChange, 
               checked={option.value === value}
               onChange={() => onChange(option.value)}
             />
-            <span>{option.words}</span>
+            <span>
+              {option.icon && <Icon name={option.icon} />}
+              {option.words}
+            </span>
           </label>
         ))}
       </div>

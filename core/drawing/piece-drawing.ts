@@ -35,10 +35,22 @@ export function pieceDrawing(piece: Piece, options?: DrawingOptions): readonly M
 }
 
 function drawn(piece: Piece, levels: readonly Path[]): readonly Mark[] {
-  const cut = cutLineSoFar(piece);
-  const said = cutLine(piece);
   return [
     ...levels.map((path): Stroke => ({ kind: 'stroke', line: 'level', path })),
+    ...pieceStrokes(piece),
+    ...bodyWords(piece, cutLine(piece)),
+    ...placedWords(piece),
+  ];
+}
+
+const strokesOf = new WeakMap<Piece, readonly Mark[]>();
+
+/** The lines and marks without the words about the piece, which a screen leaves to the page beside it. Remembered likewise. */
+export function pieceStrokes(piece: Piece): readonly Mark[] {
+  const known = strokesOf.get(piece);
+  if (known) return known;
+  const cut = cutLineSoFar(piece);
+  const strokes = [
     ...stitchStrokes(piece, cut),
     ...piece.darts.flatMap((dart) => dartStrokes(piece, dart)),
     ...fullnessMarks(piece),
@@ -47,9 +59,9 @@ function drawn(piece: Piece, levels: readonly Path[]): readonly Mark[] {
     ...piece.notches.flatMap((notch) => notchStrokes(piece, cut, notch)),
     ...(piece.grain ? arrow('grain', piece.grain.from, piece.grain.to, 'both') : []),
     ...piece.labels.filter(({ text }) => text.trim() === '').flatMap(({ at }) => drillMark(at)),
-    ...bodyWords(piece, said),
-    ...placedWords(piece),
   ];
+  strokesOf.set(piece, strokes);
+  return strokes;
 }
 
 /** The legs of a dart, the fold down its middle, and its cap. */
