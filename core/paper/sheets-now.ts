@@ -152,8 +152,8 @@ function onPaper(piece: Piece, printed: PrintedPiece, moved: Vector): PieceOnPap
   return { ...printed, piece, motion, sheets: all.sort((a, b) => a.row - b.row || a.column - b.column) };
 }
 
-/** A place this near to the edge of a window (mm) does not count as shown there: lines have width. */
-const EDGE = 1;
+/** A place this near to the edge of a window (mm) does not count as shown there, for lines have width; less than drawings keep clear. */
+const EDGE = 0.99;
 
 function shows({ minX, minY, maxX, maxY }: Box, { x, y }: Point): boolean {
   return x >= minX + EDGE && x <= maxX - EDGE && y >= minY + EDGE && y <= maxY - EDGE;
