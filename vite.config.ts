@@ -20,8 +20,17 @@ function pdfReaderFiles(): Plugin {
   };
 }
 
+/** The policy of index.html, sent with every file as well, so that workers keep it and no other page can frame this one. */
+function policy(): string {
+  const page = readFileSync(new URL('index.html', import.meta.url), 'utf8');
+  const said = /http-equiv="Content-Security-Policy"\s+content="([^"]+)"/.exec(page)?.[1];
+  if (!said) throw new Error('index.html says no content security policy');
+  return `${said}; frame-ancestors 'none'`;
+}
+
 export default defineConfig({
   base: './',
+  preview: { headers: { 'Content-Security-Policy': policy(), 'X-Content-Type-Options': 'nosniff' } },
   plugins: [
     react(),
     pdfReaderFiles(),
@@ -36,7 +45,11 @@ export default defineConfig({
         start_url: '.',
         theme_color: '#d8c5a0',
         background_color: '#d8c5a0',
-        icons: [{ src: 'icon.svg', sizes: 'any', type: 'image/svg+xml' }],
+        icons: [
+          { src: 'icon.svg', sizes: 'any', type: 'image/svg+xml' },
+          { src: 'icon-192.png', sizes: '192x192', type: 'image/png' },
+          { src: 'icon-512.png', sizes: '512x512', type: 'image/png' },
+        ],
       },
       workbox: {
         globPatterns: ['**/*.{js,mjs,css,html,svg,png,jpg,wasm,ttf,woff2,pfb}'],

@@ -42,7 +42,8 @@ export const paperWords = {
   unusedLabel: 'pages not used any more',
   nothing: {
     'no-piece': 'Tick at least one piece to print.',
-    'no-room': 'These margins leave no room on this paper. Make them smaller, or choose larger paper.',
+    'no-room':
+      'These pieces cannot be laid on this paper: its margins leave no room, or a piece would take more than a thousand sheets. Make the margins smaller, choose larger paper, or look for a point gone astray.',
   },
   paper: 'Paper',
   size: 'Size',

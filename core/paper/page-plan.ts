@@ -47,6 +47,9 @@ const CLEAR = [4, 1] as const;
 /** Room about the test square for the joins and the rulers (mm). */
 const ABOUT_SQUARE = 11;
 
+/** A piece that takes more is no piece but a point gone astray: A4 sheets over 5 m by 9 m. */
+const MOST_SHEETS = 1000;
+
 /** A letter is about this wide for each mm of its height. */
 const LETTER_WIDTH = 0.6;
 
@@ -67,7 +70,7 @@ export function windowSize(paper: SheetChoice): { readonly width: number; readon
 /**
  * The sheets of one drawing, in rows, those without any line left out; the drawing is shifted over the sheets where that
  * saves some. `undefined` for a drawing without lines, or when margins and overlap leave no room for the test square.
- * With `at` the sheets are not shifted: one of them begins there. The last plan of a drawing is remembered.
+ * `undefined` too for a drawing so large that nobody would tape it. With `at` the sheets are not shifted: one of them begins there. The last plan of a drawing is remembered.
  */
 export function planPages(marks: readonly Mark[], paper: SheetChoice, at?: TablePoint): PagePlan | undefined {
   const key = JSON.stringify([paper, at]);
@@ -87,6 +90,7 @@ function planned(marks: readonly Mark[], choice: SheetChoice, at: TablePoint | u
   const window = windowSize(paper);
   if (Math.min(window.width, window.height) < leastWindow(paper)) return undefined;
   const step = { across: window.width - paper.overlap, down: window.height - paper.overlap };
+  if (sheetsOver(drawn, { window, step }) > MOST_SHEETS) return undefined;
   const ink = inkPlaces(marks);
   const { columns, origin, cells, rows } = at
     ? cellsFrom(ink, drawn, { window, step }, at)
@@ -115,6 +119,12 @@ function rollLength(drawn: Box, paper: SheetChoice): number {
   const high = Math.max(drawn.maxY - drawn.minY + 2 * CLEAR[0], leastWindow(paper));
   const count = windowsFor(high, LONGEST_PAGE - beside, paper.overlap);
   return Math.ceil((high + (count - 1) * paper.overlap) / count) + beside;
+}
+
+/** How many sheets a drawing lies on when none is left out. */
+function sheetsOver({ minX, minY, maxX, maxY }: Box, { window, step }: Size): number {
+  const columns = windowsFor(maxX - minX, window.width, window.width - step.across);
+  return columns * windowsFor(maxY - minY, window.height, window.height - step.down);
 }
 
 type Size = Pick<Grid, 'window' | 'step'>;

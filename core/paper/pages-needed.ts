@@ -21,6 +21,9 @@ export interface PagesNeeded {
 /** Positions tried in each direction when the drawing has room to shift on its sheets. */
 const SHIFTS = 12;
 
+/** On more sheets than this a shift saves little, and looking for it takes long. */
+const MOST_SHIFTED = 200;
+
 /** A place this near to the edge of a window (mm) does not count as shown there: lines have width. */
 const EDGE = 1;
 
@@ -33,9 +36,10 @@ export function pagesNeeded(places: readonly Point[], box: Box, grid: Grid): Pag
   const { columns, rows, step, window } = grid;
   const spareAcross = (columns - 1) * step.across + window.width - (box.maxX - box.minX);
   const spareDown = (rows - 1) * step.down + window.height - (box.maxY - box.minY);
+  const shifts = columns * rows > MOST_SHIFTED ? 0 : SHIFTS;
   let best: PagesNeeded | undefined;
-  for (let i = 0; i <= SHIFTS; i++) {
-    for (let j = 0; j <= SHIFTS; j++) {
+  for (let i = 0; i <= shifts; i++) {
+    for (let j = 0; j <= shifts; j++) {
       // From the middle outwards, so that of equally good shifts the most even one is taken.
       const origin = {
         x: box.minX - spareAcross * outwards(i),

@@ -22,6 +22,11 @@ describe('windowsFor', () => {
 });
 
 describe('planPages', () => {
+  it('lays a train of 2 by 6 m, and no piece of a kilometre, which no one would tape', () => {
+    expect(planPages(pieceDrawing(rectangle(0, 0, 2000, 6000)), A4)?.pages.length).toBeGreaterThan(50);
+    expect(planPages(pieceDrawing(rectangle(0, 0, 1e6, 700_000)), A4)).toBeUndefined();
+  });
+
   it('needs no more rows and columns for 26 by 40 in than that, heading and clearance taken off', () => {
     const marks = pieceDrawing(rectangle(30, 50, inches(26), inches(40)));
     expect(planPages(marks, A4)).toMatchObject({ columns: 4, rows: 4 });

@@ -1,0 +1,71 @@
+import { paperSheetWords } from '../../app/words/paper-sheet';
+import { beforeYouCut } from '../../core/check/before-you-cut';
+import { pieceDrawing } from '../../core/drawing/piece-drawing';
+import type { Garment } from '../../core/garment/garment';
+import { patternPdf } from '../../core/paper/pattern-pdf';
+import type { PaperFonts } from '../../core/paper/pdf-document';
+import { cutLine } from '../../core/seams/cut-line';
+
+/** How long each step of the work took at the longest, in milliseconds of the processor: others may use the machine. */
+export type Longest = Record<string, number>;
+
+function cpuMs(): number {
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1000;
+}
+
+/** Does something, and notes how long it took at the longest. A throw tells at which step it happened. */
+export function timed<Answer>(longest: Longest, step: string, work: () => Answer): Answer {
+  const began = cpuMs();
+  try {
+    return work();
+  } catch (fault) {
+    throw new Error(`${step}: ${fault instanceof Error ? (fault.stack ?? fault.message) : String(fault)}`);
+  } finally {
+    longest[step] = Math.max(longest[step] ?? 0, cpuMs() - began);
+  }
+}
+
+/** More sheets than this prove nothing new. */
+const MOST_JOBS = 8;
+
+/**
+ * Everything the rooms do with a garment: findings, allowances, drawings and the PDF, of which every sheet is timed and a
+ * few are made. Throws where any of it throws.
+ */
+export async function workThrough(garment: Garment, fonts: PaperFonts, longest: Longest): Promise<void> {
+  timed(longest, 'findings', () => beforeYouCut(garment));
+  for (const piece of garment.pieces.slice(0, 8)) {
+    timed(longest, 'allowances', () => cutLine(piece));
+    timed(longest, 'drawing', () => pieceDrawing(piece));
+  }
+  await pagesOf(garment, fonts, longest);
+}
+
+/** The time between one turn given to others and the next is what a person waits for. */
+async function pagesOf(garment: Garment, fonts: PaperFonts, longest: Longest): Promise<void> {
+  const signal = { aborted: false };
+  let jobs = 0;
+  let began = cpuMs();
+  const turn = () => {
+    longest.pdf = Math.max(longest.pdf ?? 0, cpuMs() - began);
+    began = cpuMs();
+    jobs += 1;
+    signal.aborted = jobs >= MOST_JOBS;
+  };
+  try {
+    await patternPdf({
+      // How pieces share pages is searched for apart, with progress of its own.
+      garment: { ...garment, paper: { ...garment.paper, placed: 'as-drawn' } },
+      what: 'both',
+      words: paperSheetWords(garment.shownIn, garment.paper.step),
+      fonts,
+      today: '2026-03-04',
+      onProgress: turn,
+      signal,
+    });
+    turn();
+  } catch (fault) {
+    throw new Error(`pdf: ${fault instanceof Error ? (fault.stack ?? fault.message) : String(fault)}`);
+  }
+}
