@@ -1,6 +1,7 @@
 import type { Garment, PaperChoice } from '../../core/garment/garment';
 import type { Piece } from '../../core/garment/piece';
 import type { VersionSaid } from '../../core/garment/version-said';
+import type { LaidCloth, LaySaid } from '../../core/paper/lay-pdf';
 import type { PatternPdf, PatternPdfOptions } from '../../core/paper/pattern-pdf';
 import type { TapedSheets, Under } from '../../core/paper/taped-sheets';
 import { createCaller } from './call';
@@ -46,6 +47,18 @@ export type PdfCalls = {
       readonly fonts: FontAddresses;
     };
     readonly answer: PatternPdf;
+  };
+  /** A lay of pieces on cloth; the worker numbers its pages. */
+  readonly clothLay: {
+    readonly args: {
+      readonly laid: LaidCloth;
+      readonly said: Omit<LaySaid, 'foot'> & { readonly footer: string };
+      readonly garment: Pick<Garment, 'paper' | 'shownIn'>;
+      readonly today: string;
+      readonly fonts: FontAddresses;
+      readonly scale?: number;
+    };
+    readonly answer: { readonly kind: 'made'; readonly bytes: Uint8Array; readonly pages: number };
   };
   /** The list before cutting. */
   readonly list: {

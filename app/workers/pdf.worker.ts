@@ -1,4 +1,5 @@
 import { checkSheetPdf } from '../../core/paper/check-sheet';
+import { layPdf } from '../../core/paper/lay-pdf';
 import { listPdf } from '../../core/paper/list-pdf';
 import { patternPdf } from '../../core/paper/pattern-pdf';
 import { tapedSheets } from '../../core/paper/taped-sheets';
@@ -34,6 +35,21 @@ serve<PdfCalls>(self as unknown as WorkerPort, {
       onProgress: tell,
     });
     return { answer, transfer: answer.kind === 'pdf' ? [answer.bytes.buffer] : [] };
+  },
+  async clothLay({ laid, said, garment, today, fonts, scale }) {
+    const [plain, bold] = await Promise.all([bytesAt(fonts.plain), bytesAt(fonts.bold)]);
+    const words = paperSheetWords(garment.shownIn, garment.paper.step);
+    const foot = (page: number, of: number) =>
+      [said.footer, words.date(today), words.pageOf(page, of)].filter((part) => part !== '').join(', ');
+    const { bytes, pages } = await layPdf({
+      laid,
+      said: { ...said, foot },
+      paper: garment.paper,
+      fonts: { plain, bold },
+      today,
+      ...(scale === undefined ? {} : { scale }),
+    });
+    return { answer: { kind: 'made', bytes, pages }, transfer: [bytes.buffer] };
   },
   async list({ garment, version, today, fonts }) {
     const [plain, bold] = await Promise.all([bytesAt(fonts.plain), bytesAt(fonts.bold)]);
