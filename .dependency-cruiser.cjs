@@ -30,6 +30,7 @@ const rooms = [
   'mockup',
   'versions',
   'compare',
+  'cloth',
   'paper',
   'check',
 ];

@@ -26,6 +26,7 @@ const rooms: Readonly<Record<Room, React.ComponentType>> = {
   mockup: lazy(async () => ({ default: (await import('./mockup/mockup-room')).MockupRoom })),
   versions: lazy(async () => ({ default: (await import('./versions/versions-room')).VersionsRoom })),
   compare: lazy(async () => ({ default: (await import('./compare/compare-room')).CompareRoom })),
+  cloth: lazy(async () => ({ default: (await import('./cloth/cloth-room')).ClothRoom })),
   paper: lazy(async () => ({ default: (await import('./paper/paper-room')).PaperRoom })),
   check: lazy(async () => ({ default: (await import('./check/check-room')).CheckRoom })),
 };

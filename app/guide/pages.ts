@@ -31,5 +31,6 @@ export const howToOf: Readonly<Partial<Record<Room, HowToName>>> = {
   reshape: 'tracing',
   fit: 'curved-waist',
   mockup: 'mock-up',
+  cloth: 'cloth',
   paper: 'printing',
 };

@@ -15,6 +15,7 @@ const stations = [
   'mockup',
   'versions',
   'compare',
+  'cloth',
   'paper',
   'check',
 ] as const satisfies readonly Room[];

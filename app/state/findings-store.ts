@@ -77,12 +77,14 @@ export function roomOf(finding: Finding): Room {
       return 'fit';
     case 'mockup':
       return 'mockup';
+    case 'cloth':
+      return 'cloth';
     case 'paper':
       return 'paper';
   }
 }
 
-/** The room in which each point of the list before cutting is looked after; a check of pins, lay or printing joins here. */
+/** The room in which each point of the list before cutting is looked after; a check of pins or printing joins here. */
 export const roomOfPoint: Readonly<Record<PointName, Room>> = {
   measures: 'wearer',
   'scale-known': 'diagram',
@@ -95,6 +97,6 @@ export const roomOfPoint: Readonly<Record<PointName, Room>> = {
   grain: 'draft',
   'cut-counts': 'draft',
   'scale-proved': 'paper',
-  'lay-made': 'paper',
+  'lay-made': 'cloth',
   'print-current': 'paper',
 };

@@ -15,6 +15,7 @@ export type Room =
   | 'mockup'
   | 'versions'
   | 'compare'
+  | 'cloth'
   | 'paper'
   | 'check';
 
@@ -26,6 +27,7 @@ export type Chosen =
   | { readonly kind: 'edge'; readonly pieceId: string; readonly edgeId: string }
   | { readonly kind: 'through'; readonly pieceId: string; readonly edgeId: string; readonly index: number }
   | { readonly kind: 'dart' | 'notch' | 'label'; readonly pieceId: string; readonly id: string }
+  | { readonly kind: 'cloth'; readonly clothId: string }
   | { readonly kind: 'diagram'; readonly diagramId: string }
   | { readonly kind: 'known-length'; readonly diagramId: string; readonly knownLengthId: string };
 
@@ -106,5 +108,7 @@ export function chosenAt(place: Place): Chosen {
     case 'mockup':
     case 'paper':
       return nothing;
+    case 'cloth':
+      return { kind: 'cloth', clothId: place.clothId };
   }
 }

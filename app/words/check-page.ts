@@ -1,10 +1,11 @@
-import { type PointToBeSureOf, pointsToBeSureOf } from '../../core/check/points-to-be-sure-of';
+import { type ClothFigures, type PointToBeSureOf, pointsToBeSureOf } from '../../core/check/points-to-be-sure-of';
 import type { Garment } from '../../core/garment/garment';
 import { currentSet } from '../../core/garment/measure-value';
 import type { VersionSaid } from '../../core/garment/version-said';
 import type { ListedLine, ListedPage } from '../../core/paper/list-pdf';
 import { writeLength } from '../../core/units/write-length';
 import { checkWords as words } from './check';
+import { clothNames } from './cloth-names';
 import { findingSentence } from './findings';
 import { fitWords } from './fit';
 import { cutWords, dateWords, paperSheetWords, versionWords } from './paper-sheet';
@@ -52,7 +53,8 @@ export function pointFigures({ figures, state }: PointToBeSureOf, garment: Garme
     }
     case 'cloth':
       return [
-        'No lay has been made, so whether the cloth is enough is not known.',
+        ...(figures.cloths.length === 0 ? ['No lay has been made, so whether the cloth is enough is not known.'] : []),
+        ...figures.cloths.map((one) => clothSentence(one, length)),
         ...(figures.said === '' ? [] : [`Your note on the cloth: ${figures.said}`]),
       ];
     case 'printing':
@@ -63,6 +65,15 @@ export function pointFigures({ figures, state }: PointToBeSureOf, garment: Garme
         }`,
       ];
   }
+}
+
+/** What the lay of a cloth takes, of what there is. */
+function clothSentence({ cloth, needed, made, version }: ClothFigures, length: (mm: number) => string): string {
+  const name = clothNames.cloth(cloth.name);
+  if (made === undefined) return `${name}: not laid yet, so whether it is enough is not known.`;
+  if (needed === undefined) return `${name}: the lay of ${dateWords(made)} is out of date.`;
+  const of = cloth.atHand === undefined ? '' : ` of the ${length(cloth.atHand)} at hand`;
+  return `${name}: the lay of ${dateWords(made)}${version === undefined ? '' : `, made from version ${version},`} takes ${length(needed)}${of}.`;
 }
 
 /** The list before cutting, worded for paper. */

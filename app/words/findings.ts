@@ -1,8 +1,10 @@
 import type { Finding } from '../../core/check/before-you-cut';
 import { BODIES_MEASURED, WAIST_OVER_HIP } from '../../core/garment/body-figures';
 import type { Garment } from '../../core/garment/garment';
+import type { GarmentCloth } from '../../core/garment/garment-cloth';
 import type { GirthName, MeasureName } from '../../core/garment/measure';
 import { writeLength } from '../../core/units/write-length';
+import { clothNames } from './cloth-names';
 import { fitWords } from './fit';
 import { fieldOf, measureNames } from './measures';
 import { pinnedSentence } from './mockup';
@@ -161,6 +163,17 @@ export function findingSentence(finding: Finding, garment: Garment): string {
         : 'The printed scale was proved before the pages were corrected as they are now. Print the first page again and measure its square.';
     case 'scale-off':
       return `${finely(finding.across)} across and ${finely(finding.down)} down were measured instead of ${length(finding.wanted.across)} and ${length(finding.wanted.down)}: ${scaleOffWords(finding)} Do not cut from these pages.`;
+    case 'lay-overlaps':
+      return `${clothNames.cloth(clothOf(finding, garment)?.name ?? '')}: ${finding.count === 1 ? '1 place' : `${finding.count} places`} in the lay where pieces overlap or do not lie as they must.`;
+    case 'cloth-short':
+      return `${clothNames.cloth(clothOf(finding, garment)?.name ?? '')} is ${length(finding.short)} short: the lay takes ${length(finding.needed)}.`;
+    case 'lay-stale': {
+      const names = finding.ids.map((id) =>
+        clothNames.laid(id, garment.pieces, clothOf(finding, garment)?.strips ?? []),
+      );
+      const what = [...(finding.cloth ? ['the cloth'] : []), ...names];
+      return `${clothNames.cloth(clothOf(finding, garment)?.name ?? '')}: ${listed(what)} changed since it was laid. Lay it again.`;
+    }
     case 'pages-out-of-date':
       return pagesOutOfDate(finding, where);
     case 'squares-out-of-date':
@@ -238,6 +251,11 @@ function levelName({ place }: Finding, garment: Garment): string | undefined {
 function piecesEnd(pieceIds: readonly string[], garment: Garment): string {
   const names = pieceIds.map((id) => garment.pieces.find((piece) => piece.id === id)?.name || 'a piece');
   return `${listed(names)} ${names.length === 1 ? 'has' : 'have'}`;
+}
+
+/** The cloth a finding is about. */
+function clothOf({ place }: Finding, garment: Garment): GarmentCloth | undefined {
+  return place.kind === 'cloth' ? garment.cloths?.find(({ id }) => id === place.clothId) : undefined;
 }
 
 /** What a finding is about, by name: a piece, or an edge of one. */

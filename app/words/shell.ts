@@ -12,6 +12,7 @@ export const shellWords = {
     mockup: 'Mock-up',
     versions: 'Versions',
     compare: 'Compare',
+    cloth: 'Cloth',
     paper: 'Paper',
     check: 'Before you cut',
   },

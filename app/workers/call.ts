@@ -3,8 +3,10 @@
  * is the only way that always works. A new worker is started for the next call, so nothing that waits is lost.
  */
 
-/** What a worker can be asked: the name of each method with what it takes and what it answers. */
-export type Methods = Readonly<Record<string, { readonly args: unknown; readonly answer: unknown }>>;
+/** What a worker can be asked: each method with what it takes, what it answers, and what it gives on the way if anything. */
+export type Methods = Readonly<
+  Record<string, { readonly args: unknown; readonly answer: unknown; readonly part?: unknown }>
+>;
 
 /** The call was stopped by its signal. */
 export interface Stopped {
@@ -26,11 +28,13 @@ export interface WorkerLike {
   onmessageerror: ((event: MessageEvent) => void) | null;
 }
 
-export interface CallOptions {
+export interface CallOptions<Part = never> {
   /** What moves to the worker instead of being copied. */
   readonly transfer?: readonly Transferable[];
   /** Told the share done, 0 to 1. */
   readonly onProgress?: (share: number) => void;
+  /** Given what the worker has so far. */
+  readonly onPart?: (part: Part) => void;
   readonly signal?: AbortSignal;
 }
 
@@ -42,11 +46,12 @@ export interface Question {
 
 export type Reply =
   | { readonly id: number; readonly kind: 'progress'; readonly share: number }
+  | { readonly id: number; readonly kind: 'part'; readonly part: unknown }
   | { readonly id: number; readonly kind: 'answer'; readonly answer: unknown }
   | { readonly id: number; readonly kind: 'failed'; readonly message: string };
 
 interface Waiting extends Question {
-  readonly options: CallOptions;
+  readonly options: CallOptions<unknown>;
   readonly settle: (answer: unknown) => void;
 }
 
@@ -55,7 +60,7 @@ export interface Caller<M extends Methods> {
   call<K extends keyof M & string>(
     method: K,
     args: M[K]['args'],
-    options?: CallOptions,
+    options?: CallOptions<M[K]['part']>,
   ): Promise<M[K]['answer'] | Stopped | Broken>;
 }
 
@@ -93,6 +98,7 @@ export function createCaller<M extends Methods>(spawn: () => WorkerLike, options
     started.onmessage = ({ data }: MessageEvent<Reply>) => {
       if (worker !== started || data.id !== running?.id) return;
       if (data.kind === 'progress') running.options.onProgress?.(data.share);
+      else if (data.kind === 'part') running.options.onPart?.(data.part);
       else if (data.kind === 'answer') settleRunning(data.answer);
       else settleRunning({ kind: 'broken', message: data.message } satisfies Broken);
     };
@@ -142,7 +148,7 @@ export function createCaller<M extends Methods>(spawn: () => WorkerLike, options
           resolve(answer as M[typeof method]['answer']);
         };
         lastId += 1;
-        const waiting: Waiting = { id: lastId, method, args, options: callOptions, settle };
+        const waiting: Waiting = { id: lastId, method, args, options: callOptions as CallOptions<unknown>, settle };
         signal?.addEventListener('abort', onAbort);
         queue.push(waiting);
         next();

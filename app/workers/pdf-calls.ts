@@ -1,12 +1,13 @@
 import type { Garment, PaperChoice } from '../../core/garment/garment';
 import type { Piece } from '../../core/garment/piece';
 import type { VersionSaid } from '../../core/garment/version-said';
+import type { LaidCloth, LaySaid } from '../../core/paper/lay-pdf';
 import type { PatternPdf, PatternPdfOptions } from '../../core/paper/pattern-pdf';
 import type { TapedSheets, Under } from '../../core/paper/taped-sheets';
 import { createCaller } from './call';
 
 /** Where the two fonts are, as addresses of the page: a worker counts addresses from its own place. */
-interface FontAddresses {
+export interface FontAddresses {
   readonly plain: string;
   readonly bold: string;
 }
@@ -47,6 +48,18 @@ export type PdfCalls = {
     };
     readonly answer: PatternPdf;
   };
+  /** A lay of pieces on cloth; the worker numbers its pages. */
+  readonly clothLay: {
+    readonly args: {
+      readonly laid: LaidCloth;
+      readonly said: Omit<LaySaid, 'foot'> & { readonly footer: string };
+      readonly garment: Pick<Garment, 'paper' | 'shownIn'>;
+      readonly today: string;
+      readonly fonts: FontAddresses;
+      readonly scale?: number;
+    };
+    readonly answer: { readonly kind: 'made'; readonly bytes: Uint8Array; readonly pages: number };
+  };
   /** The list before cutting. */
   readonly list: {
     readonly args: {
@@ -54,6 +67,18 @@ export type PdfCalls = {
       readonly version: VersionSaid;
       readonly today: string;
       readonly fonts: FontAddresses;
+    };
+    readonly answer: { readonly bytes: Uint8Array; readonly pages: number };
+  };
+  /** The label of the envelope. */
+  readonly label: {
+    readonly args: {
+      readonly garment: Garment;
+      readonly version: VersionSaid;
+      readonly today: string;
+      readonly fonts: FontAddresses;
+      /** A JPEG. */
+      readonly picture?: Uint8Array;
     };
     readonly answer: { readonly bytes: Uint8Array; readonly pages: number };
   };

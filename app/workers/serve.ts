@@ -12,9 +12,13 @@ export interface Answered<Answer> {
   readonly transfer?: readonly Transferable[];
 }
 
-/** How each method is done. `tell` reports the share done, 0 to 1. */
+/** How each method is done. `tell` reports the share done, 0 to 1; `give` hands over what there is so far. */
 export type Doing<M extends Methods> = {
-  readonly [K in keyof M]: (args: M[K]['args'], tell: (share: number) => void) => Promise<Answered<M[K]['answer']>>;
+  readonly [K in keyof M]: (
+    args: M[K]['args'],
+    tell: (share: number) => void,
+    give: (part: M[K]['part']) => void,
+  ) => Promise<Answered<M[K]['answer']>>;
 };
 
 /** Answers the calls that come in at a port. What a method throws goes back as the failure of that one call. */
@@ -28,7 +32,11 @@ export function serve<M extends Methods>(port: WorkerPort, doing: Doing<M>): voi
       return;
     }
     try {
-      const { answer, transfer } = await how(args, (share) => reply({ id, kind: 'progress', share }));
+      const { answer, transfer } = await how(
+        args,
+        (share) => reply({ id, kind: 'progress', share }),
+        (part) => reply({ id, kind: 'part', part }),
+      );
       reply({ id, kind: 'answer', answer }, transfer);
     } catch (error) {
       reply({ id, kind: 'failed', message: error instanceof Error ? error.message : String(error) });

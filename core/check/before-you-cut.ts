@@ -12,6 +12,7 @@ import { type MockupFinding, mockupFindings } from '../mockup/mockup-findings';
 import { type PrintedFinding, printedFindings } from '../paper/pages-out-of-date';
 import { type PaperFinding, paperFindings } from '../paper/paper-findings';
 import { type SeamFinding, seamFindings } from '../seams/seam-findings';
+import { type ClothFinding, clothFindings } from './cloth-findings';
 
 /** What a piece still lacks before it can be cut. */
 export type CuttingFinding = FindingBase &
@@ -30,6 +31,7 @@ export type Finding =
   | SeamFinding
   | MockupFinding
   | CuttingFinding
+  | ClothFinding
   | PaperFinding
   | PrintedFinding
   | CuttingSinceFinding;
@@ -45,6 +47,7 @@ export function beforeYouCut(garment: Garment): Finding[] {
     ...seamFindings(garment),
     ...mockupFindings(garment),
     ...cutPieces(garment).flatMap(lackingFindings),
+    ...clothFindings(garment),
     ...paperFindings(garment),
     ...printedFindings(garment),
     ...cuttingFindings(garment),

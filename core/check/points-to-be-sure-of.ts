@@ -1,6 +1,8 @@
+import { layStanding } from '../cloth/lay-standing';
 import { type GirthAtLevel, girthsOf } from '../fit/round-body';
 import { cutPieces } from '../garment/cut-pieces';
 import type { Garment, ScaleProof } from '../garment/garment';
+import type { GarmentCloth } from '../garment/garment-cloth';
 import type { Piece } from '../garment/piece';
 import type { Printing } from '../garment/printed';
 import { versionMark } from '../garment/version-mark';
@@ -38,8 +40,16 @@ export type PointFigures =
   | { readonly kind: 'pieces'; readonly of: number; readonly with: number }
   | { readonly kind: 'cuts'; readonly pieces: readonly Piece[] }
   | { readonly kind: 'proof'; readonly proof: ScaleProof | undefined }
-  | { readonly kind: 'cloth'; readonly said: string }
+  | { readonly kind: 'cloth'; readonly said: string; readonly cloths: readonly ClothFigures[] }
   | { readonly kind: 'printing'; readonly last: Printing | undefined };
+
+/** A cloth, and what the lay made on it takes (mm, before washing) where one was made of the pieces as they are. */
+export interface ClothFigures {
+  readonly cloth: GarmentCloth;
+  readonly needed: number | undefined;
+  readonly made: string | undefined;
+  readonly version: number | undefined;
+}
 
 export interface PointToBeSureOf {
   readonly name: PointName;
@@ -99,6 +109,9 @@ const pointOf: Readonly<Record<Finding['kind'], PointName>> = {
   'scale-not-proved': 'scale-proved',
   'scale-proof-stale': 'scale-proved',
   'scale-off': 'scale-proved',
+  'cloth-short': 'lay-made',
+  'lay-overlaps': 'lay-made',
+  'lay-stale': 'lay-made',
   'pages-out-of-date': 'print-current',
   'printed-piece-gone': 'print-current',
   'squares-out-of-date': 'print-current',
@@ -136,8 +149,11 @@ function stateOf(
       if (figures.noted > 0) return 'open';
       return state === 'settled' && (garment.mockups ?? []).length === 0 ? 'not-looked-at' : state;
     case 'cloth':
-      // No lay is kept with a garment, so nothing can be said of it; a check of a lay joins here.
-      return 'not-looked-at';
+      return figures.cloths.length === 0 || figures.cloths.some(({ made }) => made === undefined)
+        ? state === 'open'
+          ? 'open'
+          : notYet(state)
+        : state;
     case 'printing':
       if (!figures.last) return notYet(state);
       // Where nothing is known of how its pages lay, only the mark of the pieces can tell.
@@ -205,8 +221,16 @@ function figuresOf(garment: Garment, name: PointName, findings: readonly Finding
     case 'scale-proved':
       return { kind: 'proof', proof: garment.scaleProof };
     case 'lay-made':
-      return { kind: 'cloth', said: garment.cloth ?? '' };
+      return { kind: 'cloth', said: garment.cloth ?? '', cloths: clothFigures(garment) };
     case 'print-current':
       return { kind: 'printing', last: garment.printings?.at(-1) };
   }
+}
+
+function clothFigures(garment: Garment): ClothFigures[] {
+  return (garment.cloths ?? []).map((cloth) => {
+    const standing = layStanding(garment, cloth);
+    const needed = standing && !standing.changed ? standing.needed : undefined;
+    return { cloth, needed, made: standing?.lay.made, version: standing?.lay.version };
+  });
 }

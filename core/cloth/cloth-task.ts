@@ -1,9 +1,12 @@
 /** From a garment's pieces and a cloth to what is laid on what, for one cloth or for several widths and grains side by side. */
 import type { Piece } from '../garment/piece';
 import { boxOfPoints } from '../geometry/bounds';
+import type { Point } from '../geometry/point';
+import type { Ring } from '../geometry/polygon';
 import { type Cloth, type ClothGround, groundOf } from './cloth';
 import type { LayTask, Placed, ToLay } from './lay-task';
 import { type LaidGrain, type LayingChoice, type PieceToLay, pieceToLay } from './piece-to-lay';
+import { piecedAt, piecedParts } from './piecing';
 import { outlineInStance } from './stance-outline';
 import { type Strip, stripToLay } from './strip-to-lay';
 
@@ -61,11 +64,29 @@ export function clothTask(
     }
   }
   const layers = cloth.folded === 'open' || cloth.shape ? 1 : 2;
+  // Each piece is matched at the end its grain runs to; of its other hand and its other copies that is the same place.
+  if (made.ground.repeat) {
+    toLay.push(...toLay.splice(0).map((piece) => ({ ...piece, match: endOfGrain(piece.outline) })));
+  }
   toLay.push(...strips.map((strip) => stripToLay(strip, layers)));
+  const joined = (choice.pieced ?? []).length > 0 ? toLay.splice(0).flatMap((one) => joinedParts(one, choice)) : [];
+  toLay.push(...joined);
   const { across } = made.ground;
   reasons.push(...toLay.flatMap((piece) => tooWide(piece, across)));
   if (reasons.length > 0) return { kind: 'cannot-lay', reasons };
   return { kind: 'task', task: { ground: made.ground, toLay, pinned }, lengthAtHand: made.lengthAtHand, spare };
+}
+
+function endOfGrain(outline: Ring): Point {
+  return outline.reduce((end, point) => (point.x > end.x ? point : end));
+}
+
+/** A piece as its two parts where it is to be joined; the other hand is joined at the other side of its grain. */
+function joinedParts(piece: ToLay, { pieced = [] }: LayingChoice): ToLay[] {
+  const join = pieced.find(({ id }) => piece.id === id || piece.id === `${id}/mirrored`);
+  const at = join && (piece.id === join.id ? join.at : -join.at);
+  const piecing = join && at !== undefined && piecedAt(piece, at, join.allowance);
+  return piecing ? piecedParts(piece, piecing) : [piece];
 }
 
 function tooWide({ id, outline, stances }: ToLay, across: number): TooWide[] {

@@ -3,6 +3,7 @@
  * often it is laid on cloth that lies so.
  */
 
+import type { PieceJoin } from '../garment/garment-cloth';
 import { edgeEnds } from '../garment/outline';
 import type { Piece } from '../garment/piece';
 import { rotationAbout, transformPoint } from '../geometry/affine';
@@ -29,6 +30,8 @@ export interface LayingChoice {
   readonly eitherSideUp?: readonly string[];
   /** Lay pieces on the fold where the cloth has one, or always open them out and cut them single. */
   readonly onFold?: 'on-fold' | 'opened-out';
+  /** Pieces cut in two and joined. */
+  readonly pieced?: readonly PieceJoin[];
 }
 
 /** What is laid for a piece: one entry, or two where both hands are cut from single cloth. Or why it cannot be. */

@@ -65,17 +65,19 @@ export function joinsForWidth(piece: Pick<ToLay, 'id' | 'outline'>, across: numb
 }
 
 /** The task with a piece laid as its two parts. What was pinned of that piece is free again. */
-export function piecedTask(task: LayTask, { id, parts }: Piecing): LayTask {
-  const toLay = task.toLay.flatMap((piece): ToLay[] => {
-    if (piece.id !== id) return [piece];
-    const { onFold, ...free } = piece;
-    const [first, second] = parts;
-    return [
-      { ...piece, outline: first },
-      { ...free, id: `${id}/pieced`, outline: second },
-    ];
-  });
+export function piecedTask(task: LayTask, piecing: Piecing): LayTask {
+  const { id } = piecing;
+  const toLay = task.toLay.flatMap((piece) => (piece.id === id ? piecedParts(piece, piecing) : [piece]));
   return { ...task, toLay, pinned: (task.pinned ?? []).filter((pin) => pin.id !== id) };
+}
+
+/** What is laid of a piece that is joined: the first part as the piece itself, on the fold if it was, and the second free. */
+export function piecedParts(piece: ToLay, { parts: [first, second] }: Piecing): [ToLay, ToLay] {
+  const { onFold: _, ...free } = piece;
+  return [
+    { ...piece, outline: first },
+    { ...free, id: `${piece.id}/pieced`, outline: second },
+  ];
 }
 
 /**

@@ -26,6 +26,8 @@ export function brokenReference({
   mockups = [],
   printings = [],
   cuttings = [],
+  cloths = [],
+  lays = [],
 }: Garment): Trouble {
   const diagramIds = new Set(diagrams.map(({ id }) => id));
   const pieceIds = new Set(pieces.map(({ id }) => id));
@@ -56,6 +58,9 @@ export function brokenReference({
     first('mockups', mockups, ({ pinned }) => sameId('pinned', pinned)) ??
     sameId('printings', printings) ??
     sameId('cuttings', cuttings) ??
+    sameId('cloths', cloths) ??
+    first('cloths', cloths, ({ strips }) => sameId('strips', strips)) ??
+    loose('lays', !lays.every(({ clothId }) => cloths.some(({ id }) => id === clothId))) ??
     first('seams', seams, ({ one, other }) => loose('one', ![...one, ...other].every((ref) => isThere(ref, pieces))))
   );
 }

@@ -12,6 +12,7 @@ export type Place =
   | { readonly kind: 'edge'; readonly pieceId: string; readonly edgeId: string }
   | { readonly kind: 'ring'; readonly ringId: string; readonly levelId?: string }
   | { readonly kind: 'mockup'; readonly mockupId: string }
+  | { readonly kind: 'cloth'; readonly clothId: string }
   | { readonly kind: 'paper' };
 
 /**
@@ -65,6 +66,8 @@ function isSamePlace(a: Place, b: Place): boolean {
       return a.kind === b.kind && a.pieceId === b.pieceId && a.edgeId === b.edgeId;
     case 'mockup':
       return a.kind === b.kind && a.mockupId === b.mockupId;
+    case 'cloth':
+      return a.kind === b.kind && a.clothId === b.clothId;
     case 'ring':
       return a.kind === b.kind && a.ringId === b.ringId && a.levelId === b.levelId;
   }

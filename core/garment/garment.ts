@@ -1,5 +1,6 @@
 import type { Diagram } from './diagram';
 import type { Cutting, NamedStep, TracedLate } from './done-to-it';
+import type { GarmentCloth, KeptLay } from './garment-cloth';
 import type { GirthName, LengthName, Wearer } from './measure';
 import type { Mockup } from './mockup';
 import type { Piece } from './piece';
@@ -155,6 +156,10 @@ export interface Garment {
   readonly cuttings?: readonly Cutting[];
   /** What she knows of and leaves as it is. */
   readonly knowingly?: readonly LeftKnowingly[];
+  /** The cloths it is cut from: the outer one first, then linings and the like. */
+  readonly cloths?: readonly GarmentCloth[];
+  /** The lay made on each, if one was. */
+  readonly lays?: readonly KeptLay[];
   /** Cloth and notions used, in her words. */
   readonly cloth?: string;
   readonly notions?: string;

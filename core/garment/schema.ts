@@ -238,6 +238,59 @@ const cutting = z.strictObject({
   pieces: list(z.strictObject({ pieceId: id, mark: words }), 500),
 });
 
+const outline = list(point, 500).check(z.minLength(3));
+const share = z.number().check(z.minimum(0), z.maximum(0.9));
+const cloth = z.strictObject({
+  id,
+  name: words,
+  width: positive,
+  selvedge: notNegative,
+  atHand: z.exactOptional(positive),
+  folded: z.enum(['open', 'lengthwise', 'crosswise']),
+  nap: z.enum(['none', 'one-way']),
+  repeat: z.exactOptional(z.strictObject({ along: notNegative, across: notNegative })),
+  flaws: list(outline, 100),
+  shape: z.exactOptional(outline),
+  pieceIds: z.exactOptional(list(id, 500)),
+  strips: list(
+    z.strictObject({
+      id,
+      name: words,
+      length: positive,
+      width: positive,
+      count: z.int().check(z.minimum(1), z.maximum(1000)),
+      cut: z.enum(['along', 'across', 'bias']),
+    }),
+    100,
+  ),
+  grain: z.enum(['straight', 'cross', 'bias']),
+  tilt: z.exactOptional(z.number().check(z.minimum(0), z.maximum(0.2))),
+  pieced: z.exactOptional(list(z.strictObject({ id, at: length, allowance: notNegative }), 500)),
+  openedOut: z.exactOptional(z.literal(true)),
+  shrinks: z.exactOptional(z.strictObject({ along: share, across: share })),
+  price: z.exactOptional(z.strictObject({ each: notNegative, per: z.enum(['yard', 'metre']), in: words })),
+});
+/** The id of what is laid: a piece's, or that of its other hand. */
+const laidId = z.string().check(z.minLength(1), z.maxLength(100));
+const lay = z.strictObject({
+  clothId: id,
+  made: date,
+  version: z.exactOptional(number),
+  length: notNegative,
+  placed: list(
+    z.strictObject({
+      id: laidId,
+      copy: z.int().check(z.minimum(0)),
+      stance: z.int().check(z.minimum(0)),
+      at: point,
+      pinned: z.exactOptional(z.literal(true)),
+    }),
+    5000,
+  ),
+  clothMark: words,
+  marks: list(z.strictObject({ id: laidId, mark: words }), 1000),
+});
+
 /** No printer stretches so far; a hand-written file must not fold a page up to nothing. */
 const factor = z.number().check(z.minimum(0.9), z.maximum(1.1));
 const printer = z.strictObject({ across: factor, down: factor });
@@ -277,6 +330,8 @@ const shape = z.strictObject({
   printings: z.exactOptional(list(printing, 500)),
   cuttings: z.exactOptional(list(cutting, 500)),
   knowingly: z.exactOptional(list(z.strictObject({ finding: words, date, why: words }), 500)),
+  cloths: z.exactOptional(list(cloth, 50)),
+  lays: z.exactOptional(list(lay, 50)),
   cloth: z.exactOptional(words),
   notions: z.exactOptional(words),
   coverPhotoId: z.exactOptional(id),

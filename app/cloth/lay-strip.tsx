@@ -1,0 +1,122 @@
+import { isPlace } from '../../core/cloth/lay-by-hand';
+import type { Garment } from '../../core/garment/garment';
+import type { GarmentCloth } from '../../core/garment/garment-cloth';
+import { Button } from '../ui/button';
+import { clothWords as words } from '../words/cloth';
+import styles from './cloth.module.css';
+import { useCloth } from './cloth-store';
+import { pinPlace, turnPlace } from './lay-tool';
+import { startLaying, stopLaying } from './laying';
+import { laidName } from './names';
+import type { ShownLay } from './shown-lay';
+
+interface LayStripProps {
+  readonly garment: Garment;
+  readonly cloth: GarmentCloth;
+  readonly lay: ShownLay;
+}
+
+/** Over the cloth: what the lay takes, whether that fits, the button that lays, and the piece in hand. */
+export function LayStrip({ garment, cloth, lay }: LayStripProps) {
+  const running = useCloth((state) => state.running);
+  const trouble = useCloth((state) => state.trouble);
+  const isRunning = running?.clothId === cloth.id;
+  const { standing, task } = lay;
+  const pins = lay.standing?.lay.placed.filter(({ pinned }) => pinned).length ?? 0;
+  const canLay = task !== undefined && task.toLay.length > 0;
+  const begin = !standing || standing.changed ? words.layIt : pins > 0 ? words.layRest : words.layAgain;
+  return (
+    <section className={styles.strip} aria-label={words.strip}>
+      <div className={styles.says}>
+        <Takes garment={garment} cloth={cloth} lay={lay} />
+        {trouble && <p className={styles.wrong}>{trouble}</p>}
+      </div>
+      <div className={styles.row}>
+        {isRunning ? (
+          <>
+            <progress value={running.share} max={1} aria-label={words.laying(running.share)} />
+            <Button tone="chalk" icon="close" onPress={stopLaying}>
+              {words.stop}
+            </Button>
+          </>
+        ) : (
+          <Button tone="chalk" icon="piece" disabled={!canLay} onPress={() => void startLaying(garment, cloth)}>
+            {begin}
+          </Button>
+        )}
+      </div>
+      <InHand garment={garment} cloth={cloth} lay={lay} />
+    </section>
+  );
+}
+
+function Takes({ garment, cloth, lay }: LayStripProps) {
+  const { shownIn } = garment;
+  const { standing, faults } = lay;
+  const { folded, shape } = cloth;
+  if (!lay.lay) return <p className={styles.takes}>{words.notLaid}</p>;
+  const isLive = lay.lay !== standing?.lay;
+  const double = folded === 'crosswise' && !shape ? 2 : 1;
+  const shrunk = 1 - (cloth.shrinks?.along ?? 0);
+  const needed = (double * lay.lay.length) / shrunk;
+  const { atHand } = standing ?? {};
+  const had = cloth.shape ? undefined : cloth.atHand;
+  return (
+    <>
+      <p className={styles.takes}>
+        {words.takes} <strong>{words.exactly(needed, shownIn)}</strong>
+        {!cloth.shape && <span> = {words.bought(needed, shownIn)}</span>}
+      </p>
+      <p className={styles.small}>
+        {standing?.changed
+          ? words.stale(
+              words.lettered([
+                ...(standing.changed.cloth ? [words.staleCloth] : []),
+                ...standing.changed.ids.map((id) => laidName(id, garment, cloth)),
+              ]),
+            )
+          : !isLive && atHand && had !== undefined
+            ? atHand.kind === 'enough'
+              ? words.fits(atHand.over, had, shownIn)
+              : words.short(atHand.by, had, shownIn)
+            : null}{' '}
+        {!standing?.changed && !isLive && standing && (
+          <>
+            {words.used(standing.sums.used)}.{' '}
+            <span className={faults.length > 0 ? styles.wrong : undefined}>
+              {faults.length > 0 ? words.faults(faults.length) : words.noFaults}.
+            </span>
+          </>
+        )}
+      </p>
+    </>
+  );
+}
+
+function InHand({ garment, cloth, lay }: LayStripProps) {
+  const inHand = useCloth((state) => state.inHand);
+  const one = lay.shown.find(({ place }) => isPlace(place, inHand));
+  if (!one || !inHand || lay.standing?.changed) return null;
+  const worked = { garment, cloth, lay };
+  return (
+    <div className={styles.inHand}>
+      <strong>{laidName(one.place.id, garment, cloth)}</strong>
+      <Button
+        icon="turn"
+        disabled={one.piece.stances.length < 2 || one.place.pinned === true}
+        onPress={() => turnPlace(worked, inHand)}
+      >
+        {words.turn}
+      </Button>
+      <Button icon="pin" pressed={one.place.pinned === true} onPress={() => pinPlace(worked, inHand)}>
+        {one.place.pinned ? words.unpin : words.pin}
+      </Button>
+      <Button
+        tone="quiet"
+        icon="close"
+        title={words.putDown}
+        onPress={() => useCloth.setState({ inHand: undefined })}
+      />
+    </div>
+  );
+}
