@@ -55,6 +55,8 @@ export default defineConfig({
         globPatterns: ['**/*.{js,mjs,css,html,svg,png,jpg,wasm,ttf,woff2,pfb}'],
         maximumFileSizeToCacheInBytes: 8 * 1024 * 1024,
         cleanupOutdatedCaches: true,
+        // The very first page too belongs to the version it came with, though a newer one may appear while it is open.
+        clientsClaim: true,
       },
     }),
   ],

@@ -49,7 +49,7 @@ export function App() {
       <KeptNotice />
       <SaidHere />
       <div className={styles.room}>
-        <RoomGuard key={room} room={words.rooms[room]}>
+        <RoomGuard key={room} room={words.rooms[room]} sentence={words.broken(words.rooms[room])}>
           <Suspense fallback={<p className={styles.loading}>{words.loading}</p>}>
             <Entered />
           </Suspense>

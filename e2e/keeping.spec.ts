@@ -167,6 +167,57 @@ test('of two windows on one garment only one changes it, and nothing is overwrit
   });
 });
 
+test('when the browser clears its store amid the work, that is said, and the garment is kept anew', async ({
+  page,
+}) => {
+  await openDemo(page);
+  await goTo(page, 'Wearer');
+  await setWaist(page, '29 1/8');
+  await kept(page);
+  await page.evaluate(
+    () =>
+      new Promise((done) => {
+        indexedDB.deleteDatabase('inchsquare').onsuccess = done;
+      }),
+  );
+  await setWaist(page, '30 1/8');
+  await expect(page.getByText(/was cleared away while you worked/)).toBeVisible();
+  await expect(waist(page)).toHaveValue('30 1/8 in');
+  await page.reload();
+  await goTo(page, 'Wearer');
+  await expect(waist(page)).toHaveValue('30 1/8 in');
+  await page.getByRole('button', { name: 'Undo: waist' }).click();
+  await expect(waist(page)).toHaveValue('29 1/8 in');
+});
+
+test('a room that cannot be shown says so, offers the file and a report, and the other rooms work', async ({
+  browser,
+}) => {
+  const context = await browser.newContext({ serviceWorkers: 'block' });
+  const page = await context.newPage();
+  await openDemo(page);
+  await page.route(/fit-room/, (route) => route.abort());
+  await goTo(page, 'Fit');
+  await expect(page.getByText(/Something in Fit could not be shown/)).toBeVisible();
+  await expect(page.getByText(/On the table: Linden petticoat/)).toBeVisible();
+  const [file] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save to a file now' }).click(),
+  ]);
+  expect((await projectAt(await file.path())).garment.name).toBe('Linden petticoat');
+  await page.getByText('What went wrong, for those who mend it').click();
+  const [report] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save this report' }).click(),
+  ]);
+  const text = await readFile(await report.path(), 'utf8');
+  expect(text).toContain('a fault in Fit');
+  expect(text).not.toMatch(/Linden/);
+  await goTo(page, 'Wearer');
+  await expect(waist(page)).toHaveValue('28 in');
+  await context.close();
+});
+
 function waist(page: Page) {
   return page.getByLabel('Waist', { exact: true });
 }

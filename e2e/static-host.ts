@@ -19,12 +19,12 @@ const TYPES: Readonly<Record<string, string>> = {
   '.webmanifest': 'application/manifest+json',
 };
 
-/** The simplest host there is: the files of `dist` under a path, nothing rewritten, no header but the kind of file. */
-export async function staticHost(path: string): Promise<StaticHost> {
+/** The simplest host there is: the files of a folder under a path, nothing rewritten, no header but the kind of file. */
+export async function staticHost(path: string, folder = 'dist'): Promise<StaticHost> {
   const server = createServer((request, response) => {
     const wanted = new URL(request.url ?? '/', 'http://here').pathname;
     const inside = normalize(wanted.startsWith(path) ? wanted.slice(path.length) : '..');
-    const file = join('dist', inside === '.' || inside === '' ? 'index.html' : inside);
+    const file = join(folder, inside === '.' || inside === '' ? 'index.html' : inside);
     if (inside.startsWith('..') || !existsSync(file) || !statSync(file).isFile()) {
       response.writeHead(404).end();
       return;

@@ -19,6 +19,7 @@ import { MOST_WORKING_PX } from '../workers/photo-calls';
 import { startingCorners } from './change-diagram';
 import { keepProposals, proposalsIn } from './corner-search';
 import { useDesk } from './desk-store';
+import { followedIn, seenIn } from './found-sides';
 import { troubleSentence } from './trouble-sentence';
 
 interface BringingIn {
@@ -94,8 +95,10 @@ async function bringInPicture(file: File, onPaper?: Diagram['onPaper']): Promise
   const [best] = proposals ?? [];
   const { garment, edit } = useGarment.getState();
   if (!garment) return;
-  const corners = best && squareUp.kind === 'rectangle' ? { corners: best.corners } : {};
-  const diagram = newDiagram(garment, { file, photoId, opened, squareUp: { ...squareUp, ...corners } });
+  const followed = best && followedIn(best);
+  const found = best && { corners: best.corners, ...(followed ? { followed } : {}) };
+  const bare = newDiagram(garment, { file, photoId, opened, squareUp: { ...squareUp, ...found } });
+  const diagram = proposals && best ? { ...bare, seen: seenIn(proposals) } : bare;
   if (diagram.squareUp.kind === 'rectangle') keepProposals(diagram.id, proposals, diagram.squareUp.corners);
   putPictures(diagram.id, { photo: opened });
   edit(words.takenLabel, (now) => addDiagram(now, diagram));

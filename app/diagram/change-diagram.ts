@@ -1,5 +1,5 @@
 import { reseatPieces } from '../../core/diagram/reseat';
-import type { Diagram, KnownLength, Quad, SquareUp } from '../../core/garment/diagram';
+import type { Diagram, KnownLength, Quad, SidePlaces, SquareUp } from '../../core/garment/diagram';
 import { putKnownLength, withDiagram } from '../../core/garment/diagram-edits';
 import type { Garment } from '../../core/garment/garment';
 import { currentSet } from '../../core/garment/measure-value';
@@ -34,8 +34,39 @@ export function moveCorner(diagramId: string, index: 0 | 1 | 2 | 3, to: PhotoPoi
     const at = within(diagram, to);
     const before = squareUp.corners[index];
     if (at.x === before.x && at.y === before.y) return diagram;
-    return { ...diagram, squareUp: { ...squareUp, corners: squareUp.corners.with(index, at) as unknown as Quad } };
+    const { followed, ...rest } = squareUp;
+    const corners = squareUp.corners.with(index, at) as unknown as Quad;
+    // Printed squares say where their corners are; with another corner it is squared up by four of them again.
+    const sides = followed?.kind === 'sides' ? { followed } : {};
+    return { ...diagram, squareUp: { ...rest, corners, ...sides } };
   });
+}
+
+/** A place that a curved side passes through. */
+export interface SidePlace {
+  readonly side: 0 | 1 | 2 | 3;
+  readonly index: number;
+}
+
+/** One place of a curved side put elsewhere. */
+export function moveSidePlace(diagramId: string, { side, index }: SidePlace, to: PhotoPoint): Change {
+  return changeDiagram(diagramId, (diagram) => {
+    const { squareUp } = diagram;
+    if (squareUp.kind !== 'rectangle' || squareUp.followed?.kind !== 'sides') return diagram;
+    const { through } = squareUp.followed;
+    const places = through[side].with(index, within(diagram, to));
+    const followed = { kind: 'sides', through: through.with(side, places) as unknown as SidePlaces } as const;
+    return { ...diagram, squareUp: { ...squareUp, followed } };
+  });
+}
+
+/** One place of a curved side put elsewhere as a step of its own; nudges in quick succession are one step. */
+export function nudgeSidePlace(diagramId: string, place: SidePlace, to: PhotoPoint): void {
+  const { garment, edit } = useGarment.getState();
+  const label = words.labels.side(words.square.side[place.side]);
+  edit(label, moveSidePlace(diagramId, place, to), { merge: `side ${diagramId} ${place.side} ${place.index}` });
+  sayWhoFollowed(garment);
+  sayHeldBack(diagramId, to);
 }
 
 /** One corner put elsewhere as a step of its own; nudges in quick succession are one step. */

@@ -1,6 +1,9 @@
+import { useMemo } from 'react';
 import type { DiagramFinding } from '../../core/diagram/diagram-findings';
 import type { DiagramMap } from '../../core/diagram/diagram-map';
+import { pageCheck } from '../../core/diagram/page-check';
 import type { NotSquared } from '../../core/diagram/squared-plane';
+import type { Diagram } from '../../core/garment/diagram';
 import { MM_PER_INCH, type ShownIn } from '../../core/units/inch';
 import { writeLength } from '../../core/units/write-length';
 import { useTable } from '../state/table-store';
@@ -8,18 +11,20 @@ import { Button } from '../ui/button';
 import { Card } from '../ui/card';
 import { Note } from '../ui/note';
 import { diagramWords } from '../words/diagram';
+import styles from './diagram-room.module.css';
 import { Findings } from './findings-list';
 
 const words = diagramWords.check;
 
 interface CheckCardProps {
+  readonly diagram: Diagram;
   readonly map: DiagramMap | NotSquared;
   readonly findings: readonly DiagramFinding[];
   readonly shownIn: ShownIn;
 }
 
 /** The third step: the scale in words and numbers, and whether it is good enough to trace. */
-export function CheckCard({ map, findings, shownIn }: CheckCardProps) {
+export function CheckCard({ diagram, map, findings, shownIn }: CheckCardProps) {
   // What one known length lacks stands with that length.
   const here = findings.filter(({ place }) => place.kind === 'diagram' && place.knownLengthId === undefined);
   const isStopped = findings.some(({ weight }) => weight === 'stop');
@@ -28,6 +33,7 @@ export function CheckCard({ map, findings, shownIn }: CheckCardProps) {
       {map.kind === 'map' && map.scale && (
         <ScaleWords map={map} shownIn={shownIn} isStretched={findings.some(({ kind }) => kind === 'stretched')} />
       )}
+      {map.kind === 'map' && map.scale && <TruthWords {...{ diagram, map, shownIn }} />}
       <Findings findings={here} />
       {isStopped ? (
         <p>{words.notGood}</p>
@@ -41,6 +47,16 @@ export function CheckCard({ map, findings, shownIn }: CheckCardProps) {
       )}
     </Card>
   );
+}
+
+type TruthWordsProps = Pick<CheckCardProps, 'diagram' | 'shownIn'> & { readonly map: DiagramMap };
+
+/** How straight and square lie what else is seen in the picture; said as a finding where that is poor. */
+function TruthWords({ diagram, map, shownIn }: TruthWordsProps) {
+  const truth = useMemo(() => pageCheck(diagram, map), [diagram, map]);
+  if (!truth) return diagram.squareUp.kind === 'rectangle' ? <p className={styles.hint}>{words.truthUnknown}</p> : null;
+  const { off, over } = truth.worst;
+  return <p>{words.truth(writeLength(off, { shownIn, step: 'thirtysecond' }), writeLength(over, { shownIn }))}</p>;
 }
 
 /** A difference between across and down below this is not worth a number. */

@@ -1,7 +1,9 @@
 import { create } from 'zustand';
-import type { Diagram, Quad } from '../../core/garment/diagram';
+import { cornersOfSquares } from '../../core/diagram/followed-plane';
+import type { Diagram, Followed, Quad } from '../../core/garment/diagram';
 import { distance } from '../../core/geometry/point';
 import type { NotRefined } from '../../core/picture/corners-refined';
+import type { NoGrid } from '../../core/picture/grid';
 import { picturesOf, type ReadyPicture } from '../photo/picture-store';
 import { say } from '../ui/say';
 import { diagramWords } from '../words/diagram';
@@ -9,6 +11,7 @@ import type { CornerProposal } from '../workers/photo-calls';
 import { photoWork } from '../workers/photo-workers';
 import { editDiagram } from './change-diagram';
 import { useDesk } from './desk-store';
+import { followedIn, SURE, seenIn } from './found-sides';
 
 const words = diagramWords.square.search;
 
@@ -18,11 +21,12 @@ type Outcome = { readonly corners: Quad } & (
   /** How far each corner moved, in pixels of the whole picture. */
   | { readonly kind: 'moved'; readonly by: readonly number[] }
   | NotRefined
+  | NoGrid
 );
 
 /** The search for the corners of one diagram. */
 interface CornerSearch {
-  readonly running?: { readonly what: 'find' | 'refine'; readonly share: number };
+  readonly running?: { readonly what: 'find' | 'refine' | 'squares'; readonly share: number };
   /** Best first. */
   readonly proposals?: readonly CornerProposal[];
   readonly outcome?: Outcome;
@@ -44,9 +48,6 @@ export function keepProposals(diagramId: string, found: readonly CornerProposal[
     ...(found?.length === 0 ? { outcome: { kind: 'nothing-sure', corners } } : {}),
   });
 }
-
-/** A page or frame seen less well than this is for her to judge: of what is wrong none comes near it. */
-const SURE = 0.3;
 
 /**
  * What a picture may be squared up by, best first; an empty list when nothing is sure enough, `undefined` when the search
@@ -97,7 +98,17 @@ export function nextProposal(diagramId: string, corners: Quad): void {
 }
 
 /** Draws the corners onto the edges or lines seen between them, as one step, and tells how far each moved. */
-export async function drawToEdges({ id }: Diagram, corners: Quad): Promise<void> {
+export function drawToEdges(diagram: Diagram, corners: Quad): Promise<void> {
+  const { squareUp } = diagram;
+  return followEdges(diagram, corners, squareUp.kind === 'rectangle' && squareUp.followed?.kind === 'sides');
+}
+
+/** Follows the sides as they curve, corners included, as one step; she can move what was found. */
+export function followSides(diagram: Diagram, corners: Quad): Promise<void> {
+  return followEdges(diagram, corners, true);
+}
+
+async function followEdges({ id }: Diagram, corners: Quad, curved: boolean): Promise<void> {
   const { photo } = picturesOf(id);
   if (!photo) return;
   const { signal, onProgress } = begin(id, 'refine');
@@ -107,10 +118,28 @@ export async function drawToEdges({ id }: Diagram, corners: Quad): Promise<void>
   if (answer.kind === 'refined') {
     const by = answer.corners.map((corner, k) => distance(corner, corners[k as 0]));
     end(id, { kind: 'moved', by, corners: answer.corners });
-    setCorners(id, answer.corners, words.refineLabel);
+    const followed = curved ? ({ kind: 'sides', through: answer.through } as const) : undefined;
+    setCorners(id, { corners: answer.corners, followed }, curved ? words.followLabel : words.refineLabel);
     return;
   }
   if (answer.kind === 'not-refined') end(id, { ...answer, corners });
+  else end(id, { kind: answer.kind === 'stopped' ? 'stopped' : 'failed', corners });
+}
+
+/** Finds the printed squares within the corners and squares up by all their crossings, as one step. */
+export async function followSquares({ id }: Diagram, corners: Quad): Promise<void> {
+  const { photo } = picturesOf(id);
+  if (!photo) return;
+  const { signal, onProgress } = begin(id, 'squares');
+  const { key, file } = photo;
+  const answer = await photoWork.call('findSquares', { key, file, corners }, { signal, onProgress });
+  stops.delete(id);
+  if (answer.kind === 'squares') {
+    const outermost = cornersOfSquares(answer.map);
+    end(id, undefined);
+    say(words.squaresFound(answer.map));
+    setCorners(id, { corners: outermost, followed: { kind: 'squares', map: answer.map } }, words.squaresLabel);
+  } else if (answer.kind === 'no-grid') end(id, { ...answer, corners });
   else end(id, { kind: answer.kind === 'stopped' ? 'stopped' : 'failed', corners });
 }
 
@@ -123,11 +152,12 @@ export function stopCornerSearch(diagramId: string): void {
 export function outcomeWords({ outcome }: CornerSearch, corners: Quad): string | undefined {
   if (!outcome || !isSame(outcome.corners, corners)) return undefined;
   if (outcome.kind === 'moved') return words.moved(outcome.by);
+  if (outcome.kind === 'no-grid') return words[outcome.why];
   if (outcome.kind !== 'not-refined') return words[outcome.kind];
   return outcome.side === undefined ? words['sides-do-not-meet'] : words.sideNotSeen(outcome.side);
 }
 
-function begin(id: string, what: 'find' | 'refine') {
+function begin(id: string, what: 'find' | 'refine' | 'squares') {
   stops.get(id)?.abort();
   const stop = new AbortController();
   stops.set(id, stop);
@@ -139,26 +169,35 @@ function begin(id: string, what: 'find' | 'refine') {
   return { signal: stop.signal, onProgress };
 }
 
-function end(id: string, outcome: Outcome): void {
-  const { running: _, ...before } = useSearches.getState()[id] ?? none;
-  const search = { ...before, outcome };
+function end(id: string, outcome: Outcome | undefined): void {
+  const { running: _, outcome: __, ...before } = useSearches.getState()[id] ?? none;
+  const search = outcome ? { ...before, outcome } : before;
   put(id, search);
-  say(outcomeWords(search, outcome.corners) ?? '');
+  if (outcome) say(outcomeWords(search, outcome.corners) ?? '');
 }
 
 function put(id: string, search: CornerSearch): void {
   useSearches.setState({ [id]: search });
 }
 
-function take(id: string, { corners }: CornerProposal): void {
-  setCorners(id, corners, diagramWords.labels.corners);
+function take(id: string, proposal: CornerProposal): void {
+  const { corners } = proposal;
+  setCorners(id, { corners, followed: followedIn(proposal) }, diagramWords.labels.corners);
 }
 
-function setCorners(id: string, corners: Quad, label: string): void {
+function setCorners(
+  id: string,
+  { corners, followed }: { readonly corners: Quad; readonly followed: Followed | undefined },
+  label: string,
+): void {
+  const found = useSearches.getState()[id]?.proposals;
   useDesk.setState({ showing: 'photo', corner: undefined });
-  editDiagram(label, id, (now) =>
-    now.squareUp.kind === 'rectangle' ? { ...now, squareUp: { ...now.squareUp, corners } } : now,
-  );
+  editDiagram(label, id, (now) => {
+    if (now.squareUp.kind !== 'rectangle') return now;
+    const { followed: _, ...rest } = now.squareUp;
+    const seen = found && found.length > 0 ? { seen: seenIn(found) } : {};
+    return { ...now, ...seen, squareUp: { ...rest, corners, ...(followed ? { followed } : {}) } };
+  });
 }
 
 function isSame(a: Quad, b: Quad): boolean {

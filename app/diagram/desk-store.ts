@@ -1,5 +1,6 @@
 import { create } from 'zustand';
 import type { PhotoPoint } from '../../core/geometry/point';
+import type { SidePlace } from './change-diagram';
 
 /** A line drawn on the picture of which she has not yet said how long it is. */
 export interface FreshLine {
@@ -13,6 +14,8 @@ interface DeskState {
   readonly showing: 'photo' | 'squared';
   /** The corner that arrow keys move. */
   readonly corner: 0 | 1 | 2 | 3 | undefined;
+  /** The place of a curved side that arrow keys move. */
+  readonly sidePlace: SidePlace | undefined;
   /** A point is held by the pointer: nothing may cover what lies under it. */
   readonly held: boolean;
   /** A known length is being drawn: nothing yet, or its first end. */
@@ -26,6 +29,7 @@ interface DeskState {
 export const useDesk = create<DeskState>(() => ({
   showing: 'photo',
   corner: undefined,
+  sidePlace: undefined,
   held: false,
   drawing: undefined,
   fresh: undefined,

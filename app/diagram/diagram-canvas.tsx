@@ -69,7 +69,7 @@ function FaceCanvas({ diagram, pictures, face, fit, which }: FaceCanvasProps) {
   const view = useTable((table) => table.view[which]);
   const setView = useTable((table) => table.setView);
   const onView = useCallback((next: View) => setView(which, next), [setView, which]);
-  const { corner, held, drawing, fresh } = useDesk();
+  const { corner, sidePlace, held, drawing, fresh } = useDesk();
   const chosen = useTable((table) => table.chosen);
   const lengthId = chosen.kind === 'known-length' ? chosen.knownLengthId : undefined;
   const isDrawing = drawing !== undefined;
@@ -77,8 +77,8 @@ function FaceCanvas({ diagram, pictures, face, fit, which }: FaceCanvasProps) {
   const firstEnd = drawing?.from && face.toWorld(drawing.from);
   const tool = useMemo(() => photoTool(diagram, face, { drawing: isDrawing }), [diagram, face, isDrawing]);
   const paint = useCallback<Paint>(
-    (pen, { px }) => paintMarks(pen, px, { diagram, face, corner, held, lengthId, fresh, firstEnd, wrong }),
-    [diagram, face, corner, held, lengthId, fresh, firstEnd, wrong],
+    (pen, { px }) => paintMarks(pen, px, { diagram, face, corner, sidePlace, held, lengthId, fresh, firstEnd, wrong }),
+    [diagram, face, corner, sidePlace, held, lengthId, fresh, firstEnd, wrong],
   );
   const picture = useCleaned(diagram.id, face.kind === 'photo' ? pictures.asTaken : pictures.laidFlat);
   return (

@@ -79,9 +79,9 @@ function DiagramDesk({ garment, diagram }: DiagramDeskProps) {
       notebook={
         <>
           {trouble && list}
-          <SquareCard diagram={diagram} pictures={pictures} findings={findings} />
+          <SquareCard {...{ diagram, pictures, findings }} shownIn={garment.shownIn} />
           <KnownCard {...{ garment, diagram, map, findings }} photo={pictures.pictures.photo} />
-          <CheckCard map={map} findings={findings} shownIn={garment.shownIn} />
+          <CheckCard {...{ diagram, map, findings }} shownIn={garment.shownIn} />
           <SourceCard source={garment.source} />
           {!trouble && list}
         </>

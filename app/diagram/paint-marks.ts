@@ -2,13 +2,16 @@ import type { Diagram } from '../../core/garment/diagram';
 import type { Point } from '../../core/geometry/point';
 import { lettering } from '../table/ink';
 import { canvasColours as colours } from '../ui/canvas-colours';
+import type { SidePlace } from './change-diagram';
 import type { FreshLine } from './desk-store';
 import type { Face } from './face';
+import { outlineInPhoto, squareLines } from './followed-lines';
 
 interface Marks {
   readonly diagram: Diagram;
   readonly face: Face;
   readonly corner: number | undefined;
+  readonly sidePlace: SidePlace | undefined;
   /** A point is being dragged: lines are fine and its handle is open, so that what it is put on stays in sight. */
   readonly held: boolean;
   readonly lengthId: string | undefined;
@@ -20,12 +23,22 @@ interface Marks {
 
 /** The corners with the outline between them, and the known lengths. `px` is world units in a CSS pixel. */
 export function paintMarks(pen: CanvasRenderingContext2D, px: number, marks: Marks): void {
-  const { diagram, face, corner, held, lengthId, fresh, firstEnd, wrong } = marks;
+  const { diagram, face, corner, sidePlace, held, lengthId, fresh, firstEnd, wrong } = marks;
   pen.lineJoin = 'round';
   if (diagram.squareUp.kind === 'rectangle') {
     const corners = diagram.squareUp.corners.flatMap((point) => face.toWorld(point) ?? []);
-    drawQuad(pen, corners, px, { wrong, width: held ? 1 : 2 });
+    const outline = outlineInPhoto(diagram.squareUp).flatMap((point) => face.toWorld(point) ?? []);
+    drawQuad(pen, outline, px, { wrong, width: held ? 1 : 2 });
+    const { followed } = diagram.squareUp;
+    if (followed?.kind === 'squares') drawSquares(pen, squareLines(followed.map), face, px);
     if (face.kind === 'photo') {
+      const through = followed?.kind === 'sides' ? followed.through : [];
+      for (const [side, places] of through.entries()) {
+        for (const [index, point] of places.entries()) {
+          const chosen = sidePlace?.side === side && sidePlace.index === index;
+          if (!(chosen && held)) drawSidePlace(pen, point, px, chosen);
+        }
+      }
       for (const [index, point] of corners.entries()) {
         if (index !== corner || !held) drawHandle(pen, point, px, index === corner);
       }
@@ -78,6 +91,39 @@ function drawHandle(pen: CanvasRenderingContext2D, { x, y }: Point, px: number, 
   pen.moveTo(x, y - 3 * px);
   pen.lineTo(x, y + 3 * px);
   stroked(pen, px, 1, colours.chalkDeep);
+}
+
+const PLACE_PX = 6;
+
+/** A place that a curved side passes through: an open ring, smaller than a corner's. */
+function drawSidePlace(pen: CanvasRenderingContext2D, { x, y }: Point, px: number, chosen: boolean): void {
+  pen.beginPath();
+  pen.arc(x, y, (chosen ? PLACE_PX + 2 : PLACE_PX) * px, 0, 2 * Math.PI);
+  stroked(pen, px, chosen ? 3 : 2, chosen ? colours.chalkDeep : colours.chalk);
+}
+
+/** The squares as they were found, so that she sees that they lie on the printed ones. */
+function drawSquares(
+  pen: CanvasRenderingContext2D,
+  lines: readonly (readonly Point[])[],
+  face: Face,
+  px: number,
+): void {
+  pen.beginPath();
+  for (const line of lines) {
+    line
+      .flatMap((point) => face.toWorld(point) ?? [])
+      .forEach(({ x, y }, k) => {
+        if (k === 0) pen.moveTo(x, y);
+        else pen.lineTo(x, y);
+      });
+  }
+  pen.setLineDash([]);
+  pen.globalAlpha = 0.6;
+  pen.strokeStyle = colours.chalkDeep;
+  pen.lineWidth = px;
+  pen.stroke();
+  pen.globalAlpha = 1;
 }
 
 function drawLength(

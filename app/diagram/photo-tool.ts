@@ -5,7 +5,15 @@ import { useTable } from '../state/table-store';
 import type { Drag, KeyPress, PointerAt, Tool } from '../table/tool';
 import { diagramWords as words } from '../words/diagram';
 import { arrowStep } from './arrow-step';
-import { moveCorner, moveLengthEnd, nudgeCorner, sayWhoFollowed } from './change-diagram';
+import {
+  moveCorner,
+  moveLengthEnd,
+  moveSidePlace,
+  nudgeCorner,
+  nudgeSidePlace,
+  type SidePlace,
+  sayWhoFollowed,
+} from './change-diagram';
 import { cornerNumbers, useDesk } from './desk-store';
 import { endAtTick } from './end-at-tick';
 import type { Face } from './face';
@@ -28,10 +36,18 @@ function takeHold(diagram: Diagram, face: Face, at: PointerAt): Drag | undefined
   // Where both lie in one place the corner goes first, unless she has just chosen that known length.
   const corner = end && isChosen(end.known) ? undefined : cornerAt(diagram, face, at);
   if (corner !== undefined) {
-    useDesk.setState({ corner });
+    useDesk.setState({ corner, sidePlace: undefined });
     return dragPoint(at, face, (diagram.squareUp as { corners: Quad }).corners[corner], {
       label: words.labels.corner(words.square.corner[corner]),
       change: (photo) => moveCorner(diagram.id, corner, photo),
+    });
+  }
+  const found = end && isChosen(end.known) ? undefined : sidePlaceAt(diagram, face, at);
+  if (found) {
+    useDesk.setState({ corner: undefined, sidePlace: found.place });
+    return dragPoint(at, face, found.at, {
+      label: words.labels.side(words.square.side[found.place.side]),
+      change: (photo) => moveSidePlace(diagram.id, found.place, photo),
     });
   }
   if (!end) return undefined;
@@ -118,7 +134,7 @@ function chooseLine(diagram: Diagram, face: Face, at: PointerAt): void {
     const [a, b] = [face.toWorld(from), face.toWorld(to)];
     return a && b && distanceToRun(at.world, a, b) <= at.reach;
   });
-  useDesk.setState({ corner: undefined });
+  useDesk.setState({ corner: undefined, sidePlace: undefined });
   useTable
     .getState()
     .choose(
@@ -133,8 +149,13 @@ function nudge(diagram: Diagram, press: KeyPress): boolean {
     useDesk.setState({ drawing: undefined, fresh: undefined });
     return true;
   }
-  const { corner } = useDesk.getState();
+  const { corner, sidePlace } = useDesk.getState();
   const step = arrowStep(press);
+  const at = sidePlace && throughOf(diagram)[sidePlace.side]?.[sidePlace.index];
+  if (sidePlace && step && at) {
+    nudgeSidePlace(diagram.id, sidePlace, move(at, step));
+    return true;
+  }
   if (corner === undefined || !step || diagram.squareUp.kind !== 'rectangle') return false;
   nudgeCorner(diagram.id, corner, move(diagram.squareUp.corners[corner], step));
   return true;
@@ -152,6 +173,23 @@ function cornerAt(diagram: Diagram, face: Face, at: PointerAt): (typeof cornerNu
     if (away <= reach && (best === undefined || away < distance(corners[best], at.world))) best = number;
   }
   return best;
+}
+
+/** The places that curved sides pass through, side by side; none where they are not followed. */
+function throughOf({ squareUp }: Diagram): readonly (readonly PhotoPoint[])[] {
+  return squareUp.kind === 'rectangle' && squareUp.followed?.kind === 'sides' ? squareUp.followed.through : [];
+}
+
+function sidePlaceAt(
+  diagram: Diagram,
+  face: Face,
+  at: PointerAt,
+): { readonly place: SidePlace; readonly at: PhotoPoint } | undefined {
+  if (face.kind !== 'photo') return undefined;
+  const near = throughOf(diagram)
+    .flatMap((places, side) => places.map((place, index) => ({ place: { side: side as 0, index }, at: place })))
+    .filter((each) => distance(each.at, at.world) <= at.reach * 1.5);
+  return near.sort((a, b) => distance(a.at, at.world) - distance(b.at, at.world))[0];
 }
 
 function lengthEndAt(

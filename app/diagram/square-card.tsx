@@ -1,5 +1,6 @@
 import type { DiagramFinding } from '../../core/diagram/diagram-findings';
-import type { Diagram, RectangleSides } from '../../core/garment/diagram';
+import type { Diagram, Quad, RectangleSides, SquareUp } from '../../core/garment/diagram';
+import type { ShownIn } from '../../core/units/inch';
 import { stopFlattening } from '../photo/flatten-photo';
 import type { DiagramPictures } from '../photo/use-pictures';
 import { Button } from '../ui/button';
@@ -10,11 +11,14 @@ import { ShareDone } from '../ui/share-done';
 import { diagramWords } from '../words/diagram';
 import { editDiagram, startingCorners } from './change-diagram';
 import { CornerFields } from './corner-fields';
+import { followSides, followSquares } from './corner-search';
 import styles from './diagram-room.module.css';
 import { FindCorners } from './find-corners';
 import { Findings } from './findings-list';
 import { FlatPreview } from './flat-preview';
+import { SideFields } from './side-fields';
 import { SidesFields } from './sides-fields';
+import { SquaresFields } from './squares-fields';
 
 const words = diagramWords.square;
 
@@ -22,18 +26,43 @@ interface SquareCardProps {
   readonly diagram: Diagram;
   readonly pictures: DiagramPictures;
   readonly findings: readonly DiagramFinding[];
+  readonly shownIn: ShownIn;
 }
 
+type How = 'rectangle' | 'sides' | 'squares' | 'flat';
+
+function howOf(squareUp: SquareUp): How {
+  return squareUp.kind === 'flat' ? 'flat' : (squareUp.followed?.kind ?? 'rectangle');
+}
+
+const followedWays = [
+  { value: 'sides', words: words.curved },
+  { value: 'squares', words: words.squares },
+] as const;
+
 /** The first step: how the picture is laid flat. */
-export function SquareCard({ diagram, pictures, findings }: SquareCardProps) {
+export function SquareCard({ diagram, pictures, findings, shownIn }: SquareCardProps) {
   const { squareUp } = diagram;
   const { map } = pictures;
 
-  function setHow(how: 'flat' | 'rectangle') {
-    editDiagram(diagramWords.labels.flat, diagram.id, (now) => ({
-      ...now,
-      squareUp: how === 'flat' ? { kind: 'flat' } : startingCorners(now),
-    }));
+  const how = howOf(squareUp);
+
+  function setHow(next: How) {
+    const corners = squareUp.kind === 'rectangle' ? squareUp.corners : undefined;
+    if (next === 'sides' && corners) void followSides(diagram, corners);
+    else if (next === 'squares' && corners) void followSquares(diagram, corners);
+    else if (next === 'flat')
+      editDiagram(diagramWords.labels.flat, diagram.id, (now) => ({ ...now, squareUp: { kind: 'flat' } }));
+    else startAgain(corners);
+  }
+
+  /** Straight sides between the corners as they are, or corners to start from. */
+  function startAgain(corners: Quad | undefined) {
+    editDiagram(diagramWords.labels.flat, diagram.id, (now) => {
+      if (!corners || now.squareUp.kind !== 'rectangle') return { ...now, squareUp: startingCorners(now) };
+      const { followed: _, ...straight } = now.squareUp;
+      return { ...now, squareUp: straight };
+    });
   }
 
   function setSides(sides: RectangleSides) {
@@ -55,9 +84,10 @@ export function SquareCard({ diagram, pictures, findings }: SquareCardProps) {
       <Choice
         label={words.how}
         labelHidden
-        value={squareUp.kind}
+        value={how}
         options={[
           { value: 'rectangle', words: words.corners },
+          ...(squareUp.kind === 'rectangle' ? followedWays : []),
           { value: 'flat', words: words.flat },
         ]}
         onChange={setHow}
@@ -66,8 +96,26 @@ export function SquareCard({ diagram, pictures, findings }: SquareCardProps) {
       {squareUp.kind === 'rectangle' && (
         <>
           <FindCorners diagram={diagram} corners={squareUp.corners} pictures={pictures.pictures} />
+          {squareUp.followed?.kind === 'sides' && (
+            <>
+              <p>{words.curvedHelp}</p>
+              <Button
+                icon="curve"
+                disabled={!pictures.pictures.photo}
+                onPress={() => void followSides(diagram, squareUp.corners)}
+              >
+                {words.followAgain}
+              </Button>
+              <SideFields diagramId={diagram.id} through={squareUp.followed.through} />
+            </>
+          )}
+          {squareUp.followed?.kind === 'squares' && (
+            <SquaresFields squares={squareUp.followed.map} {...{ diagram, map, shownIn }} />
+          )}
           <CornerFields diagramId={diagram.id} corners={squareUp.corners} />
-          <SidesFields key={diagram.id} sides={squareUp.sides} onChange={setSides} />
+          {squareUp.followed?.kind !== 'squares' && (
+            <SidesFields key={diagram.id} sides={squareUp.sides} onChange={setSides} />
+          )}
         </>
       )}
       <div className={styles.outcome}>
@@ -77,7 +125,7 @@ export function SquareCard({ diagram, pictures, findings }: SquareCardProps) {
             {words.turn}
           </Button>
           {squareUp.kind === 'rectangle' && (
-            <Button icon="square" onPress={() => setHow('rectangle')}>
+            <Button icon="square" onPress={() => startAgain(undefined)}>
               {words.reset}
             </Button>
           )}

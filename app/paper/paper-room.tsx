@@ -11,6 +11,7 @@ import { NoPieces } from '../table/no-pieces';
 import { RoomLayout } from '../ui/room-layout';
 import { paperWords as words } from '../words/paper';
 import { FilesCard } from './files-card';
+import { LabelCard } from './label-card';
 import { MakeCard } from './make-card';
 import { MoreCard } from './more-card';
 import { PagesPreview } from './pages-preview';
@@ -91,6 +92,7 @@ function WithPieces({ garment }: { readonly garment: Garment }) {
           <ProofCard garment={garment} />
           <SquaresCard garment={garment} chosen={chosen} />
           <ScreenCard garment={garment} chosen={chosen} />
+          <LabelCard garment={garment} />
           <FilesCard garment={garment} />
         </>
       }

@@ -4,6 +4,8 @@ import { picturesOf, putPictures } from './picture-store';
 
 /** How the flat picture of a diagram is to be made: in full, and as a quick look. */
 export interface FlatPlans {
+  /** What the pixels depend on. */
+  readonly key: string;
   readonly full: SquaredPicturePlan;
   readonly quick: SquaredPicturePlan;
 }
@@ -59,14 +61,14 @@ async function quickLook(diagramId: string): Promise<void> {
   const { photo } = picturesOf(diagramId);
   if (!work || !photo || quickRunning.has(diagramId)) return;
   quickRunning.add(diagramId);
-  const plan = work.plans.quick;
-  const answer = await quickWork.call('layFlatQuickly', { small: photo.small, plan });
+  const answer = await quickWork.call('layFlatQuickly', { small: photo.small, plan: work.plans.quick });
   quickRunning.delete(diagramId);
   if (answer.kind === 'flat') {
     const { flat, ...pictures } = picturesOf(diagramId);
     const isLate = pictures.photo !== photo || (working.get(diagramId) === undefined && flat?.quality === 'full');
     if (isLate) for (const level of answer.levels) level.close();
-    else putPictures(diagramId, { ...pictures, flat: { levels: answer.levels, plan, quality: 'quick' } });
+    else
+      putPictures(diagramId, { ...pictures, flat: { levels: answer.levels, key: work.plans.key, quality: 'quick' } });
   }
   if (working.has(diagramId) && working.get(diagramId) !== work) void quickLook(diagramId);
 }
@@ -88,7 +90,7 @@ async function fullPicture(diagramId: string, work: Work): Promise<void> {
   const { flattening: _, ...pictures } = picturesOf(diagramId);
   if (answer.kind === 'flat' && working.get(diagramId) === work && pictures.photo === photo) {
     working.delete(diagramId);
-    putPictures(diagramId, { ...pictures, flat: { levels: answer.levels, plan: work.plans.full, quality: 'full' } });
+    putPictures(diagramId, { ...pictures, flat: { levels: answer.levels, key: work.plans.key, quality: 'full' } });
     return;
   }
   if (answer.kind === 'flat') for (const level of answer.levels) level.close();

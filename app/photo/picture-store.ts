@@ -1,5 +1,4 @@
 import { create } from 'zustand';
-import type { SquaredPicturePlan } from '../../core/diagram/squared-picture';
 import { useGarment } from '../state/garment-store';
 import type { OpenedPicture, PictureRefusal } from '../workers/photo-calls';
 
@@ -21,7 +20,8 @@ export interface ReadyPicture extends OpenedPicture {
 /** The picture laid flat. While a corner moves it is a quick look, coarse but at once. */
 export interface FlatPictureShown {
   readonly levels: readonly ImageBitmap[];
-  readonly plan: SquaredPicturePlan;
+  /** What its pixels were made from. */
+  readonly key: string;
   readonly quality: 'quick' | 'full';
 }
 

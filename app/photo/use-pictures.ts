@@ -1,6 +1,6 @@
 import { useEffect, useMemo, useRef } from 'react';
 import { type DiagramMap, diagramMap } from '../../core/diagram/diagram-map';
-import { planSquaredPicture, shownBox } from '../../core/diagram/squared-picture';
+import { planSquaredPicture, type SquaredPicturePlan, shownBox } from '../../core/diagram/squared-picture';
 import type { NotSquared } from '../../core/diagram/squared-plane';
 import type { Diagram } from '../../core/garment/diagram';
 import type { MeasureSet } from '../../core/garment/measure';
@@ -32,7 +32,7 @@ export function useDiagramPictures(diagram: Diagram, set: MeasureSet): DiagramPi
   const pictures = usePictures((state) => state.byDiagram[diagram.id] ?? none);
   const map = useMemo(() => diagramMap(diagram, set), [diagram, set]);
   const plans = useMemo(() => flatPlans(diagram, map), [diagram, map]);
-  const key = plans && planKey(plans);
+  const key = plans?.key;
   const { id } = diagram;
   const { photo, flat } = pictures;
 
@@ -52,7 +52,7 @@ export function useDiagramPictures(diagram: Diagram, set: MeasureSet): DiagramPi
       return;
     }
     const shown = usePictures.getState().byDiagram[id]?.flat;
-    if (shown?.quality === 'full' && key === planKey({ full: shown.plan })) return;
+    if (shown?.quality === 'full' && key === shown.key) return;
     flattenPhoto(id, latest.current);
     return () => leaveFlattening(id);
   }, [id, photo, key]);
@@ -79,10 +79,10 @@ function flatPlans(diagram: Diagram, map: DiagramMap | NotSquared): FlatPlans | 
   if (map.kind !== 'map') return undefined;
   const full = planSquaredPicture(diagram, map, { mostPx: MOST_WORKING_PX });
   const quick = planSquaredPicture(diagram, map, { mostPx: MOST_QUICK_PX });
-  return full && quick && { full, quick };
+  return full && quick && { key: planKey(diagram, full), full, quick };
 }
 
-/** What the pixels of the flat picture depend on, to nine figures; where it lies and how large is not among it. */
-function planKey({ full }: Pick<FlatPlans, 'full'>): string {
-  return [full.width, full.height, ...full.toPhoto.map((number) => number.toPrecision(9))].join(' ');
+/** What the pixels of the flat picture depend on; where it lies and how large is not among it. */
+function planKey({ squareUp, quarterTurns, focalPx }: Diagram, { width, height }: SquaredPicturePlan): string {
+  return JSON.stringify([width, height, quarterTurns, focalPx, squareUp]);
 }

@@ -1,19 +1,23 @@
 import { Component, type ReactNode } from 'react';
-import { Note } from '../ui/note';
 import { hushNow } from '../ui/say';
-import { shellWords as words } from '../words/shell';
+import { Broken } from './broken';
 
 interface RoomGuardProps {
   readonly room: string;
+  /** Said when it breaks. */
+  readonly sentence: string;
   readonly children: ReactNode;
 }
 
 /** Keeps a fault in one room from taking the others with it. React asks for a class here. */
-export class RoomGuard extends Component<RoomGuardProps, { readonly broken: boolean }> {
-  override state = { broken: false };
+export class RoomGuard extends Component<
+  RoomGuardProps,
+  { readonly broken?: { readonly fault: unknown } | undefined }
+> {
+  override state: { readonly broken?: { readonly fault: unknown } | undefined } = {};
 
-  static getDerivedStateFromError() {
-    return { broken: true };
+  static getDerivedStateFromError(fault: unknown) {
+    return { broken: { fault } };
   }
 
   override componentWillUnmount() {
@@ -21,13 +25,16 @@ export class RoomGuard extends Component<RoomGuardProps, { readonly broken: bool
   }
 
   override render() {
-    if (!this.state.broken) return this.props.children;
+    const { broken } = this.state;
+    const { room, sentence, children } = this.props;
+    if (!broken) return children;
     return (
-      <main>
-        <Note tone="stop" action={{ words: words.tryAgain, onPress: () => this.setState({ broken: false }) }}>
-          {words.broken(this.props.room)}
-        </Note>
-      </main>
+      <Broken
+        where={room}
+        sentence={sentence}
+        fault={broken.fault}
+        onTryAgain={() => this.setState({ broken: undefined })}
+      />
     );
   }
 }

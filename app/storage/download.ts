@@ -9,13 +9,24 @@ export function download(bytes: Uint8Array<ArrayBuffer> | Blob, name: string, ty
   setTimeout(() => URL.revokeObjectURL(url), 60_000);
 }
 
-/** A name as a file name: letters and figures of any script, and single hyphens. */
+/** So many bytes of a name are kept: file systems hold 255, and an ending comes after it. */
+const MOST_BYTES = 180;
+
+/** A name as a file name: letters and figures of any script with their marks, and single hyphens. */
 export function fileName(name: string): string {
-  return (
-    name
-      .trim()
-      .replace(/[^\p{L}\p{N}]+/gu, '-')
-      .replace(/^-|-$/g, '')
-      .toLowerCase() || 'garment'
-  );
+  const safe = name
+    .normalize('NFC')
+    .replace(/[^\p{L}\p{M}\p{N}]+/gu, '-')
+    .replace(/^[-\p{M}]+|-+$/gu, '')
+    .toLowerCase();
+  return shortened(safe).replace(/-$/, '') || 'garment';
+}
+
+/** Cut between letters, not within one. */
+function shortened(name: string): string {
+  const letters = [...name];
+  const bytes = (kept: number) => new TextEncoder().encode(letters.slice(0, kept).join('')).length;
+  let kept = Math.min(letters.length, MOST_BYTES);
+  while (bytes(kept) > MOST_BYTES) kept -= 1;
+  return letters.slice(0, kept).join('');
 }

@@ -1,5 +1,6 @@
 import type { Garment } from '../../core/garment/garment';
 import { type GarmentState, useGarment } from '../state/garment-store';
+import { useKept } from '../state/kept-store';
 import { storageWords as words } from '../words/storage';
 import { connected, faultNames, Outdated } from './connection';
 import { type JournalRow, type SnapshotRow, shelfRow } from './database';
@@ -90,7 +91,8 @@ async function writeAll(): Promise<void> {
     const batch = pending;
     const snapshot = dueSnapshot();
     try {
-      await connected(() => keep(batch, snapshot));
+      const how = await connected(() => keep(batch, snapshot, wholeNow));
+      if (how === 'kept-anew') useKept.setState({ cleared: true });
     } catch (fault) {
       useGarment.getState().setSaving('failed', reason(fault));
       if (!(fault instanceof TakenElsewhere)) nextTry = setTimeout(() => void write(), TRY_AGAIN_MS);
@@ -108,8 +110,13 @@ async function writeAll(): Promise<void> {
 
 /** A snapshot of the garment on the table at its last entry, when it is time for one. */
 function dueSnapshot(): SnapshotRow | undefined {
+  return following && following.sinceSnapshot >= SNAPSHOT_EVERY ? wholeNow() : undefined;
+}
+
+/** The garment on the table with its history, at its last entry. */
+function wholeNow(): SnapshotRow | undefined {
   const { garment, past, future } = useGarment.getState();
-  if (!following || garment?.id !== following.id || following.sinceSnapshot < SNAPSHOT_EVERY) return undefined;
+  if (!following || garment?.id !== following.id) return undefined;
   // As the last finished step left it: a drag in progress is not kept.
   const settled = past.at(-1)?.after ?? future.at(-1)?.before ?? garment;
   return {

@@ -28,7 +28,7 @@ export type ShelfReading =
   | { readonly kind: 'broken' }
   | { readonly kind: 'too-large' };
 
-const OURS = /^(put-away\/)?[\p{L}\p{N}-]{1,120}\.inchsquare\.zip$/u;
+const OURS = /^(put-away\/)?[\p{L}\p{M}\p{N}-]{1,120}\.inchsquare\.zip$/u;
 
 /**
  * One file with every garment of the shelf: project files, each of which can be taken out and opened alone, those put

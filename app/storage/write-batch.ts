@@ -14,10 +14,16 @@ export class TakenElsewhere extends Error {}
 
 /**
  * Writes a batch in one transaction: all of it is kept or nothing. Entries that are there already, from a try whose
- * answer was lost, are left as they are; other entries under the same number throw TakenElsewhere.
+ * answer was lost, are left as they are; other entries under the same number throw TakenElsewhere. `whole` gives the
+ * garment on the table as it is now.
  */
-export async function keep(batch: readonly Kept[], due: SnapshotRow | undefined): Promise<void> {
-  await database.transaction('rw', [database.shelf, database.snapshots, database.journal], async () => {
+export async function keep(
+  batch: readonly Kept[],
+  due: SnapshotRow | undefined,
+  whole: () => SnapshotRow | undefined,
+): Promise<'kept' | 'kept-anew'> {
+  return database.transaction('rw', [database.shelf, database.snapshots, database.journal], async () => {
+    const anew = await startAgain(batch, whole);
     await addRows(batch.flatMap(({ row }) => (row ? [row] : [])));
     for (const { snapshot } of batch) if (snapshot) await addSnapshot(snapshot);
     await database.shelf.bulkPut(batch.map(({ shelf }) => shelf));
@@ -25,7 +31,19 @@ export async function keep(batch: readonly Kept[], due: SnapshotRow | undefined)
       await addSnapshot(due);
       await dropOlder(due.garmentId, due.seq);
     }
+    return anew;
   });
+}
+
+/** Where everything was cleared away under the program, entries have nothing to follow: the garment is kept as a whole. */
+async function startAgain(batch: readonly Kept[], whole: () => SnapshotRow | undefined): Promise<'kept' | 'kept-anew'> {
+  const row = batch.find(({ row, snapshot }) => row && !snapshot);
+  if (!row || batch.some(({ garmentId, snapshot }) => snapshot && garmentId === row.garmentId)) return 'kept';
+  if ((await database.snapshots.where('garmentId').equals(row.garmentId).count()) > 0) return 'kept';
+  const snapshot = whole();
+  if (snapshot?.garmentId !== row.garmentId) return 'kept';
+  await addSnapshot(snapshot);
+  return 'kept-anew';
 }
 
 async function addRows(rows: readonly JournalRow[]): Promise<void> {

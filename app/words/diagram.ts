@@ -82,6 +82,22 @@ export const diagramWords = {
     flat: 'It is flat already',
     corners: 'Four corners',
     how: 'How it lies',
+    curved: 'Curved sides',
+    squares: 'Printed squares',
+    side: ['Top', 'Right', 'Bottom', 'Left'] as const,
+    curvedHelp:
+      'The four sides are followed as they bend, each through the small rings on it. Move a ring to where the edge of the page runs; the picture is flattened between the four curves.',
+    placesAsNumbers: 'The rings as numbers',
+    ring: (side: string, number: number) => `${side} side, ring ${number}`,
+    followAgain: 'Follow the sides again',
+    squaresHelp: (across: number, down: number, left: number) =>
+      `${across} by ${down} printed squares are followed, all their crossings together.${left > 0 ? ` ${left} crossings that do not agree are left out.` : ''}`,
+    squaresMiss: (usual: string, worst: string) => `The crossings lie ${usual} off as a rule, ${worst} at worst.`,
+    squaresPixels: (px: number) => `${tenth.format(px)} pixels of the photo`,
+    oneSquare: 'One square is',
+    takeSquare: 'Take it as known lengths',
+    squareTaken: (count: number, length: string) =>
+      `A known length across and one down were added, ${count} squares of ${length} and more.`,
     corner: ['Top left', 'Top right', 'Bottom right', 'Bottom left'] as const,
     across: (corner: string) => `${corner}, pixels across`,
     down: (corner: string) => `${corner}, pixels down`,
@@ -96,7 +112,11 @@ export const diagramWords = {
       another: 'Another proposal',
       back: 'Back to the proposal',
       refine: 'Draw them to the edges',
-      running: { find: 'Looking for the corners…', refine: 'Following the edges…' },
+      running: {
+        find: 'Looking for the corners…',
+        refine: 'Following the edges…',
+        squares: 'Looking for printed squares…',
+      },
       on: (kind: 'page' | 'frame', number: number, all: number) =>
         `The corners lie on ${kind === 'page' ? 'the edge of the paper' : 'a printed frame'}${all === 1 ? '' : `, proposal ${number} of ${all}`}. Look at each before you go on.`,
       'nothing-sure':
@@ -114,6 +134,15 @@ export const diagramWords = {
       'sides-do-not-meet':
         'No four edges that meet are seen near these corners. Put them nearer to a frame or the edge of the page.',
       refineLabel: 'draw the corners to the edges',
+      followLabel: 'follow the curved sides',
+      squaresLabel: 'follow the printed squares',
+      squaresFound: ({ columns, rows }: { readonly columns: number; readonly rows: number }) =>
+        `${columns} by ${rows} printed squares are followed.`,
+      'no-squares':
+        'No printed squares are seen within the corners. Put the corners on the outside of the squares and try again.',
+      'too-few': 'Fewer than 2 by 2 printed squares are seen within the corners, which says too little.',
+      'folds-over':
+        'The crossings found do not lie as squares on a page can. Put the corners on the outside of the squares and try again.',
     },
     sides: 'What is known of its sides',
     sidesKnown: {
@@ -207,6 +236,9 @@ export const diagramWords = {
     down: (percent: string) => `Down is drawn ${percent} larger than across; each way has its own scale.`,
     percent: (share: number) => `${tenth.format(share * 100)} %`,
     alike: 'Across and down are one scale.',
+    truth: (off: string, over: string) =>
+      `The page is good to ${off} over ${over}: the other lines seen in it lie that straight and square.`,
+    truthUnknown: 'Nothing else rectangular is seen in the picture that could check how true it lies.',
     toDraft: 'Go to the Draft room',
   },
   followed: (count: number) =>
@@ -229,6 +261,7 @@ export const diagramWords = {
   labels: {
     corner: (corner: string) => `move ${corner.toLowerCase()} corner`,
     corners: 'set the corners',
+    side: (side: string) => `move ${side.toLowerCase()} side`,
     flat: 'how the picture lies',
     sides: 'sides of the rectangle',
     turn: 'turn the picture',

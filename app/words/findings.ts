@@ -56,7 +56,13 @@ export function findingSentence(finding: Finding, garment: Garment): string {
         concave: 'One corner lies inside the other three, which no photo of a rectangle can show.',
         'too-small':
           'The four corners lie too close together. Choose a larger rectangle, such as the frame of the page.',
+        'side-runs-back':
+          'A side runs back on itself. Its places must follow one another from corner to corner; move them apart.',
+        'sides-cross': 'The curved sides cross one another. Move their places back to the edge of the page.',
+        'folds-over': 'Between these curved sides the page would fold over itself. Move their places back to its edge.',
       }[finding.why];
+    case 'page-not-true':
+      return `Lines that should be straight or square are ${finely(finding.off)} off over ${length(finding.over)}. If the page bends, follow its curved sides or its printed squares.`;
     case 'no-known-length':
       return 'Nothing says yet how large the diagram is. Draw a known length on it.';
     case 'one-known-length':

@@ -30,12 +30,21 @@ export const shellWords = {
   },
   notKept: (why: string) => `Your last changes are on the screen but not yet kept: ${why}`,
   saveToFile: 'Save to a file now',
+  cleared:
+    'What this browser kept was cleared away while you worked. The garment on the table is kept anew; its pictures, its versions and other garments may be gone. Save it to a file now, and bring the others in from their files.',
   refused: (what: string) =>
     `That was not done (${what}): it would put a piece more than a kilometre away, or leave a mark without its edge.`,
   elsewhere: 'This garment is open in another window, and only one window at a time can change it.',
   editHere: 'Go on here instead',
   broken: (room: string) =>
     `Something in ${room} could not be shown. Your garment is safe; the other rooms still work.`,
+  brokenAll: 'The workbench could not be shown. Your garment is kept on this device as far as it was said to be.',
+  knows: (name: string, pieces: number) => `On the table: ${name}, ${pieces === 1 ? '1 piece' : `${pieces} pieces`}.`,
+  report: 'What went wrong, for those who mend it',
+  reportHelp:
+    'It stays on this device unless you pass it on. No picture, name or measure is in it; figures are struck out.',
+  reportYours: 'What you were doing, if you like to say',
+  reportSave: 'Save this report',
   tryAgain: 'Try again',
   loading: 'One moment…',
   newer: 'A newer Inchsquare is ready. Your work is kept; the page loads anew.',

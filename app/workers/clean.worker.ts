@@ -1,4 +1,4 @@
-import type { Raster } from '../../core/diagram/warp';
+import type { Raster } from '../../core/picture/raster';
 import type { CleanCalls } from './clean-calls';
 import { cleanedRaster } from './cleaned-raster';
 import { bitmapsOf, halvings } from './picture-levels';

@@ -1,6 +1,6 @@
-import type { Raster } from '../../core/diagram/warp';
 import { type CleanUp, cleanedRows } from '../../core/picture/cleaned';
 import { greyOf } from '../../core/picture/grey';
+import type { Raster } from '../../core/picture/raster';
 
 /** Rows made between two tellings of how far it is. */
 const STRIP = 128;

@@ -1,4 +1,4 @@
-import type { Raster } from '../../core/diagram/warp';
+import type { Raster } from '../../core/picture/raster';
 import type { PictureFormat, PictureHeader, SizePx } from '../photo/header/header-said';
 import { readPictureHeader } from '../photo/header/picture-header';
 import { MOST_WORKING_PX, type PictureRefusal, type SmallCopy } from './photo-calls';

@@ -1,31 +1,57 @@
-import type { Quad } from '../../core/garment/diagram';
-import type { Point } from '../../core/geometry/point';
+import type { Quad, SidePlaces } from '../../core/garment/diagram';
+import { distance, type Point } from '../../core/geometry/point';
 import { proposedCorners } from '../../core/picture/corners';
 import { type NotRefined, refinedCorners } from '../../core/picture/corners-refined';
+import { bowOf, placesOn } from '../../core/picture/curl-side';
 import { greyOf } from '../../core/picture/grey';
-import type { CornersProposed, CornersRefined, SmallCopy } from './photo-calls';
+import { foundGrid, type NoGrid } from '../../core/picture/grid';
+import { squaresMap } from '../../core/picture/grid-map';
+import { type Sides, straightSides } from '../../core/picture/page-outline';
+import type { CornersProposed, CornersRefined, SidesFound, SmallCopy, SquaresFound } from './photo-calls';
 
 /** What may be squared up by, looked for in a small copy and told in pixels of the whole picture. */
 export function cornersProposed(copy: SmallCopy, onProgress?: (share: number) => void): CornersProposed {
-  const proposals = proposedCorners(greyIn(copy), onProgress).map(({ kind, sure, corners }) => ({
-    kind,
-    sure,
-    corners: corners.map((corner) => inWhole(copy, corner)) as unknown as Quad,
-  }));
+  const grey = greyIn(copy);
+  const proposals = proposedCorners(grey, onProgress).map(({ kind, sure, mark, corners }) => {
+    const refined = refinedCorners(grey, corners, { mark, sides: 'bowed' });
+    const sides = 'kind' in refined ? straightSides(corners) : refined.sides;
+    return { kind, sure, ...sidesInWhole(copy, sides) };
+  });
   return { kind: 'proposed', proposals };
 }
 
 /** Corners of the whole picture brought onto the edges or printed lines seen between them. */
 export function cornersOnEdges(copy: SmallCopy, corners: Quad): CornersRefined | NotRefined {
-  const { across, down } = copy.pxToPx;
-  const inCopy = corners.map(({ x, y }) => ({ x: x * across, y: y * down })) as unknown as Quad;
-  const found = refinedCorners(greyIn(copy), inCopy, { sides: 'bowed' });
-  if ('kind' in found) return found;
-  return { kind: 'refined', corners: found.corners.map((corner) => inWhole(copy, corner)) as unknown as Quad };
+  const found = refinedCorners(greyIn(copy), inCopy(copy, corners), { sides: 'bowed' });
+  return 'kind' in found ? found : { kind: 'refined', ...sidesInWhole(copy, found.sides) };
+}
+
+/** The printed squares within four corners of the whole picture. */
+export function squaresWithin(copy: SmallCopy, corners: Quad): SquaresFound | NoGrid {
+  const found = foundGrid(greyIn(copy), inCopy(copy, corners));
+  if (found.kind === 'no-grid') return found;
+  const map = squaresMap(found.crossings.map((each) => ({ ...each, at: inWhole(copy, each.at) })));
+  return map.kind === 'squares-map' ? { kind: 'squares', map } : { kind: 'no-grid', why: map.why };
+}
+
+/** A side that bows by less than this share of its length, or by less than these pixels of the copy, may be straight. */
+const BOWED = { share: 0.004, px: 1.5 };
+
+function sidesInWhole(copy: SmallCopy, sides: Sides): SidesFound {
+  const whole = (place: Point) => inWhole(copy, place);
+  return {
+    corners: sides.map(({ from }) => whole(from)) as unknown as Quad,
+    through: sides.map((side) => placesOn(side).map(whole)) as unknown as SidePlaces,
+    bowed: sides.some((side) => bowOf(side) > Math.max(BOWED.px, BOWED.share * distance(side.from, side.to))),
+  };
 }
 
 function greyIn({ raster: { pixels, width, height } }: SmallCopy) {
   return greyOf(pixels, width, height);
+}
+
+function inCopy({ pxToPx: { across, down } }: SmallCopy, corners: Quad): Quad {
+  return corners.map(({ x, y }) => ({ x: x * across, y: y * down })) as unknown as Quad;
 }
 
 function inWhole({ pxToPx }: SmallCopy, { x, y }: Point): Point {

@@ -7,7 +7,7 @@ import type { TapedSheets, Under } from '../../core/paper/taped-sheets';
 import { createCaller } from './call';
 
 /** Where the two fonts are, as addresses of the page: a worker counts addresses from its own place. */
-interface FontAddresses {
+export interface FontAddresses {
   readonly plain: string;
   readonly bold: string;
 }
@@ -67,6 +67,18 @@ export type PdfCalls = {
       readonly version: VersionSaid;
       readonly today: string;
       readonly fonts: FontAddresses;
+    };
+    readonly answer: { readonly bytes: Uint8Array; readonly pages: number };
+  };
+  /** The label of the envelope. */
+  readonly label: {
+    readonly args: {
+      readonly garment: Garment;
+      readonly version: VersionSaid;
+      readonly today: string;
+      readonly fonts: FontAddresses;
+      /** A JPEG. */
+      readonly picture?: Uint8Array;
     };
     readonly answer: { readonly bytes: Uint8Array; readonly pages: number };
   };

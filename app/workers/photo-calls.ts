@@ -1,8 +1,10 @@
-import type { Raster } from '../../core/diagram/warp';
-import type { Quad } from '../../core/garment/diagram';
-import type { Homography } from '../../core/geometry/projective';
+import type { SquaredPicturePlan } from '../../core/diagram/squared-picture';
+import type { Quad, SeenRectangle } from '../../core/garment/diagram';
 import type { ProposedCorners } from '../../core/picture/corners';
 import type { NotRefined } from '../../core/picture/corners-refined';
+import type { NoGrid } from '../../core/picture/grid';
+import type { SquaresMap } from '../../core/picture/grid-map';
+import type { Raster } from '../../core/picture/raster';
 import type { HeaderRefusal, PictureFormat } from '../photo/header/header-said';
 
 /** Why a picture could not be opened. */
@@ -34,13 +36,6 @@ export interface OpenedPicture {
   readonly small: SmallCopy;
 }
 
-/** A flat picture to be made: its size, and from its pixels to those of the whole upright photo. */
-export interface FlatPlan {
-  readonly width: number;
-  readonly height: number;
-  readonly toPhoto: Homography;
-}
-
 export interface FlatPicture {
   readonly kind: 'flat';
   readonly levels: readonly ImageBitmap[];
@@ -58,25 +53,36 @@ export interface CornersProposed {
   readonly proposals: readonly CornerProposal[];
 }
 
-export interface CornerProposal extends Pick<ProposedCorners, 'kind' | 'sure'> {
-  readonly corners: Quad;
+export interface CornerProposal extends Pick<ProposedCorners, 'kind' | 'sure'>, SidesFound {}
+
+/** Corners, and the sides between them, in pixels of the whole upright picture. */
+export interface SidesFound extends SeenRectangle {
+  /** Whether a side bows more than a straight one can seem to. */
+  readonly bowed: boolean;
 }
 
-/** Corners brought onto the edges between them, in pixels of the whole upright picture. */
-export interface CornersRefined {
+/** Corners brought onto the edges between them. */
+export interface CornersRefined extends SidesFound {
   readonly kind: 'refined';
-  readonly corners: Quad;
+}
+
+/** A printed grid, in pixels of the whole upright picture. */
+export interface SquaresFound {
+  readonly kind: 'squares';
+  readonly map: SquaresMap;
 }
 
 export type PhotoCalls = {
   open: { args: PhotoFile; answer: OpenedPicture | PictureRefusal };
-  layFlat: { args: PhotoFile & { readonly plan: FlatPlan }; answer: FlatPicture | PictureRefusal };
+  layFlat: { args: PhotoFile & { readonly plan: SquaredPicturePlan }; answer: FlatPicture | PictureRefusal };
   proposeCorners: { args: { readonly small: SmallCopy }; answer: CornersProposed };
   refineCorners: {
     args: PhotoFile & { readonly corners: Quad };
     answer: CornersRefined | NotRefined | PictureRefusal;
   };
-  layFlatQuickly: { args: { readonly small: SmallCopy; readonly plan: FlatPlan }; answer: FlatPicture };
+  /** The printed squares within the corners. */
+  findSquares: { args: PhotoFile & { readonly corners: Quad }; answer: SquaresFound | NoGrid | PictureRefusal };
+  layFlatQuickly: { args: { readonly small: SmallCopy; readonly plan: SquaredPicturePlan }; answer: FlatPicture };
 };
 
 /** The largest copy that is worked on: what the canvas of every phone still holds. */

@@ -1,5 +1,5 @@
 import { decodePicture, type WorkingCopy } from './decode-picture';
-import { cornersOnEdges, cornersProposed } from './find-corners';
+import { cornersOnEdges, cornersProposed, squaresWithin } from './find-corners';
 import { MOST_SMALL_PX, type PhotoCalls, type PhotoFile, type PictureRefusal } from './photo-calls';
 import { bitmapsOf, halvings, laidFlat, smallCopy } from './picture-levels';
 import { serve, type WorkerPort } from './serve';
@@ -46,6 +46,13 @@ serve<PhotoCalls>(self as unknown as WorkerPort, {
     if (copy.kind !== 'decoded') return { answer: copy };
     tell(0.3);
     return { answer: cornersOnEdges(copy, corners) };
+  },
+
+  async findSquares({ corners, ...photo }, tell) {
+    const copy = await copyOf(photo);
+    if (copy.kind !== 'decoded') return { answer: copy };
+    tell(0.3);
+    return { answer: squaresWithin(copy, corners) };
   },
 
   async layFlatQuickly({ small, plan }) {

@@ -1,6 +1,8 @@
-import { halveRaster, type Raster, warpRaster } from '../../core/diagram/warp';
-import { composeHomography } from '../../core/geometry/projective';
-import type { FlatPlan, SmallCopy } from './photo-calls';
+import { flatToPhoto, type SquaredPicturePlan } from '../../core/diagram/squared-picture';
+import type { Point } from '../../core/geometry/point';
+import { flatRows } from '../../core/picture/page-warp';
+import { halveRaster, type Raster } from '../../core/picture/raster';
+import type { SmallCopy } from './photo-calls';
 
 /** Levels get no smaller than this many pixels: a thumbnail needs no more. */
 const LEAST_LEVEL_PX = 0.3e6;
@@ -27,14 +29,27 @@ export function smallCopy({ raster, pxToPx }: SmallCopy, levels: readonly Raster
   };
 }
 
+/** Rows made between two tellings of how far it is. */
+const STRIP = 128;
+
 /** A picture laid flat from a copy of the photo. */
 export function laidFlat(
   { raster, pxToPx }: SmallCopy,
-  { width, height, toPhoto }: FlatPlan,
+  plan: SquaredPicturePlan,
   onProgress?: (share: number) => void,
 ): Raster {
-  const toSource = composeHomography([pxToPx.across, 0, 0, 0, pxToPx.down, 0, 0, 0, 1], toPhoto);
-  return warpRaster(raster, { toSource, width, height, ...(onProgress ? { onProgress } : {}) });
+  const { width, height } = plan;
+  const toPhoto = (flat: Point): Point => {
+    const seen = flatToPhoto(plan, flat);
+    return seen ? { x: seen.x * pxToPx.across, y: seen.y * pxToPx.down } : { x: Number.NaN, y: Number.NaN };
+  };
+  const pixels = new Uint8ClampedArray(width * height * 4);
+  for (let from = 0; from < height; from += STRIP) {
+    const to = Math.min(height, from + STRIP);
+    pixels.set(flatRows(raster, { width, height, toPhoto }, { from, to }).pixels, from * width * 4);
+    onProgress?.(to / height);
+  }
+  return { pixels, width, height };
 }
 
 /** The rasters as bitmaps for the screen. */

@@ -76,6 +76,7 @@ const pointOf: Readonly<Record<Finding['kind'], PointName>> = {
   'known-length-needs-measure': 'scale-known',
   'known-length-disagrees': 'scale-known',
   stretched: 'scale-known',
+  'page-not-true': 'scale-known',
   'short-known-length': 'scale-known',
   'no-piece': 'outlines',
   'outline-crosses': 'outlines',

@@ -2,6 +2,7 @@ import type { Diagram } from '../garment/diagram';
 import type { FindingBase } from '../garment/finding';
 import type { MeasureName, MeasureSet } from '../garment/measure';
 import { type DiagramMap, diagramMap } from './diagram-map';
+import { pageCheck } from './page-check';
 import type { LineMisfit, Scale } from './solve-scale';
 import type { NotSquared } from './squared-plane';
 import { fullSizeLength } from './stated-length';
@@ -27,6 +28,8 @@ export type DiagramFinding = FindingBase &
       }
     /** Across and down need different scales: the picture is stretched, or not drawn to scale. */
     | { readonly kind: 'stretched'; readonly share: number; readonly over: number; readonly slip: number }
+    /** Lines that should be straight, or corners that should be square, are off by so much over so much. */
+    | { readonly kind: 'page-not-true'; readonly off: number; readonly over: number }
     /** The longest known length is short: a slip in placing its ends grows to `grows` over `over`. */
     | { readonly kind: 'short-known-length'; readonly grows: number; readonly over: number }
   );
@@ -46,6 +49,9 @@ const BEYOND_STRETCH = 0.5;
 
 /** A stretch below this cannot be told from the slip of placing the corners. */
 const NO_STRETCH = 0.01;
+
+/** An eighth of an inch over 26 in: what a page, curled too, can be squared up to. */
+const TRUE_ENOUGH = 1 / 8 / 26;
 
 /** Everything to be said of one diagram. */
 export function diagramFindings(diagram: Diagram, set: MeasureSet): DiagramFinding[] {
@@ -96,6 +102,10 @@ function scaleFindings(diagram: Diagram, map: DiagramMap): DiagramFinding[] {
   if (stretch) found.push(stretch);
   const short = shortLineFinding(diagram, map, scale);
   if (short) found.push(short);
+  const worst = pageCheck(diagram, map)?.worst;
+  if (worst && worst.off > TRUE_ENOUGH * worst.over) {
+    found.push({ kind: 'page-not-true', weight: 'warn', place, ...worst });
+  }
   return found;
 }
 

@@ -1,9 +1,8 @@
 import type { Diagram } from '../garment/diagram';
 import type { MeasureSet } from '../garment/measure';
 import { type PhotoPoint, type TablePoint, vectorBetween } from '../geometry/point';
-import { composeHomography, type Homography, invertHomography } from '../geometry/projective';
 import { type Scale, type ScaledLine, solveScale } from './solve-scale';
-import { inFrontOnly, type NotSquared, onPlane, type SquaredPlane, squaredPlane } from './squared-plane';
+import { fromPlane, type NotSquared, onPlane, type SquaredPlane, squaredPlane } from './squared-plane';
 import { fullSizeLength } from './stated-length';
 
 /** How a picture lies on the table at full size. */
@@ -15,8 +14,8 @@ export interface DiagramMap {
   /** mm per unit of the flat plane, the stand-in included. */
   readonly across: number;
   readonly down: number;
-  readonly toTable: Homography;
-  readonly toPhoto: Homography;
+  /** Where the plane's zero lies. */
+  readonly placedAt: TablePoint;
 }
 
 /** Without a known length the longer side of the rectangle is taken for this many mm, so that something can be seen. */
@@ -29,22 +28,18 @@ export function diagramMap(diagram: Diagram, set: MeasureSet): DiagramMap | NotS
   const scale = solveScale(linesOnPlane(diagram, plane, set));
   const standIn = STAND_IN_SIZE / Math.max(plane.across, plane.down);
   const { across, down } = scale ?? { across: standIn, down: standIn };
-  const { x, y } = diagram.placedAt;
-  const toTable = composeHomography([across, 0, x, 0, down, y, 0, 0, 1], plane.fromPhoto);
-  const toPhoto = invertHomography(toTable);
-  if (!toPhoto) return { kind: 'not-squared', why: 'coincident' };
-  return { kind: 'map', plane, scale, across, down, toTable, toPhoto };
+  return { kind: 'map', plane, scale, across, down, placedAt: diagram.placedAt };
 }
 
 /** A place of the picture on the table; `undefined` on the horizon or beyond it. */
-export function photoToTable(map: DiagramMap, point: PhotoPoint): TablePoint | undefined {
-  return inFrontOnly(map.toTable, point, map.plane.inFront);
+export function photoToTable({ plane, across, down, placedAt }: DiagramMap, point: PhotoPoint): TablePoint | undefined {
+  const place = onPlane(plane, point);
+  return place && { x: placedAt.x + across * place.x, y: placedAt.y + down * place.y };
 }
 
 /** A place of the table on the picture; `undefined` where the table runs behind the camera. */
-export function tableToPhoto(map: DiagramMap, point: TablePoint): PhotoPoint | undefined {
-  const inFront = photoToTable(map, map.plane.inFront);
-  return inFront && inFrontOnly(map.toPhoto, point, inFront);
+export function tableToPhoto({ plane, across, down, placedAt }: DiagramMap, point: TablePoint): PhotoPoint | undefined {
+  return fromPlane(plane, { x: (point.x - placedAt.x) / across, y: (point.y - placedAt.y) / down });
 }
 
 /** The known lengths that say something, as runs on the flat plane. */

@@ -6,8 +6,7 @@ import { outlineOf } from '../garment/outline';
 import type { Piece } from '../garment/piece';
 import { pathLength } from '../geometry/path';
 import type { Point } from '../geometry/point';
-import { applyHomography, composeHomography } from '../geometry/projective';
-import { diagramMap } from './diagram-map';
+import { type DiagramMap, diagramMap, photoToTable, tableToPhoto } from './diagram-map';
 
 /**
  * The garment with every piece traced from a diagram carried along when the diagram is squared up or scaled anew, so
@@ -22,17 +21,25 @@ export function reseatPieces(
   const from = diagramMap(before.diagram, before.set);
   const to = diagramMap(after.diagram, after.set);
   if (from.kind === 'not-squared' || to.kind === 'not-squared') return garment;
-  const map = composeHomography(to.toTable, from.toPhoto);
-  const isSame = from.toTable.every((number, index) => number === to.toTable[index]);
-  if (isSame || !garment.pieces.some((piece) => piece.diagramId === after.diagram.id)) return garment;
+  const map = (point: Point) => {
+    const seen = tableToPhoto(from, point);
+    return (seen && photoToTable(to, seen)) ?? point;
+  };
+  if (liesAlike(from, to) || !garment.pieces.some((piece) => piece.diagramId === after.diagram.id)) return garment;
   return {
     ...garment,
     pieces: garment.pieces.map((piece) => (piece.diagramId === after.diagram.id ? carried(piece, map) : piece)),
   };
 }
 
-function carried(piece: Piece, map: Parameters<typeof applyHomography>[0]): Piece {
-  const moved = mapPiece(piece, (point: Point) => applyHomography(map, point) ?? point);
+/** A plane is remembered with what it was squared up by, so the same one means nothing changed there. */
+function liesAlike(a: DiagramMap, b: DiagramMap): boolean {
+  const isThere = a.placedAt.x === b.placedAt.x && a.placedAt.y === b.placedAt.y;
+  return a.plane === b.plane && a.across === b.across && a.down === b.down && isThere;
+}
+
+function carried(piece: Piece, map: (point: Point) => Point): Piece {
+  const moved = mapPiece(piece, map);
   const [before, after] = [outlineOf(piece).edges, outlineOf(moved).edges];
   const grown = new Map(
     piece.edges.map((edge, index) => {

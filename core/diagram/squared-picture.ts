@@ -1,8 +1,7 @@
 import type { Diagram } from '../garment/diagram';
 import { type Box, boxOfPoints } from '../geometry/bounds';
-import type { TablePoint } from '../geometry/point';
-import { composeHomography, type Homography } from '../geometry/projective';
-import { type DiagramMap, photoToTable } from './diagram-map';
+import type { PhotoPoint, Point, TablePoint } from '../geometry/point';
+import { type DiagramMap, photoToTable, tableToPhoto } from './diagram-map';
 
 /** How to make the flat picture that lies on the table. */
 export interface SquaredPicturePlan {
@@ -11,12 +10,20 @@ export interface SquaredPicturePlan {
   readonly mmPerPx: { readonly across: number; readonly down: number };
   readonly width: number;
   readonly height: number;
-  /** From a place of the flat picture (px) to the stored picture (px). */
-  readonly toPhoto: Homography;
+  /** The table it is made for. */
+  readonly map: DiagramMap;
+}
+
+/** Where a place of the flat picture (px) is seen in the whole photo (px); `undefined` behind the camera. */
+export function flatToPhoto({ origin, mmPerPx, map }: SquaredPicturePlan, { x, y }: Point): PhotoPoint | undefined {
+  return tableToPhoto(map, { x: origin.x + x * mmPerPx.across, y: origin.y + y * mmPerPx.down });
 }
 
 /** How far beyond the rectangle the picture is shown, as a share of its sides: perspective blows far parts up. */
 const BEYOND = 0.6;
+
+/** And of a page whose sides or squares are followed: the bend is only guessed beyond them. */
+const BEYOND_BENT = 0.15;
 
 const MOST_SIDE_PX = 4096;
 
@@ -42,14 +49,7 @@ export function planSquaredPicture(
   const width = Math.max(1, Math.floor(natural.across * fit));
   const height = Math.max(1, Math.floor(natural.down * fit));
   const mmPerPx = { across: across / width, down: down / height };
-  const toTable: Homography = [mmPerPx.across, 0, box.minX, 0, mmPerPx.down, box.minY, 0, 0, 1];
-  return {
-    origin: { x: box.minX, y: box.minY },
-    mmPerPx,
-    width,
-    height,
-    toPhoto: composeHomography(map.toPhoto, toTable),
-  };
+  return { origin: { x: box.minX, y: box.minY }, mmPerPx, width, height, map };
 }
 
 /** The part of the table the picture covers (mm); `undefined` when the rectangle lies far outside the picture. */
@@ -57,21 +57,17 @@ export function shownBox(diagram: Diagram, map: DiagramMap): Box | undefined {
   const { x, y } = diagram.placedAt;
   const [across, down] = [map.plane.across * map.across, map.plane.down * map.down];
   if (map.plane.aspectFrom === 'flat') return { minX: x, minY: y, maxX: x + across, maxY: y + down };
-  const { widthPx, heightPx } = diagram;
-  const corners = [
-    { x: 0, y: 0 },
-    { x: widthPx, y: 0 },
-    { x: widthPx, y: heightPx },
-    { x: 0, y: heightPx },
-  ].map((corner) => photoToTable(map, corner));
-  const placed = corners.filter((corner) => corner !== undefined);
-  // With a corner beyond the horizon the picture has no end that way.
-  const seen = placed.length === corners.length ? boxOfPoints(placed) : undefined;
+  const { laid } = map.plane;
+  const border = borderOf(diagram, laid.kind === 'plain' ? 1 : 8);
+  const placed = border.flatMap((place) => photoToTable(map, place) ?? []);
+  // With a place beyond the horizon the picture has no end that way.
+  const seen = placed.length === border.length ? boxOfPoints(placed) : undefined;
+  const beyond = laid.kind === 'plain' ? BEYOND : BEYOND_BENT;
   const limit = {
-    minX: x - across * BEYOND,
-    minY: y - down * BEYOND,
-    maxX: x + across * (1 + BEYOND),
-    maxY: y + down * (1 + BEYOND),
+    minX: x - across * beyond,
+    minY: y - down * beyond,
+    maxX: x + across * (1 + beyond),
+    maxY: y + down * (1 + beyond),
   };
   if (!seen) return limit;
   const box = {
@@ -81,4 +77,14 @@ export function shownBox(diagram: Diagram, map: DiagramMap): Box | undefined {
     maxY: Math.min(limit.maxY, seen.maxY),
   };
   return box.minX < box.maxX && box.minY < box.maxY ? box : undefined;
+}
+
+/** Places along the border of the picture, so many to a side. */
+function borderOf({ widthPx, heightPx }: Diagram, steps: number): PhotoPoint[] {
+  return Array.from({ length: steps }, (_, k) => k / steps).flatMap((t) => [
+    { x: t * widthPx, y: 0 },
+    { x: widthPx, y: t * heightPx },
+    { x: (1 - t) * widthPx, y: heightPx },
+    { x: 0, y: (1 - t) * heightPx },
+  ]);
 }

@@ -1,25 +1,29 @@
 import type { Diagram, Quad, RectangleSides } from '../garment/diagram';
 import { distance, type PhotoPoint, type Point } from '../geometry/point';
-import { applyHomography, composeHomography, type Homography, homographyFrom } from '../geometry/projective';
+import { type Homography, homographyFrom, invertHomography } from '../geometry/projective';
 import { rectangleAspect } from '../geometry/rectangle-aspect';
+import { bentRectangle, type LaidRectangle, type NotFollowed, squaresRectangle } from './followed-plane';
+import { type LaidOut, laidPlace, seenPlace } from './laid-out';
 
 /** A picture laid flat, before its scale is known. Its unit is about one pixel of the picture. */
 export interface SquaredPlane {
   readonly kind: 'squared';
-  /** Picture pixels to the flat plane, y down, with the rectangle's (or picture's) top left corner at zero. */
-  readonly fromPhoto: Homography;
-  /** The rectangle, or the whole flat picture, on that plane. */
+  /** How the picture is laid out, before it is brought to size and turned. */
+  readonly laid: LaidOut;
+  /** Units of the plane to one of what was laid out. */
+  readonly stretch: { readonly across: number; readonly down: number };
+  /** Quarter turns clockwise about the rectangle, whose top left corner comes back to zero. */
+  readonly quarterTurns: Diagram['quarterTurns'];
+  /** The rectangle, or the whole flat picture, on the plane: y down, its top left corner at zero. */
   readonly across: number;
   readonly down: number;
-  /** A place that is surely in front of the camera: whatever is, lies on its side of the horizon. */
-  readonly inFront: PhotoPoint;
   /** Where the proportion of the rectangle came from. */
   readonly aspectFrom: 'said' | 'photo' | 'sides' | 'flat';
 }
 
 export interface NotSquared {
   readonly kind: 'not-squared';
-  readonly why: 'coincident' | 'three-in-line' | 'crossed' | 'concave' | 'too-small';
+  readonly why: 'coincident' | 'three-in-line' | 'crossed' | 'concave' | NotFollowed['why'];
 }
 
 /** A rectangle smaller than this on the picture says too little: a finger's slip would be a tenth of it. */
@@ -34,38 +38,55 @@ const BELIEVABLE = 1.35;
  */
 const STEADY = 0.01;
 
+type Squarable = Pick<Diagram, 'squareUp' | 'quarterTurns' | 'widthPx' | 'heightPx' | 'focalPx'>;
+
+/** A bent page takes many milliseconds to lay out, and is asked for again at every stroke of a trace. */
+const remembered = new WeakMap<
+  Diagram['squareUp'],
+  { readonly of: Squarable; readonly plane: SquaredPlane | NotSquared }
+>();
+
 /**
- * Lays a picture flat by the four corners of something rectangular in it. The proportion of that rectangle is what was
+ * Lays a picture flat by the four corners of something rectangular in it, and where its sides or a printed grid are
+ * followed, by those. The proportion of that rectangle is what was
  * said of it; else what the photo's own perspective tells (Zhang & He, Whiteboard scanning and image enhancement, 2007);
  * else the mean of its opposite sides, which known lengths across and down will correct.
  */
-export function squaredPlane(
-  diagram: Pick<Diagram, 'squareUp' | 'quarterTurns' | 'widthPx' | 'heightPx'>,
-): SquaredPlane | NotSquared {
-  const flat = diagram.squareUp.kind === 'flat' ? flatPlane(diagram.widthPx, diagram.heightPx) : undefined;
-  const plane =
-    diagram.squareUp.kind === 'rectangle'
-      ? rectanglePlane(diagram.squareUp.corners, diagram.squareUp.sides, {
-          x: diagram.widthPx / 2,
-          y: diagram.heightPx / 2,
-        })
-      : flat;
-  if (!plane || plane.kind === 'not-squared') return plane ?? { kind: 'not-squared', why: 'coincident' };
-  return turned(plane, diagram.quarterTurns);
+export function squaredPlane(diagram: Squarable): SquaredPlane | NotSquared {
+  const { squareUp, quarterTurns, widthPx, heightPx, focalPx } = diagram;
+  const known = remembered.get(squareUp);
+  const isSame =
+    known?.of.quarterTurns === quarterTurns &&
+    known.of.widthPx === widthPx &&
+    known.of.heightPx === heightPx &&
+    known.of.focalPx === focalPx;
+  if (known && isSame) return known.plane;
+  const rectangle = squareUp.kind === 'flat' ? wholePicture(diagram) : rectangleOf(squareUp, diagram);
+  const plane = rectangle.kind === 'laid' ? turned(rectangle, quarterTurns) : rectangle;
+  remembered.set(squareUp, { of: diagram, plane });
+  return plane;
 }
 
-function flatPlane(widthPx: number, heightPx: number): SquaredPlane {
-  return {
-    kind: 'squared',
-    fromPhoto: [1, 0, 0, 0, 1, 0, 0, 0, 1],
-    across: widthPx,
-    down: heightPx,
-    inFront: { x: 0, y: 0 },
-    aspectFrom: 'flat',
-  };
+type Rectangle = Omit<LaidRectangle, 'aspectFrom'> & Pick<SquaredPlane, 'aspectFrom'>;
+
+function wholePicture({ widthPx, heightPx }: Squarable): Rectangle {
+  const same: Homography = [1, 0, 0, 0, 1, 0, 0, 0, 1];
+  const laid = { kind: 'plain', fromPhoto: same, toPhoto: same, inFront: { x: 0, y: 0 } } as const;
+  return { kind: 'laid', laid, across: widthPx, down: heightPx, aspectFrom: 'flat' };
 }
 
-function rectanglePlane(corners: Quad, sides: RectangleSides, centre: Point): SquaredPlane | NotSquared {
+function rectangleOf(
+  { corners, sides, followed }: Extract<Diagram['squareUp'], { kind: 'rectangle' }>,
+  picture: Squarable,
+): Rectangle | NotSquared {
+  if (followed?.kind === 'squares') return squaresRectangle(followed.map);
+  const plain = plainRectangle(corners, sides, { x: picture.widthPx / 2, y: picture.heightPx / 2 });
+  if (!followed || plain.kind === 'not-squared') return plain;
+  const bent = bentRectangle(corners, followed.through, { said: sides, picture });
+  return bent === 'straight' ? plain : bent;
+}
+
+function plainRectangle(corners: Quad, sides: RectangleSides, centre: Point): Rectangle | NotSquared {
   const [tl, tr, br, bl] = corners;
   const lengths = [distance(tl, tr), distance(bl, br), distance(tl, bl), distance(tr, br)] as const;
   if (Math.min(...lengths) < SMALLEST_SIDE_PX) return { kind: 'not-squared', why: 'too-small' };
@@ -85,7 +106,10 @@ function rectanglePlane(corners: Quad, sides: RectangleSides, centre: Point): Sq
   if (isRefused(map)) {
     return { kind: 'not-squared', why: map.why === 'fewer-than-four' ? 'coincident' : map.why };
   }
-  return { kind: 'squared', fromPhoto: map, across, down, inFront: tl, aspectFrom: from };
+  const toPhoto = invertHomography(map);
+  if (!toPhoto) return { kind: 'not-squared', why: 'coincident' };
+  const laid = { kind: 'plain', fromPhoto: map, toPhoto, inFront: tl } as const;
+  return { kind: 'laid', laid, across, down, aspectFrom: from };
 }
 
 function isRefused<Refusal extends { readonly kind: string }>(map: Homography | Refusal): map is Refusal {
@@ -119,27 +143,41 @@ function steadyAspect(corners: Quad, centre: Point): number | undefined {
   return Math.sqrt(spread) < STEADY ? read.aspect : undefined;
 }
 
-/** The plane turned by quarter turns clockwise about its rectangle, whose top left corner comes back to zero. */
-function turned(plane: SquaredPlane, quarterTurns: number): SquaredPlane {
-  let { fromPhoto, across, down } = plane;
-  for (let turn = 0; turn < quarterTurns; turn++) {
-    fromPhoto = composeHomography([0, -1, down, 1, 0, 0, 0, 0, 1], fromPhoto);
-    [across, down] = [down, across];
-  }
-  return { ...plane, fromPhoto, across, down };
+/** How large what was laid out is in its own units. */
+function ownSize({ laid, across, down }: Rectangle) {
+  if (laid.kind === 'bent') return { across: laid.page.across, down: laid.page.down };
+  return laid.kind === 'squares' ? { across: laid.map.columns, down: laid.map.rows } : { across, down };
+}
+
+function turned(rectangle: Rectangle, quarterTurns: Diagram['quarterTurns']): SquaredPlane {
+  const own = ownSize(rectangle);
+  const { laid, aspectFrom } = rectangle;
+  const [across, down] =
+    quarterTurns % 2 === 0 ? [rectangle.across, rectangle.down] : [rectangle.down, rectangle.across];
+  const stretch = { across: rectangle.across / own.across, down: rectangle.down / own.down };
+  return { kind: 'squared', laid, stretch, quarterTurns, across, down, aspectFrom };
 }
 
 /** A place of the picture on the flat plane; `undefined` on the horizon or beyond it. */
-export function onPlane(plane: SquaredPlane, point: PhotoPoint): Point | undefined {
-  return inFrontOnly(plane.fromPhoto, point, plane.inFront);
+export function onPlane(
+  { laid, stretch, quarterTurns, across, down }: SquaredPlane,
+  photo: PhotoPoint,
+): Point | undefined {
+  const place = laidPlace(laid, photo);
+  if (!place) return undefined;
+  const [x, y] = [place.x * stretch.across, place.y * stretch.down];
+  if (quarterTurns === 0) return { x, y };
+  if (quarterTurns === 1) return { x: across - y, y: x };
+  return quarterTurns === 2 ? { x: across - x, y: down - y } : { x: y, y: down - x };
 }
 
-/**
- * Where the map takes `point`; `undefined` when it does not lie on the same side of the horizon as `inFront`. Beyond the
- * horizon the plain map answers too, but with a place behind the camera.
- */
-export function inFrontOnly(map: Homography, point: Point, inFront: Point): Point | undefined {
-  const [g, h, i] = [map[6], map[7], map[8]];
-  const isInFront = (g * point.x + h * point.y + i) * (g * inFront.x + h * inFront.y + i) > 0;
-  return isInFront ? applyHomography(map, point) : undefined;
+/** Where a place of the flat plane is seen in the picture; `undefined` where it lies behind the camera. */
+export function fromPlane(
+  { laid, stretch, quarterTurns, across, down }: SquaredPlane,
+  place: Point,
+): PhotoPoint | undefined {
+  const back = (x: number, y: number) => seenPlace(laid, { x: x / stretch.across, y: y / stretch.down });
+  if (quarterTurns === 0) return back(place.x, place.y);
+  if (quarterTurns === 1) return back(place.y, across - place.x);
+  return quarterTurns === 2 ? back(across - place.x, down - place.y) : back(down - place.y, place.x);
 }

@@ -1,4 +1,5 @@
 import type { PhotoPoint, TablePoint } from '../geometry/point';
+import type { SquaresMap } from '../picture/grid-map';
 import type { MeasureName } from './measure';
 
 /** Four corners of something rectangular in the picture: top left, top right, bottom right, bottom left as it reads. */
@@ -10,10 +11,40 @@ export type RectangleSides =
   /** Only the proportion, such as a page of A4 (210 to 297). */
   | { readonly kind: 'ratio'; readonly across: number; readonly down: number };
 
+/** What is followed where the page bends, beyond its four corners. */
+export type Followed =
+  /**
+   * Places that each side passes through between its corners, in order and clockwise: top, right, bottom, left. With none a
+   * side is straight.
+   */
+  | { readonly kind: 'sides'; readonly through: SidePlaces }
+  /** The crossings of a printed grid; the corners are its outermost ones. */
+  | { readonly kind: 'squares'; readonly map: SquaresMap };
+
+export type SidePlaces = readonly [
+  top: readonly PhotoPoint[],
+  right: readonly PhotoPoint[],
+  bottom: readonly PhotoPoint[],
+  left: readonly PhotoPoint[],
+];
+
+/** Something rectangular seen in the picture, and the places its sides pass through between its corners. */
+export interface SeenRectangle {
+  readonly corners: Quad;
+  readonly through: SidePlaces;
+}
+
 /** How a picture is laid flat. */
 export type SquareUp =
   /** A scan or screenshot that is flat already. */
-  { readonly kind: 'flat' } | { readonly kind: 'rectangle'; readonly corners: Quad; readonly sides: RectangleSides };
+  | { readonly kind: 'flat' }
+  | {
+      readonly kind: 'rectangle';
+      readonly corners: Quad;
+      readonly sides: RectangleSides;
+      /** Nothing where the sides are straight. */
+      readonly followed?: Followed;
+    };
 
 /** How long a line of the diagram is at full size. */
 export type StatedLength =
@@ -45,6 +76,10 @@ export interface Diagram {
   readonly heightPx: number;
   /** How large the upright picture is on paper (mm), where a scan or a page of a PDF says so. */
   readonly onPaper?: { readonly across: number; readonly down: number };
+  /** The focal length in pixels of the upright picture, where the camera noted it. */
+  readonly focalPx?: number;
+  /** What was seen in it that is truly rectangular: a check on how true it lies. */
+  readonly seen?: readonly SeenRectangle[];
   readonly squareUp: SquareUp;
   /** Quarter turns clockwise, after squaring up. */
   readonly quarterTurns: 0 | 1 | 2 | 3;

@@ -38,6 +38,32 @@ const stated = z.discriminatedUnion('kind', [
     ease: length,
   }),
 ]);
+const figure = z.number();
+const projective = z.tuple([figure, figure, figure, figure, figure, figure, figure, figure, figure]);
+const shifts = list(figure, 45);
+/** A side of degree 9 passes through eight places. */
+const places = list(point, 8);
+const count = z.int().check(z.minimum(0), z.maximum(10_000));
+const through = z.tuple([places, places, places, places]);
+const followed = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('sides'), through }),
+  z.strictObject({
+    kind: z.literal('squares'),
+    map: z.strictObject({
+      kind: z.literal('squares-map'),
+      columns: count,
+      rows: count,
+      toPhoto: projective,
+      toSquares: projective,
+      degree: z.int().check(z.minimum(0), z.maximum(8)),
+      shiftX: shifts,
+      shiftY: shifts,
+      rms: notNegative,
+      worst: notNegative,
+      leftOut: count,
+    }),
+  }),
+]);
 const squareUp = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('flat') }),
   z.strictObject({
@@ -47,6 +73,7 @@ const squareUp = z.discriminatedUnion('kind', [
       z.strictObject({ kind: z.literal('not-known') }),
       z.strictObject({ kind: z.literal('ratio'), across: positive, down: positive }),
     ]),
+    followed: z.exactOptional(followed),
   }),
 ]);
 const diagram = z.strictObject({
@@ -56,6 +83,8 @@ const diagram = z.strictObject({
   widthPx: positive,
   heightPx: positive,
   onPaper: z.exactOptional(z.strictObject({ across: positive, down: positive })),
+  focalPx: z.exactOptional(positive),
+  seen: z.exactOptional(list(z.strictObject({ corners: z.tuple([point, point, point, point]), through }), 8)),
   squareUp,
   quarterTurns: z.union([z.literal(0), z.literal(1), z.literal(2), z.literal(3)]),
   knownLengths: list(z.strictObject({ id, from: point, to: point, says: stated }), 200),

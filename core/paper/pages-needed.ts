@@ -24,8 +24,8 @@ const SHIFTS = 12;
 /** On more sheets than this a shift saves little, and looking for it takes long. */
 const MOST_SHIFTED = 200;
 
-/** A place this near to the edge of a window (mm) does not count as shown there: lines have width. */
-const EDGE = 1;
+/** A place this near to the edge of a window (mm) does not count as shown there, for lines have width; less than drawings keep clear. */
+const EDGE = 0.99;
 
 /**
  * Which sheets of a grid show any of the places, with the grid shifted over `box` as far as it reaches beyond it; of all

@@ -2,13 +2,33 @@ import { PDFDocument, type PDFFont, PDFHexString, PDFName, type PDFRef, PrintSca
 import * as fontkit from 'fontkit';
 import type { PrinterFactors } from '../garment/garment';
 import type { Box } from '../geometry/bounds';
+import type { Point } from '../geometry/point';
 import type { Sheet } from './page-sizes';
 import { Ink } from './pdf-ink';
+import { boxes, oneLine, type TextRun, textRuns } from './text-runs';
 
 /** The bytes of the two fonts on paper, TrueType. */
 export interface PaperFonts {
   readonly plain: Uint8Array;
   readonly bold: Uint8Array;
+  /** Draws letters that the two lack, in whatever the device shows them with; without it they become boxes. */
+  readonly draw?: DrawText;
+}
+
+export type DrawText = (text: string, weight: Weight) => DrawnText | undefined;
+
+/** A text drawn in black, in pixels of which `em` are the height of its letters' square. */
+export interface DrawnText {
+  readonly em: number;
+  /** How far the next letter stands from the first. */
+  readonly advance: number;
+  /** The picture: from its left edge to the start of the text, from its upper edge to the base line, and its size. */
+  readonly left: number;
+  readonly base: number;
+  readonly width: number;
+  readonly height: number;
+  /** One bit a pixel, 1 is ink, each row filled up to whole bytes. */
+  readonly bits: Uint8Array;
 }
 
 export type Weight = 'plain' | 'bold';
@@ -28,6 +48,12 @@ const POINTS_PER_MM = 72 / 25.4;
 /** A drawing stored once in the document and shown on many pages. */
 export type StoredDrawing = { readonly name: string; readonly ref: PDFRef };
 
+/** A photo in the document; `name` shows it on the square from (0, 0) to (1, 1), which is then stretched. */
+export type StoredPicture = StoredDrawing & { readonly width: number; readonly height: number };
+
+/** A run of letters as one picture. */
+type StoredText = StoredDrawing & { readonly drawn: DrawnText };
+
 /**
  * A PDF whose pages are measured in millimetres from the top left corner. It asks viewers not to scale when printing
  * (ISO 32000-1, table 150, PrintScaling) and to take the paper that fits the page.
@@ -36,6 +62,9 @@ export class PdfDocument {
   private readonly doc: PDFDocument;
   private readonly fonts: Readonly<Record<Weight, LoadedFont>>;
   private readonly drawings: StoredDrawing[] = [];
+  /** By weight and text; `undefined` where nothing can draw it. */
+  private readonly drawnTexts = new Map<string, StoredText | undefined>();
+  private readonly draw: DrawText | undefined;
   private readonly layers = new Map<string, StoredDrawing>();
 
   private readonly printer: PrinterFactors | undefined;
@@ -44,8 +73,10 @@ export class PdfDocument {
     doc: PDFDocument,
     fonts: Readonly<Record<Weight, LoadedFont>>,
     printer: PrinterFactors | undefined,
+    draw: DrawText | undefined,
   ) {
     this.doc = doc;
+    this.draw = draw;
     this.fonts = fonts;
     this.printer = printer;
   }
@@ -74,33 +105,88 @@ export class PdfDocument {
       plain: await loadedFont(doc, options.fonts.plain),
       bold: await loadedFont(doc, options.fonts.bold),
     };
-    return new PdfDocument(doc, fonts, options.printer);
+    return new PdfDocument(doc, fonts, options.printer, options.fonts.draw);
   }
 
   /** The width of a text in mm. */
   textWidth(text: string, size: number, weight: Weight = 'plain'): number {
-    const font = this.fonts[weight];
-    return font.pdf.widthOfTextAtSize(font.printable(text), size);
+    return this.runs(text, weight).reduce((sum, run) => sum + this.runWidth(run, size, weight), 0);
   }
 
-  /** Adds a text to a stream; characters the font lacks become boxes. `x`, `y` is the start of its base line. */
+  /**
+   * Adds a text to a stream; `x`, `y` is the start of its base line. Letters the fonts lack are drawn as pictures, or
+   * become boxes where nothing can draw them; either way the text can still be searched for and copied.
+   */
   text(ink: Ink, text: string, x: number, y: number, options: TextOptions): void {
     const { size, weight = 'plain', align = 'start', angle = 0, grey = 0 } = options;
-    const font = this.fonts[weight];
-    const plain = font.printable(text);
-    if (plain === '') return;
-    const width = align === 'start' ? 0 : font.pdf.widthOfTextAtSize(plain, size);
+    const runs = this.runs(text, weight);
+    if (runs.length === 0) return;
+    const width = align === 'start' ? 0 : this.textWidth(text, size, weight);
     const back = align === 'middle' ? width / 2 : align === 'end' ? width : 0;
     const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
-    ink
-      .ops('g', grey)
-      .ops('BT')
-      .raw(`/${weight} ${Ink.number(size)} Tf`);
-    ink.ops('Tm', cos, sin, sin, -cos, x - back * cos, y - back * sin);
-    ink
-      .raw(`${font.pdf.encodeText(plain).toString()} Tj`)
-      .ops('ET')
-      .ops('g', 0);
+    const hasDrawn = runs.some(({ kind }) => kind === 'drawn');
+    // ISO 32000-1, 14.9.4: what is shown in between stands for this text.
+    if (hasDrawn) ink.raw(`/Span <</ActualText ${PDFHexString.fromText(oneLine(text)).toString()}>> BDC`);
+    ink.ops('g', grey);
+    let along = -back;
+    for (const run of runs) {
+      const at = { x: x + along * cos, y: y + along * sin };
+      const stored = run.kind === 'drawn' ? this.drawnText(run.text, weight) : undefined;
+      if (stored) inkDrawn(ink, stored, at, { size, cos, sin });
+      ink.ops('BT').raw(`/${weight} ${Ink.number(size)} Tf`);
+      // Where a picture is seen, boxes lie under it unseen: readers find a text only where letters are set.
+      if (stored) ink.raw('3 Tr');
+      ink.ops('Tm', cos, sin, sin, -cos, at.x, at.y);
+      ink.raw(`${this.fonts[weight].pdf.encodeText(settable(run)).toString()} Tj`);
+      if (stored) ink.raw('0 Tr');
+      ink.ops('ET');
+      along += this.runWidth(run, size, weight);
+    }
+    ink.ops('g', 0);
+    if (hasDrawn) ink.raw('EMC');
+  }
+
+  /** Puts a photo into the document, from the bytes of a JPEG. */
+  async picture(jpeg: Uint8Array): Promise<StoredPicture> {
+    const { ref, width, height } = await this.doc.embedJpg(jpeg);
+    const picture = { name: `Drawing${this.drawings.length + 1}`, ref, width, height };
+    this.drawings.push(picture);
+    return picture;
+  }
+
+  private runs(text: string, weight: Weight): TextRun[] {
+    return textRuns(text, this.fonts[weight].has);
+  }
+
+  private runWidth(run: TextRun, size: number, weight: Weight): number {
+    const stored = run.kind === 'drawn' ? this.drawnText(run.text, weight) : undefined;
+    if (stored) return (stored.drawn.advance / stored.drawn.em) * size;
+    return this.fonts[weight].pdf.widthOfTextAtSize(settable(run), size);
+  }
+
+  private drawnText(text: string, weight: Weight): StoredText | undefined {
+    const key = `${weight} ${text}`;
+    if (this.drawnTexts.has(key)) return this.drawnTexts.get(key);
+    const drawn = this.draw?.(text, weight);
+    const stored = drawn && { name: `Text${this.drawnTexts.size + 1}`, ref: this.stencil(drawn), drawn };
+    this.drawnTexts.set(key, stored);
+    return stored;
+  }
+
+  /** A picture through which the colour in hand is painted (ISO 32000-1, 8.9.6.2). */
+  private stencil({ width, height, bits }: DrawnText): PDFRef {
+    const { context } = this.doc;
+    return context.register(
+      context.flateStream(bits, {
+        Type: 'XObject',
+        Subtype: 'Image',
+        Width: width,
+        Height: height,
+        ImageMask: true,
+        BitsPerComponent: 1,
+        Decode: [1, 0],
+      }),
+    );
   }
 
   /**
@@ -133,7 +219,11 @@ export class PdfDocument {
       Type: 'XObject',
       Subtype: 'Form',
       BBox: [Math.floor(box.minX), Math.floor(box.minY), Math.ceil(box.maxX), Math.ceil(box.maxY)],
-      Resources: { Font: this.fontResources(), Properties: this.layerResources() },
+      Resources: {
+        Font: this.fontResources(),
+        XObject: this.textResources(),
+        Properties: this.layerResources(),
+      },
     });
     const drawing = { name: `Drawing${this.drawings.length + 1}`, ref: context.register(stream) };
     this.drawings.push(drawing);
@@ -153,7 +243,10 @@ export class PdfDocument {
       PDFName.of('Resources'),
       context.obj({
         Font: this.fontResources(),
-        XObject: Object.fromEntries(this.drawings.map(({ name, ref }) => [name, ref])),
+        XObject: {
+          ...Object.fromEntries(this.drawings.map(({ name, ref }) => [name, ref])),
+          ...this.textResources(),
+        },
       }),
     );
   }
@@ -174,6 +267,11 @@ export class PdfDocument {
     return this.doc.save();
   }
 
+  private textResources(): Record<string, PDFRef> {
+    const stored = [...this.drawnTexts.values()].filter((one) => one !== undefined);
+    return Object.fromEntries(stored.map(({ name, ref }) => [name, ref]));
+  }
+
   private layerResources() {
     return Object.fromEntries([...this.layers.values()].map(({ name, ref }) => [name, ref]));
   }
@@ -183,20 +281,42 @@ export class PdfDocument {
   }
 }
 
+/** What the font sets of a run: its letters, or boxes in their place. */
+function settable({ kind, text }: TextRun): string {
+  return kind === 'set' ? text : boxes(text);
+}
+
+interface Set {
+  readonly size: number;
+  readonly cos: number;
+  readonly sin: number;
+}
+
+/** Paints a text's picture with its base line through `at`; y runs down. */
+function inkDrawn(ink: Ink, { name, drawn }: StoredText, at: Point, { size, cos, sin }: Set): void {
+  const mm = size / drawn.em;
+  const [width, height] = [drawn.width * mm, drawn.height * mm];
+  const [left, below] = [-drawn.left * mm, (drawn.height - drawn.base) * mm];
+  ink.save();
+  ink.ops(
+    'cm',
+    width * cos,
+    width * sin,
+    height * sin,
+    -height * cos,
+    at.x + left * cos - below * sin,
+    at.y + left * sin + below * cos,
+  );
+  ink.show(name).restore();
+}
+
 interface LoadedFont {
   readonly pdf: PDFFont;
-  /** The text with what the font cannot draw replaced, on one line. */
-  printable(text: string): string;
+  readonly has: (codePoint: number) => boolean;
 }
 
 async function loadedFont(doc: PDFDocument, bytes: Uint8Array): Promise<LoadedFont> {
   const pdf = await doc.embedFont(bytes, { subset: true });
   const face = fontkit.create(bytes as never) as unknown as { hasGlyphForCodePoint(point: number): boolean };
-  return {
-    pdf,
-    printable: (text) =>
-      [...text.normalize('NFC').replace(/[\s\p{Cc}]+/gu, ' ')]
-        .map((character) => (face.hasGlyphForCodePoint(character.codePointAt(0) ?? 0) ? character : '□'))
-        .join(''),
-  };
+  return { pdf, has: (codePoint) => face.hasGlyphForCodePoint(codePoint) };
 }

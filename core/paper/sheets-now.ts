@@ -136,8 +136,8 @@ function onPaper(piece: Piece, printed: PrintedPiece, moved: Vector): PieceOnPap
   const cells = new Map<string, SheetNow>();
   for (const place of inkPlaces(drawing.filter((one) => one.kind === 'stroke' && one.line !== 'upright'))) {
     if (shown.some((sheet) => shows(sheet.window, place))) continue;
-    const column = Math.floor((place.x - origin.x - laid.paper.overlap / 2) / step.across);
-    const row = Math.floor((place.y - origin.y - laid.paper.overlap / 2) / step.down);
+    const column = Math.floor((place.x - origin.x) / step.across);
+    const row = Math.floor((place.y - origin.y) / step.down);
     if (shown.some((sheet) => sheet.row === row && sheet.column === column)) continue;
     const name = sheetName(row, column);
     cells.set(name, { name, row, column, window: windowAt(row, column), state: 'added' });
@@ -152,8 +152,8 @@ function onPaper(piece: Piece, printed: PrintedPiece, moved: Vector): PieceOnPap
   return { ...printed, piece, motion, sheets: all.sort((a, b) => a.row - b.row || a.column - b.column) };
 }
 
-/** A place this near to the edge of a window (mm) does not count as shown there: lines have width. */
-const EDGE = 1;
+/** A place this near to the edge of a window (mm) does not count as shown there, for lines have width; less than drawings keep clear. */
+const EDGE = 0.99;
 
 function shows({ minX, minY, maxX, maxY }: Box, { x, y }: Point): boolean {
   return x >= minX + EDGE && x <= maxX - EDGE && y >= minY + EDGE && y <= maxY - EDGE;

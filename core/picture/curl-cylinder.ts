@@ -136,7 +136,10 @@ export function cylinderToPhoto({ lens, upper, run, across }: Cylinder, u: numbe
     const a = upper[3 * k + axis] as number;
     return a + ((upper[3 * k + 3 + axis] as number) - a) * part + v * (run[axis as 0] as number);
   }) as [number, number, number];
-  return { x: lens.centre.x + (lens.focalPx * x) / z, y: lens.centre.y + (lens.focalPx * y) / z };
+  // Behind the camera there is nothing to see.
+  return z > 0
+    ? { x: lens.centre.x + (lens.focalPx * x) / z, y: lens.centre.y + (lens.focalPx * y) / z }
+    : { x: Number.NaN, y: Number.NaN };
 }
 
 /** The place of the page seen at a place of the photo, beyond its sides too as far as the cylinder is continued straight. */
@@ -165,7 +168,8 @@ export function photoToCylinder({ lens, upper, run, across }: Cylinder, photo: P
   const [ss, sr, ps, pr] = [dot(sight, sight), dot(sight, run), dot(place, sight), dot(place, run)];
   const det = ss - sr * sr;
   if (!(Math.abs(det) > 1e-12)) return undefined;
-  return { x: ((low + part) * across) / STATIONS, y: (sr * ps - ss * pr) / det };
+  const y = (sr * ps - ss * pr) / det;
+  return ps + y * sr > 0 ? { x: ((low + part) * across) / STATIONS, y } : undefined;
 }
 
 function sightTo({ x, y }: Point, { focalPx, centre }: Lens): Triple {

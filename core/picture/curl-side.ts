@@ -161,3 +161,37 @@ export function cornerBetween(ending: Side, beginning: Side): Point | undefined 
   }
   return sideAt(ending, s);
 }
+
+/** Places are kept at least this share of the way apart, and from the ends: closer together a curve through them swings. */
+const APART = 0.02;
+
+/**
+ * The side from one corner to another through the places between them, in order: the polynomial of lowest degree, one
+ * degree above their number. `undefined` where a place runs back, or lies next to another or to a corner.
+ */
+export function sideThrough(from: Point, to: Point, places: readonly Point[]): Side | undefined {
+  const [dx, dy] = [to.x - from.x, to.y - from.y];
+  const square = dx * dx + dy * dy;
+  const told = places.map(({ x, y }) => ({
+    along: ((x - from.x) * dx + (y - from.y) * dy) / square,
+    off: ((x - from.x) * dy - (y - from.y) * dx) / Math.sqrt(square),
+  }));
+  const all = [{ along: 0, off: 0 }, ...told, { along: 1, off: 0 }];
+  if (!all.every(({ along }, k) => k === 0 || along - (all[k - 1] as { along: number }).along >= APART))
+    return undefined;
+  const count = places.length + 2;
+  const bow = leastSquares(
+    all.map(({ along, off }) => ({ row: legendre(along, count), right: off, weight: 1 })),
+    count,
+  );
+  return bow && { from, to, bow };
+}
+
+/**
+ * Places that a side passes through between its corners, one fewer than its degree and at least two, spread so that
+ * {@link sideThrough} gives the same side back: T. Chebyshev's extreme points.
+ */
+export function placesOn(side: Side): Point[] {
+  const degree = Math.max(3, side.bow.length - 1);
+  return Array.from({ length: degree - 1 }, (_, k) => sideAt(side, (1 - Math.cos((Math.PI * (k + 1)) / degree)) / 2));
+}

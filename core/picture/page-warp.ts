@@ -1,13 +1,7 @@
 /** The picture of a page laid flat, by any map from the flat page to the photo. */
 import type { Point } from '../geometry/point';
 import type { Rows } from './clean-up';
-
-/** A picture as rows of red, green, blue and opacity, one byte each. */
-export interface Pixels {
-  readonly pixels: Uint8ClampedArray<ArrayBuffer>;
-  readonly width: number;
-  readonly height: number;
-}
+import type { Raster } from './raster';
 
 /** How large the flat picture is, and where a place of it (pixels from its top left corner) is seen in the photo. */
 export interface FlatPlan {
@@ -23,7 +17,7 @@ const MESH = 16;
  * Rows of the flat picture, between pixels by two straight mixes; clear where the photo does not reach. Asked for strip by
  * strip, a worker can tell how far it is and be stopped; together the strips are the picture.
  */
-export function flatRows(photo: Pixels, plan: FlatPlan, rows: Rows): Pixels {
+export function flatRows(photo: Raster, plan: FlatPlan, rows: Rows): Raster {
   const { width } = plan;
   const height = rows.to - rows.from;
   const pixels = new Uint8ClampedArray(width * height * 4);

@@ -1,8 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { type DiagramMap, diagramMap, photoToTable, tableToPhoto } from '../../core/diagram/diagram-map';
-import { planSquaredPicture, shownBox } from '../../core/diagram/squared-picture';
+import { flatToPhoto, planSquaredPicture, shownBox } from '../../core/diagram/squared-picture';
 import type { Diagram } from '../../core/garment/diagram';
-import { applyHomography } from '../../core/geometry/projective';
 import { seenBy } from './camera';
 import { sampleDiagram, set } from './sample-diagram';
 
@@ -30,7 +29,7 @@ describe('planSquaredPicture', () => {
     const diagram = sampleDiagram({ placedAt: { x: 40, y: -70 } });
     const plan = planSquaredPicture(diagram, mapOf(diagram), { mostPx: 12e6 });
     expect(plan).toMatchObject({ width: 2000, height: 2600, origin: { x: 40, y: -70 } });
-    const at = plan && applyHomography(plan.toPhoto, { x: 311, y: 702 });
+    const at = plan && flatToPhoto(plan, { x: 311, y: 702 });
     expect(at).toEqual({ x: expect.closeTo(311, 6), y: expect.closeTo(702, 6) });
   });
 
@@ -50,7 +49,7 @@ describe('planSquaredPicture', () => {
     expect(plan.width * plan.height).toBeGreaterThan(0.49e6);
     const table = { x: plan.origin.x + 123 * plan.mmPerPx.across, y: plan.origin.y + 456 * plan.mmPerPx.down };
     const wanted = tableToPhoto(map, table);
-    const found = applyHomography(plan.toPhoto, { x: 123, y: 456 });
+    const found = flatToPhoto(plan, { x: 123, y: 456 });
     expect(found?.x).toBeCloseTo(wanted?.x ?? Number.NaN, 6);
     expect(found?.y).toBeCloseTo(wanted?.y ?? Number.NaN, 6);
   });

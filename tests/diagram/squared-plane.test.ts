@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { inFrontOnly, onPlane, squaredPlane } from '../../core/diagram/squared-plane';
+import { inFrontOnly } from '../../core/diagram/laid-out';
+import { fromPlane, onPlane, squaredPlane } from '../../core/diagram/squared-plane';
 import type { Quad } from '../../core/garment/diagram';
 import { distance } from '../../core/geometry/point';
 import { at } from '../seams/pieces';
@@ -21,6 +22,11 @@ describe('squaredPlane', () => {
     // Its bottom left corner comes to the top left.
     expect(distance(onPlane(turned, at(0, 2600)) ?? at(9, 9), at(0, 0))).toBeLessThan(1e-9);
     expect(distance(onPlane(turned, at(700, 300)) ?? at(9, 9), at(2300, 700))).toBeLessThan(1e-9);
+    for (const quarterTurns of [0, 1, 2, 3] as const) {
+      const plane = planeOf({ quarterTurns, corners });
+      const there = onPlane(plane, at(700, 300)) ?? at(0, 0);
+      expect(distance(fromPlane(plane, there) ?? at(0, 0), at(700, 300))).toBeLessThan(1e-6);
+    }
   });
 
   it('brings the four corners to those of a rectangle of the proportion said', () => {

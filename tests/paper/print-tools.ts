@@ -18,7 +18,7 @@ export interface GreyPage {
 }
 
 /** Lets `use` work with the PDF as a file, in a folder that is taken away again. */
-function withFile<T>(pdf: Uint8Array, use: (file: string, folder: string) => T): T {
+export function withFile<T>(pdf: Uint8Array, use: (file: string, folder: string) => T): T {
   const folder = mkdtempSync(join(tmpdir(), 'pages-'));
   try {
     const file = join(folder, 'pages.pdf');
@@ -40,7 +40,7 @@ export function greyPages(pdf: Uint8Array, dpi: number, only?: number): GreyPage
 }
 
 /** A binary PGM file: P5, width, height, 255, then one byte a pixel. */
-function greyPage(file: Buffer, dpi: number): GreyPage {
+export function greyPage(file: Buffer, dpi: number): GreyPage {
   const head = /^P5\s(\d+)\s(\d+)\s255\s/.exec(file.subarray(0, 40).toString('latin1'));
   if (!head) throw new Error('not a PGM file');
   return { width: Number(head[1]), height: Number(head[2]), pixels: file.subarray(head[0].length), dpi };

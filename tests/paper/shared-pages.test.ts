@@ -95,3 +95,13 @@ describe('chosen pages', () => {
     expect(printing?.laid?.every(({ mends }) => mends?.gone.length === 0)).toBe(true);
   });
 });
+
+describe('a printing', () => {
+  it('is all there is, though its lines lie hardly a millimetre inside the outermost pages', () => {
+    // Two columns of 190 mm that share 10, and three rows of 264: all but 1 mm on every side, at places that round.
+    for (const at of [3.3, 0.1, 7.7, 1 / 3, 12.34, 1e-3]) {
+      const garment = print(garmentOf([rectangle(at, at / 7, 368, 770)], A4), 'one');
+      expect(printedFindings(garment)).toEqual([]);
+    }
+  });
+});

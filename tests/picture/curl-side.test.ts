@@ -1,5 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { bowOf, cornerBetween, fittedBow, sideAt, simplestBow, withEnds } from '../../core/picture/curl-side';
+import {
+  bowOf,
+  cornerBetween,
+  fittedBow,
+  placesOn,
+  sideAt,
+  sideThrough,
+  simplestBow,
+  withEnds,
+} from '../../core/picture/curl-side';
 
 const places = (off: (along: number) => number) =>
   Array.from({ length: 60 }, (_, k) => ({ along: (k + 0.5) / 60, off: off((k + 0.5) / 60), weight: 1 }));
@@ -77,5 +86,43 @@ describe('a side', () => {
     expect(corner?.x).toBeCloseTo(99 + ((corner?.y ?? 0) + 8) * 0.02, 6);
     const alike = { from: { x: 100, y: -5 }, to: { x: 200, y: -4 }, bow: [0] };
     expect(cornerBetween({ ...level, bow: [5] }, alike)).toBeUndefined();
+  });
+});
+
+describe('a side through places', () => {
+  const bowed = { from: { x: 31, y: 470 }, to: { x: 612, y: 391 }, bow: [6, -2.5, 9, 1.5, -3, 1, 0, 0.4] };
+  const side = withEnds(bowed, sideAt(bowed, 0), sideAt(bowed, 1));
+
+  it('is the side its own places were taken from, of any degree', () => {
+    const places = placesOn(side);
+    expect(places).toHaveLength(6);
+    const again = sideThrough(side.from, side.to, places);
+    for (const along of [0, 0.07, 0.31, 0.5, 0.83, 1]) {
+      const [a, b] = [sideAt(side, along), again ? sideAt(again, along) : { x: 0, y: 0 }];
+      // Told from other ends, a side is a polynomial again only to a part of a pixel this small.
+      expect(Math.hypot(a.x - b.x, a.y - b.y)).toBeLessThan(1e-3);
+    }
+  });
+
+  it('passes through every place she sets, and through both corners', () => {
+    const set = [
+      { x: 210, y: 455 },
+      { x: 377, y: 398 },
+    ];
+    const through = sideThrough(side.from, side.to, set);
+    if (!through) throw new Error('the places follow one another');
+    for (const place of [side.from, ...set, side.to]) {
+      const off = Array.from({ length: 4001 }, (_, k) => sideAt(through, k / 4000));
+      expect(Math.min(...off.map(({ x, y }) => Math.hypot(x - place.x, y - place.y)))).toBeLessThan(0.2);
+    }
+  });
+
+  it('is none where places run back or lie on one another', () => {
+    const [a, b] = [
+      { x: 210, y: 455 },
+      { x: 377, y: 398 },
+    ];
+    expect(sideThrough(side.from, side.to, [b, a])).toBeUndefined();
+    expect(sideThrough(side.from, side.to, [a, { ...a, y: a.y + 3 }])).toBeUndefined();
   });
 });

@@ -227,6 +227,33 @@ it('a program whose store a newer one has taken over writes nothing more into it
   expect([state(program).saving, state(program).failure]).toEqual(['failed', expect.stringMatching(/newer/)]);
 });
 
+it('when everything kept is cleared away under the program, the garment is kept anew with its history, and it is said', async () => {
+  const { useKept } = await import('../../app/state/kept-store');
+  state(program).edit('renamed', renamed('Ash'));
+  await program.flushJournal();
+  expect(useKept.getState().cleared).toBe(false);
+  await new Promise((done) => {
+    theStore().deleteDatabase('inchsquare').onsuccess = done;
+  });
+  state(program).edit('renamed', renamed('Birch'));
+  await program.flushJournal();
+  expect([state(program).saving, useKept.getState().cleared]).toEqual(['saved', true]);
+  const again = state(await afterReload());
+  expect([again.garment?.name, again.past.length]).toEqual(['Birch', 2]);
+});
+
+it('a write that the browser breaks off is said, and is whole at the next try', async () => {
+  const bulkPut = vi.spyOn(program.database.shelf, 'bulkPut').mockImplementationOnce((() => {
+    throw new DOMException('broken off', 'AbortError');
+  }) as never);
+  state(program).edit('renamed', renamed('Ash'));
+  await program.flushJournal();
+  bulkPut.mockRestore();
+  await program.flushJournal();
+  expect(state(program).saving).toBe('saved');
+  expect(state(await afterReload()).garment?.name).toBe('Ash');
+});
+
 it('where the browser keeps nothing, a new garment lies on the table all the same and says that it is not kept', async () => {
   const next = await reload();
   vi.spyOn(next.database, 'transaction').mockRejectedValue(new Error('no store in this window'));

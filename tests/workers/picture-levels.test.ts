@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { isOneColour } from '../../app/workers/decode-picture';
 import { halvings, laidFlat, smallCopy } from '../../app/workers/picture-levels';
-import type { Raster } from '../../core/diagram/warp';
+import { diagramMap } from '../../core/diagram/diagram-map';
+import type { Raster } from '../../core/picture/raster';
+import { sampleDiagram, set } from '../diagram/sample-diagram';
 
 /** A picture whose red grows evenly across and whose green grows evenly down, so that a colour tells its own place. */
 function ramp(width: number, height: number): Raster {
@@ -34,7 +36,17 @@ describe('halvings', () => {
 });
 
 describe('laidFlat', () => {
-  const plan = { width: 240, height: 180, toPhoto: [5, 0, 1.5, 0, 5, 2.5, 0, 0, 1] } as const;
+  const diagram = sampleDiagram({ widthPx: WIDTH, heightPx: HEIGHT });
+  const map = diagramMap(diagram, set);
+  if (map.kind !== 'map') throw new Error(map.why);
+  const mm = map.across;
+  const plan = {
+    width: 240,
+    height: 180,
+    origin: { x: 1.5 * mm, y: 2.5 * mm },
+    mmPerPx: { across: 5 * mm, down: 5 * mm },
+    map,
+  };
 
   it.each([
     ['the whole picture', whole],

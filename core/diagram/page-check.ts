@@ -1,0 +1,48 @@
+/** How true a picture lies once it is squared up: rectangles seen in it that it was not squared up by are checked. */
+import type { Diagram, SeenRectangle } from '../garment/diagram';
+import { distance, type Point } from '../geometry/point';
+import { sideAt } from '../picture/curl-side';
+import { type PageTruth, pageTruth } from '../picture/page-true';
+import { type DiagramMap, photoToTable } from './diagram-map';
+import { sidesOf } from './followed-plane';
+
+/** Places looked at along a side. */
+const STEPS = 16;
+
+/** Corners nearer to one another than this share of the picture are of one rectangle. */
+const SAME = 0.012;
+
+/**
+ * How straight the sides of rectangles seen in the picture lie, and how square their corners, in mm at full size, with the
+ * worst brought to the length of the longer side of what it was squared up by. That rectangle itself counts only while its
+ * sides are taken for straight: where they are followed it comes out true by the making. `undefined` when nothing else is
+ * seen.
+ */
+export function pageCheck(diagram: Diagram, map: DiagramMap): PageTruth | undefined {
+  const { squareUp, seen = [] } = diagram;
+  if (squareUp.kind === 'flat' && seen.length === 0) return undefined;
+  const followed = squareUp.kind === 'rectangle' && squareUp.followed !== undefined;
+  const lines: Point[][] = [];
+  const square: (readonly [number, number])[] = [];
+  for (const rectangle of seen) {
+    const isOwn = isSquaredUpBy(diagram, rectangle);
+    const sides = isOwn && followed ? undefined : sidesOf(rectangle.corners, rectangle.through);
+    if (!sides) continue;
+    const first = lines.length;
+    const laid = sides.map((side) =>
+      Array.from({ length: STEPS + 1 }, (_, k) => photoToTable(map, sideAt(side, k / STEPS))),
+    );
+    if (laid.some((places) => places.some((place) => place === undefined))) continue;
+    lines.push(...(laid as Point[][]));
+    // Its corners are square by the making.
+    if (!isOwn) for (const k of [0, 1, 2, 3]) square.push([first + k, first + ((k + 1) % 4)]);
+  }
+  const over = Math.max(map.plane.across * map.across, map.plane.down * map.down);
+  return pageTruth(lines, square, over);
+}
+
+function isSquaredUpBy({ squareUp, widthPx, heightPx }: Diagram, { corners }: SeenRectangle): boolean {
+  if (squareUp.kind !== 'rectangle') return false;
+  const near = SAME * Math.max(widthPx, heightPx);
+  return squareUp.corners.every((corner) => corners.some((other) => distance(corner, other) < near));
+}
