@@ -23,7 +23,7 @@ export async function startFigures(): Promise<Figure[]> {
       const loaded = loadedFiles(page, url);
       cold.push(await untilAnswers(page, url));
       const shelf = packed(loaded);
-      await page.getByRole('button', { name: /demo/i }).click();
+      await page.getByRole('button', { name: /^Try the demo garment/ }).click();
       await page.getByRole('radio', { name: 'Trace a piece' }).waitFor();
       bytes = { shelf, trace: packed(loaded) };
       await untilKept(page);
