@@ -47,14 +47,20 @@ function figuresOf(instance: LayInstance, seconds: number): Figure[] {
   const marks = MARKS.filter((mark) => mark <= seconds);
   if (!marks.includes(seconds)) marks.push(seconds);
   let steps = 0;
+  let longest = 0;
   for (const mark of marks) {
-    while (coreSeconds() - began < mark && layStep(search) !== 'shortest') steps++;
+    for (let said = ''; said !== 'shortest' && coreSeconds() - began < mark; steps++) {
+      const from = coreSeconds();
+      said = layStep(search);
+      longest = Math.max(longest, coreSeconds() - from);
+    }
     note(`${mark}s`);
   }
   const overlooked = { area: OVERLOOKED.area * height ** 2, distance: OVERLOOKED.distance * height };
   const faults = layFaults(task, bestLay(search), overlooked);
   figures.push({ name: `lay_${name}_faults`, value: faults.length, unit: '' });
   figures.push({ name: `lay_${name}_steps`, value: steps, unit: '' });
+  figures.push({ name: `lay_${name}_step_ms_max`, value: 1000 * longest, unit: 'ms' });
   if (greedy !== undefined) figures.push({ name: `lay_${name}_pct_greedy`, value: greedy, unit: '%' });
   if (swaps !== undefined) figures.push({ name: `lay_${name}_pct_greedy_swaps_30s`, value: swaps, unit: '%' });
   return figures;

@@ -3,9 +3,12 @@
  *
  * Tried are the corners of all no-fit areas, where these cross the edges of the cloth, and the corners of the cloth.
  */
-import { depthIn, type LayField, usedLength } from './lay-field';
+import { depthIn, knowNoFits, type LayField } from './lay-field';
 import { firstOnRepeat, goesAcross } from './lay-room';
 import { type LayShape, noFitOf, SIDE } from './lay-table';
+
+/** A place that is tried costs so much, in units of `work`. */
+const WORK_A_PLACE = 1;
 
 /** What a piece is large by: the four orders of which the shortest lay is kept. */
 const LARGE_BY: readonly ((shape: LayShape) => number)[] = [
@@ -15,37 +18,78 @@ const LARGE_BY: readonly ((shape: LayShape) => number)[] = [
   ({ high }) => high,
 ];
 
+/** A first lay under way: one order after another, piece by piece. */
+export interface FirstLay {
+  /** The orders still to be tried, the one under way first. */
+  readonly orders: number[][];
+  /** How many of the first order are laid, and all that is laid so far. */
+  next: number;
+  laid: number[];
+}
+
+/** Begins a first lay: nothing is laid but what is fixed. */
+export function firstLay(field: LayField): FirstLay {
+  return { orders: LARGE_BY.map((by) => orderOf(field, by)), next: 0, laid: fixedOf(field) };
+}
+
 /**
- * Lays every piece that is not fixed, in the order that gives the shortest lay of four. Gives the pieces for which no
- * order found room: only those held to the fold across the cloth can run out of it.
+ * Goes on until so much is worked out in all. `laid` when an order is through: the field then lies so. `no-room` when an
+ * order is through but for pieces held to the fold across the cloth; `more` when there is more to do first.
  */
-export function layFirst(field: LayField): readonly number[] {
-  const tried = LARGE_BY.map((by) => {
-    const left = layInOrder(field, by).length;
-    return { by, left, length: usedLength(field) };
-  });
-  const best = tried.reduce((a, b) => (b.left < a.left || (b.left === a.left && b.length < a.length) ? b : a));
-  return layInOrder(field, best.by);
+export function layOn(field: LayField, first: FirstLay, until: number): 'laid' | 'no-room' | 'more' {
+  const order = first.orders[0] ?? [];
+  while (first.next < order.length) {
+    const i = order[first.next] as number;
+    if (!knowNoFits(field, i, first.laid, until)) return 'more';
+    if (!layOne(field, i, first.laid)) break;
+    first.laid.push(i);
+    first.next++;
+  }
+  const found = first.next < order.length ? 'no-room' : 'laid';
+  first.orders.shift();
+  first.next = 0;
+  first.laid = fixedOf(field);
+  return found;
 }
 
-function layInOrder(field: LayField, by: (shape: LayShape) => number): number[] {
-  const { table } = field;
-  const shapeOf = (i: number) => table.shapes[table.items[i]?.shapes[0] as number] as LayShape;
-  const laid = [...Array(field.count).keys()].filter((i) => field.fixed[i]);
+/**
+ * Lays only the pieces held to the fold across the cloth, in the first order in which that fold has room for all. Gives
+ * the pieces that find none.
+ */
+export function layHeldAcross(field: LayField): readonly number[] {
+  let left: number[] = [];
+  for (const by of LARGE_BY) {
+    const laid = fixedOf(field);
+    left = orderOf(field, by).filter((i) => {
+      if (!firstShape(field, i).heldX) return false;
+      if (!layOne(field, i, laid)) return true;
+      laid.push(i);
+      return false;
+    });
+    if (left.length === 0) break;
+  }
+  return left;
+}
+
+function firstShape({ table }: LayField, i: number): LayShape {
+  return table.shapes[table.items[i]?.shapes[0] as number] as LayShape;
+}
+
+function fixedOf(field: LayField): number[] {
+  return [...Array(field.count).keys()].filter((i) => field.fixed[i]);
+}
+
+/** Every piece that is not fixed; those held to a fold go first, for they have least choice. */
+function orderOf(field: LayField, by: (shape: LayShape) => number): number[] {
   const order = [...Array(field.count).keys()].filter((i) => !field.fixed[i]);
-  // Pieces held to the fold go first: they have least choice.
-  order.sort((a, b) => {
-    const held = shapeOf(b).heldX + shapeOf(b).heldY - shapeOf(a).heldX - shapeOf(a).heldY;
-    return held || by(shapeOf(b)) - by(shapeOf(a)) || a - b;
-  });
-  return order.filter((i) => {
-    const found = layOne(field, i, laid);
-    laid.push(i);
-    return found === 'no-room';
+  return order.sort((i, j) => {
+    const [a, b] = [firstShape(field, i), firstShape(field, j)];
+    return b.heldX + b.heldY - a.heldX - a.heldY || by(b) - by(a) || i - j;
   });
 }
 
-function layOne(field: LayField, i: number, laid: readonly number[]): 'laid' | 'no-room' {
+/** Lays a piece; whether there was room for it. */
+function layOne(field: LayField, i: number, laid: readonly number[]): boolean {
   const { table } = field;
   let best = { end: Number.POSITIVE_INFINITY, x: 0, y: 0, shape: field.shape[i] as number };
   for (const number of table.items[i]?.shapes ?? []) {
@@ -64,7 +108,7 @@ function layOne(field: LayField, i: number, laid: readonly number[]): 'laid' | '
   field.shape[i] = best.shape;
   field.x[i] = best.x;
   field.y[i] = best.y;
-  return best.end < Number.POSITIVE_INFINITY ? 'laid' : 'no-room';
+  return best.end < Number.POSITIVE_INFINITY;
 }
 
 function forCandidates(
@@ -101,10 +145,16 @@ function forCandidates(
 }
 
 function isFree(field: LayField, number: number, x: number, y: number, laid: readonly number[]): boolean {
+  const { wide, high } = field.table;
+  const [endX, endY] = [x + (wide[number] as number), y + (high[number] as number)];
+  field.table.work += WORK_A_PLACE;
   for (let k = laid.length - 1; k >= 0; k--) {
     const j = laid[k] as number;
-    const area = noFitOf(field.table, field.shape[j] as number, number);
-    if (depthIn(area, x - (field.x[j] as number), y - (field.y[j] as number)) > field.touch) return false;
+    const [dx, dy] = [x - (field.x[j] as number), y - (field.y[j] as number)];
+    const other = field.shape[j] as number;
+    if (dx >= (wide[other] as number) || dy >= (high[other] as number)) continue;
+    if ((field.x[j] as number) >= endX || (field.y[j] as number) >= endY) continue;
+    if (depthIn(noFitOf(field.table, other, number), dx, dy) > field.touch) return false;
   }
   return true;
 }

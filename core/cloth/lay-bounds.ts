@@ -1,11 +1,16 @@
 /** What a lay must hold to count, and the least length it could have. */
-import type { LayField } from './lay-field';
+import { boxOfPoints, boxesMeet as meet } from '../geometry/bounds';
+import { move, type Point, type Vector } from '../geometry/point';
+import type { Ring } from '../geometry/polygon';
+import { boxesMeet, type LayField } from './lay-field';
 import { goesAcross, placeAcross, placeAlong } from './lay-room';
-import { type LayShape, noFitOf } from './lay-table';
-import { depthInConvex } from './no-fit';
+import type { LayShape } from './lay-table';
+import { convexSum, depthInConvex } from './no-fit';
 
 /** What the clipping's grid may hide, in touches. */
 const CLEAR_TOUCHES = 4;
+
+const ORIGIN: Point = { x: 0, y: 0 };
 
 /** No lay can be shorter: by the area of the pieces, by the longest of them, by where pinned ones end. */
 export function leastLength({ table, count }: LayField): number {
@@ -33,20 +38,31 @@ export function isOnCloth(field: LayField): boolean {
   });
 }
 
-/** The last word on a lay: the convex sums the no-fit areas were made of, apart from their clipping, find no overlap. */
+/** The last word on a lay: the convex parts of any two pieces, apart from the clipping of no-fit areas, do not overlap. */
 export function isClear(field: LayField): boolean {
-  const { table, count } = field;
+  const { count, shape, x, y } = field;
+  const partsOf = (i: number) => (field.table.shapes[shape[i] as number] as LayShape).parts;
   for (let i = 0; i < count; i++) {
     for (let j = 0; j < i; j++) {
-      if (field.fixed[i] && field.fixed[j]) continue;
-      const area = noFitOf(table, field.shape[j] as number, field.shape[i] as number);
-      const point = {
-        x: (field.x[i] as number) - (field.x[j] as number),
-        y: (field.y[i] as number) - (field.y[j] as number),
-      };
-      if (point.x <= area.minX || point.x >= area.maxX || point.y <= area.minY || point.y >= area.maxY) continue;
-      if (area.parts.some((part) => depthInConvex(part, point) > CLEAR_TOUCHES * field.touch)) return false;
+      if ((field.fixed[i] && field.fixed[j]) || !boxesMeet(field, i, j)) continue;
+      const by = { dx: (x[i] as number) - (x[j] as number), dy: (y[i] as number) - (y[j] as number) };
+      if (overlapDeeper(partsOf(j), partsOf(i), by, CLEAR_TOUCHES * field.touch)) return false;
     }
   }
   return true;
+}
+
+/** Whether a convex part of the second, moved by `by`, lies deeper than `most` in one of the first. */
+function overlapDeeper(stays: readonly Ring[], moves: readonly Ring[], by: Vector, most: number): boolean {
+  const moved = moves.map((part) => part.map((point) => move(point, by)));
+  const boxes = moved.map(boxOfPoints);
+  return stays.some((a) => {
+    const box = boxOfPoints(a);
+    return moved.some((b, k) => {
+      const other = boxes[k];
+      if (!box || !other || !meet(box, other)) return false;
+      const opposite = b.map((point) => ({ x: -point.x, y: -point.y }));
+      return depthInConvex(convexSum(a, opposite), ORIGIN) > most;
+    });
+  });
 }

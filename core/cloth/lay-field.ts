@@ -22,6 +22,8 @@ export interface LayField {
   readonly depth: Float64Array;
   /** A depth below this is a touch: a hundred-millionth of the cloth's width, far below any tool. */
   readonly touch: number;
+  /** The numbers of all pieces. */
+  readonly all: readonly number[];
   /** Room for the others near a piece, used again and again. */
   readonly near: Others;
 }
@@ -46,6 +48,7 @@ export function layField(table: LayTable): LayField {
     worth: pairWorth(table),
     depth: new Float64Array(count * count),
     touch: TOUCH_SHARE * table.across,
+    all: [...Array(count).keys()],
     near: { list: new Int32Array(count), count: 0 },
   };
   table.items.forEach(({ shapes, fixed }: LayItem, i) => {
@@ -122,15 +125,16 @@ export function noteOthers(
   reach: number,
   others: Others,
 ): void {
-  const { table, count } = field;
+  const { count } = field;
+  const { wide, high } = field.table;
+  const [endX, endY] = [x + (wide[shape] as number) + reach, y + (high[shape] as number) + reach];
   others.count = 0;
   for (let j = 0; j < count; j++) {
-    if (j === i) continue;
-    const area = table.noFits[(field.shape[j] as number) * table.shapes.length + shape];
-    const { minX, maxX, minY, maxY } = area ?? noFitOf(table, field.shape[j] as number, shape);
-    const dx = x - (field.x[j] as number);
-    const dy = y - (field.y[j] as number);
-    if (dx + reach <= minX || dx - reach >= maxX || dy + reach <= minY || dy - reach >= maxY) continue;
+    const atX = field.x[j] as number;
+    const atY = field.y[j] as number;
+    if (atX >= endX || atY >= endY || j === i) continue;
+    const other = field.shape[j] as number;
+    if (atX + (wide[other] as number) <= x - reach || atY + (high[other] as number) <= y - reach) continue;
     others.list[others.count++] = j;
   }
 }
@@ -150,20 +154,21 @@ export function weightedDepth(
 ): number {
   const { table, count, weight } = field;
   const shapeCount = table.shapes.length;
-  const { noFits } = table;
+  const { noFits, wide, high } = table;
   const row = i * count;
   const end = others ? others.count : count;
+  const [endX, endY] = [x + (wide[shape] as number), y + (high[shape] as number)];
   let sum = 0;
   for (let k = 0; k < end; k++) {
     const j = others ? (others.list[k] as number) : k;
-    if (j === i) continue;
+    const atX = field.x[j] as number;
+    if (atX >= endX || j === i) continue;
+    const atY = field.y[j] as number;
+    if (atY >= endY) continue;
     const other = field.shape[j] as number;
+    if (atX + (wide[other] as number) <= x || atY + (high[other] as number) <= y) continue;
     const area = noFits[other * shapeCount + shape] ?? noFitOf(table, other, shape);
-    const dx = x - (field.x[j] as number);
-    if (dx <= area.minX || dx >= area.maxX) continue;
-    const dy = y - (field.y[j] as number);
-    if (dy <= area.minY || dy >= area.maxY) continue;
-    const depth = depthIn(area, dx, dy);
+    const depth = depthIn(area, x - atX, y - atY);
     if (depth <= field.touch) continue;
     sum += depth * (weight[row + j] as number);
     if (sum > enough) return sum;
@@ -171,16 +176,29 @@ export function weightedDepth(
   return sum;
 }
 
-/** Works out anew how deep piece `i` lies in each other piece. */
-export function noteDepths(field: LayField, i: number): void {
-  const { table, count } = field;
-  const shape = field.shape[i] as number;
-  const x = field.x[i] as number;
-  const y = field.y[i] as number;
-  for (let j = 0; j < count; j++) {
+/**
+ * Makes the no-fit areas that piece `i` needs beside others, in any of its shapes, until so much is worked out in all;
+ * whether all of them are known now.
+ */
+export function knowNoFits({ table, shape }: LayField, i: number, others: Iterable<number>, until: number): boolean {
+  const shapes = table.items[i]?.shapes ?? [];
+  for (const j of others) {
+    const row = (shape[j] as number) * table.shapes.length;
+    for (const number of shapes) {
+      if (table.noFits[row + number]) continue;
+      if (table.work >= until) return false;
+      noFitOf(table, shape[j] as number, number);
+    }
+  }
+  return true;
+}
+
+/** Works out anew how deep piece `i` lies in each other piece before number `end`. */
+export function noteDepths(field: LayField, i: number, end = field.count): void {
+  const { count } = field;
+  for (let j = 0; j < end; j++) {
     if (j === i || (field.fixed[i] && field.fixed[j])) continue;
-    const area = noFitOf(table, field.shape[j] as number, shape);
-    const depth = depthIn(area, x - (field.x[j] as number), y - (field.y[j] as number));
+    const depth = boxesMeet(field, i, j) ? depthOfTwo(field, i, j) : 0;
     const counted = depth <= field.touch ? 0 : depth;
     field.depth[i * count + j] = counted;
     field.depth[j * count + i] = counted;
@@ -189,7 +207,20 @@ export function noteDepths(field: LayField, i: number): void {
 
 /** The same for all pieces. */
 export function noteAllDepths(field: LayField): void {
-  for (let i = 0; i < field.count; i++) noteDepths(field, i);
+  for (let i = 0; i < field.count; i++) noteDepths(field, i, i);
+}
+
+/** Whether the boxes round two pieces share any area. */
+export function boxesMeet({ table: { wide, high }, shape, x, y }: LayField, i: number, j: number): boolean {
+  const [iX, iY, jX, jY] = [x[i] as number, y[i] as number, x[j] as number, y[j] as number];
+  const [one, other] = [shape[i] as number, shape[j] as number];
+  if (iX >= jX + (wide[other] as number) || jX >= iX + (wide[one] as number)) return false;
+  return iY < jY + (high[other] as number) && jY < iY + (high[one] as number);
+}
+
+function depthOfTwo({ table, shape, x, y }: LayField, i: number, j: number): number {
+  const area = noFitOf(table, shape[j] as number, shape[i] as number);
+  return depthIn(area, (x[i] as number) - (x[j] as number), (y[i] as number) - (y[j] as number));
 }
 
 /** How deep piece `i` lies in others, all together. */

@@ -1,26 +1,30 @@
 /**
- * Laying, step by step. A first lay stands at once; then the cloth is shortened, the pieces are taken apart on what is
+ * Laying, step by step. A plain lay stands at once and a good first one soon; then the cloth is shortened, the pieces are taken apart on what is
  * left, and so on. Where that fails the lays that came nearest are stirred and tried again. The best lay is kept, and it
  * never gets longer.
  *
  * The method is that of guided cuckoo search (Elkeran 2013) and of Gardeyn and Wauters (2025): overlaps are allowed for a
  * while and count the more the longer they stay.
  */
-import { layFirst } from './first-lay';
+import { layInColumns } from './columns';
+import { firstLay, layHeldAcross, layOn } from './first-lay';
 import { isClear, isOnCloth, leastLength } from './lay-bounds';
-import { type LayField, layField, noteAllDepths, totalDepth, usedLength } from './lay-field';
+import { type LayField, layField, noteDepths, usedLength } from './lay-field';
 import { goesAcross } from './lay-room';
 import { FIRST_SHORTER, shortenCloth, stir } from './lay-shorten';
 import { type LayShape, layTable } from './lay-table';
 import type { Lay, LayTask, Placed } from './lay-task';
 import type { Random, SearchEffort } from './place-search';
-import { keptOf, type LaySearch, restore } from './search-state';
-import { separateOnce } from './separate';
+import { type Doing, keptOf, type LaySearch, restore } from './search-state';
+import { roundOf, separate } from './separate';
 
 /** What one piece's search costs, the rounds in vain and the strikes after which a length is given up: found by trial. */
 const EFFORT: SearchEffort = { anywhere: 6, near: 6, touching: 8, bettered: 2 };
 const ROUNDS_IN_VAIN = 150;
 const STRIKES = 3;
+
+/** What a step works out at most before it ends, in units of the table's `work`: about so many microseconds. */
+const STEP_WORK = 8000;
 
 /** Overlaps must become less by so much for the rounds to count anew, and after a lay the next step grows by so much. */
 const NEARER = 0.98;
@@ -48,8 +52,8 @@ export interface LayStart {
 }
 
 /**
- * Begins a search with a first lay, or with a lay of hers. Hers is the best so far only if it has no overlaps; if it has,
- * the search takes it apart. `random` gives numbers from 0 to 1; the same ones give the same lays.
+ * Begins a search, with a lay of hers or with a plain one, which is there at once. Hers is the best so far only if it has
+ * no overlaps; if it has, the search takes it apart. `random` gives numbers from 0 to 1; the same ones give the same lays.
  */
 export function startLay(task: LayTask, random: Random, { from }: LayStart = {}): LaySearch | NotAcross | NoRoomOnFold {
   const table = layTable(task);
@@ -58,23 +62,21 @@ export function startLay(task: LayTask, random: Random, { from }: LayStart = {})
   );
   if (stuck.length > 0) return { kind: 'not-across', ids: [...new Set(stuck.map(({ id }) => id))] };
   const field = layField(table);
-  const left = layFirst(field);
+  const left = layHeldAcross(field);
   const ids = [...new Set(left.map((i) => table.items[i]?.id ?? ''))];
   if (ids.length > 0) return { kind: 'no-room-on-fold', ids };
-  let best = { ...keptOf(field), length: usedLength(field) };
-  if (from) {
-    putDown(field, from);
-    noteAllDepths(field);
-    field.length = usedLength(field);
-    const isGood = totalDepth(field) === 0 && isOnCloth(field) && isClear(field);
-    if (isGood) best = { ...keptOf(field), length: usedLength(field) };
-  }
+  layInColumns(field);
+  const plain = keptNow(field);
+  if (from) putDown(field, from);
+  field.length = usedLength(field);
+  const goesOn = from !== undefined && isOnCloth(field) && isClear(field);
   const search: LaySearch = {
     kind: 'search',
     field,
     random,
     least: leastLength(field),
-    best,
+    doing: { kind: 'first', first: firstLay(field), ...(from ? { hers: from } : {}) },
+    best: goesOn ? keptNow(field) : plain,
     nearest: { ...keptOf(field), depth: 0 },
     misses: [],
     shorten: FIRST_SHORTER,
@@ -82,21 +84,50 @@ export function startLay(task: LayTask, random: Random, { from }: LayStart = {})
     roundsInVain: 0,
     strikes: 0,
   };
-  shortenCloth(search);
+  if (goesOn) shortenCloth(search);
   return search;
 }
 
 /**
- * One step, a few milliseconds for a hundred pieces: `better` when there is a better lay now, `shortest` when there can
- * be none.
+ * One step of a few milliseconds (see `STEP_WORK`): `better` when there is a better lay now, `shortest` when there can be
+ * none.
  */
 export function layStep(search: LaySearch): 'better' | 'same' | 'shortest' {
-  const { field } = search;
+  const { field, doing } = search;
   if (search.best.length <= search.least * (1 + 1e-9)) return 'shortest';
+  const until = field.table.work + STEP_WORK;
+  if (doing.kind === 'first') return firstStep(search, doing, until);
+  if (doing.kind === 'depths') {
+    for (; doing.next < field.count; doing.next++) {
+      if (field.table.work >= until) return 'same';
+      noteDepths(field, doing.next, doing.next);
+    }
+    search.doing = { kind: 'round', round: roundOf(field, search.random) };
+  }
+  if (search.doing.kind !== 'round') return 'same';
+  const depth = separate(field, search.doing.round, EFFORT, search.random, until);
+  return depth === undefined ? 'same' : roundDone(search, depth);
+}
+
+function firstStep(search: LaySearch, { first, hers }: Doing & { kind: 'first' }, until: number): 'better' | 'same' {
+  const { field } = search;
+  const found = layOn(field, first, until);
+  if (found === 'more') return 'same';
+  const isBetter = found === 'laid' && usedLength(field) < search.best.length && isClear(field);
+  if (isBetter) search.best = keptNow(field);
+  if (first.orders.length === 0) {
+    restore(field, search.best);
+    if (hers) putDown(field, hers);
+    shortenCloth(search);
+  }
+  return isBetter ? 'better' : 'same';
+}
+
+function roundDone(search: LaySearch, depth: number): 'better' | 'same' {
+  const { field } = search;
   search.rounds++;
-  const depth = separateOnce(field, EFFORT, search.random);
   if (depth === 0 && usedLength(field) < search.best.length && isClear(field)) {
-    search.best = { ...keptOf(field), length: usedLength(field) };
+    search.best = keptNow(field);
     search.misses = [];
     // A lay that came quickly is far from the shortest there is: the next step may be bold.
     const quick = search.rounds <= QUICK;
@@ -112,10 +143,14 @@ export function layStep(search: LaySearch): 'better' | 'same' | 'shortest' {
     search.roundsInVain = 0;
     search.strikes++;
     restore(field, search.nearest);
-    noteAllDepths(field);
+    search.doing = { kind: 'depths', next: 0 };
     if (search.strikes >= STRIKES) stir(search);
-  }
+  } else search.doing = { kind: 'round', round: roundOf(field, search.random) };
   return 'same';
+}
+
+function keptNow(field: LayField): LaySearch['best'] {
+  return { ...keptOf(field), length: usedLength(field) };
 }
 
 /** The best lay so far. */
@@ -129,7 +164,7 @@ export function bestLay({ field, best }: LaySearch): Lay {
 }
 
 /**
- * The best lay after so many steps, or as soon as it is no longer than `until`; `undefined` where {@link startLay} refuses.
+ * The best lay after the first one and so many steps, or as soon as it is no longer than `until`; `undefined` where {@link startLay} refuses.
  */
 export function laidFor(
   task: LayTask,
@@ -137,6 +172,7 @@ export function laidFor(
 ): Lay | undefined {
   const search = startLay(task, random);
   if (search.kind !== 'search') return undefined;
+  while (search.doing.kind === 'first' && search.best.length > until) if (layStep(search) === 'shortest') break;
   for (let step = 0; step < steps && search.best.length > until; step++) if (layStep(search) === 'shortest') break;
   return bestLay(search);
 }

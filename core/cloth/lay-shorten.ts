@@ -1,5 +1,4 @@
 /** The two moves between rounds of taking pieces apart: a shorter cloth after a lay, and a stir after a failure. */
-import { noteAllDepths } from './lay-field';
 import { goesAcross, placeAcross, placeAlong } from './lay-room';
 import type { LayShape } from './lay-table';
 import { type Kept, keptOf, type LaySearch, restore } from './search-state';
@@ -89,8 +88,8 @@ function settle(search: LaySearch): void {
     field.y[i] = placeAcross(field, shape, field.y[i] as number);
   }
   levelWeights(field);
-  noteAllDepths(field);
   search.nearest = { ...keptOf(field), depth: Number.POSITIVE_INFINITY };
+  search.doing = { kind: 'depths', next: 0 };
   search.rounds = 0;
   search.roundsInVain = 0;
   search.strikes = 0;

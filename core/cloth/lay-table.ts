@@ -47,7 +47,6 @@ export interface PackedNoFit {
   readonly count: number;
   /** 1 where the area is convex: then its sides' lines alone tell a depth. */
   readonly convex: 0 | 1;
-  readonly parts: readonly Ring[];
 }
 
 /** Numbers a side takes in {@link PackedNoFit}. */
@@ -58,12 +57,20 @@ export interface LayTable {
   readonly repeatX: number;
   readonly repeatY: number;
   readonly shapes: readonly LayShape[];
+  /** The same sizes again by shape, in plain numbers. */
+  readonly wide: Float64Array;
+  readonly high: Float64Array;
   readonly items: readonly LayItem[];
   /** The area of all pieces, places kept free not counted. */
   readonly area: number;
   /** No-fit areas by `stays * shapes + moves`. */
   readonly noFits: (PackedNoFit | undefined)[];
+  /** What has been worked out so far, in units of about a microsecond: by it a step knows when to end. */
+  work: number;
 }
+
+/** A no-fit area costs so much for each convex sum it is made of. */
+const WORK_A_SUM = 25;
 
 /** The table of a lay: shapes and items now, no-fit areas when asked for. Pieces come before the places kept free. */
 export function layTable({ ground, toLay, pinned = [] }: LayTask): LayTable {
@@ -90,9 +97,12 @@ export function layTable({ ground, toLay, pinned = [] }: LayTask): LayTable {
     repeatX: ground.repeat?.along ?? 0,
     repeatY: ground.repeat?.across ?? 0,
     shapes,
+    wide: Float64Array.from(shapes, ({ wide }) => wide),
+    high: Float64Array.from(shapes, ({ high }) => high),
     items,
     area,
     noFits: new Array<PackedNoFit | undefined>(shapes.length * shapes.length).fill(undefined),
+    work: 0,
   };
 }
 
@@ -122,12 +132,13 @@ export function noFitOf(table: LayTable, stays: number, moves: number): PackedNo
   const count = table.shapes.length;
   const known = table.noFits[stays * count + moves];
   if (known) return known;
-  const made = noFit((table.shapes[stays] as LayShape).parts, (table.shapes[moves] as LayShape).parts);
-  const packed = packedNoFit(made.rings, made.parts);
+  const [{ parts }, { parts: others }] = [table.shapes[stays] as LayShape, table.shapes[moves] as LayShape];
+  const { rings } = noFit(parts, others);
+  const convex = parts.length * others.length === 1 ? 1 : 0;
+  table.work += WORK_A_SUM * parts.length * others.length;
+  const packed = packedNoFit(rings, convex);
   table.noFits[stays * count + moves] = packed;
-  if (stays !== moves) {
-    table.noFits[moves * count + stays] = packedNoFit(made.rings.map(opposite), made.parts.map(opposite));
-  }
+  if (stays !== moves) table.noFits[moves * count + stays] = packedNoFit(rings.map(opposite), convex);
   return packed;
 }
 
@@ -135,9 +146,8 @@ function opposite(ring: Ring): Point[] {
   return ring.map(({ x, y }) => ({ x: -x, y: -y }));
 }
 
-function packedNoFit(rings: readonly Ring[], parts: readonly Ring[]): PackedNoFit {
+function packedNoFit(rings: readonly Ring[], convex: 0 | 1): PackedNoFit {
   const sides: number[] = [];
-  const convex = parts.length === 1 ? 1 : 0;
   for (const ring of rings) {
     for (let i = 0; i < ring.length; i++) {
       const a = ring[i] as Point;
@@ -149,5 +159,5 @@ function packedNoFit(rings: readonly Ring[], parts: readonly Ring[]): PackedNoFi
   }
   const box = boxOfPoints(rings.flat()) ?? { minX: 0, minY: 0, maxX: 0, maxY: 0 };
   const { minX, minY, maxX, maxY } = box;
-  return { minX, minY, maxX, maxY, sides: Float64Array.from(sides), count: sides.length / SIDE, convex, parts };
+  return { minX, minY, maxX, maxY, sides: Float64Array.from(sides), count: sides.length / SIDE, convex };
 }

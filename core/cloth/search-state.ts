@@ -1,6 +1,9 @@
 /** What a search knows besides how its field lies: the best lay, near misses, and how it stands with the present length. */
+import type { FirstLay } from './first-lay';
 import type { LayField } from './lay-field';
+import type { Lay } from './lay-task';
 import type { Random } from './place-search';
+import type { Round } from './separate';
 
 /** Where everything lay at some time. */
 export interface Kept {
@@ -9,6 +12,12 @@ export interface Kept {
   readonly y: Float64Array;
 }
 
+/** What the next step goes on with: the first lay, working out how deep pieces lie, or a round of taking them apart. */
+export type Doing =
+  | { readonly kind: 'first'; readonly first: FirstLay; readonly hers?: Lay }
+  | { readonly kind: 'depths'; next: number }
+  | { readonly kind: 'round'; readonly round: Round };
+
 /** A search under way. It changes with every step and belongs to whoever steps it. */
 export interface LaySearch {
   readonly kind: 'search';
@@ -16,6 +25,7 @@ export interface LaySearch {
   readonly random: Random;
   /** No lay can be shorter: by area, by the longest piece, by the pinned ones. */
   readonly least: number;
+  doing: Doing;
   best: Kept & { readonly length: number };
   /** The nearest to a lay on the cloth's present length. */
   nearest: Kept & { readonly depth: number };

@@ -1,4 +1,4 @@
-import { depthOf, type LayField, totalDepth } from './lay-field';
+import { depthOf, knowNoFits, type LayField, totalDepth } from './lay-field';
 import { placeBetter, type Random, type SearchEffort } from './place-search';
 
 /** By how much an overlap that stays comes to count more in a round, for the slightest and the deepest; and one that is gone, less. */
@@ -6,19 +6,40 @@ const LEAST_MORE = 1.2;
 const MOST_MORE = 2;
 const LESS = 0.95;
 
-/**
- * One round of taking pieces apart: every piece that overlaps another, in a chance order, goes where its overlaps count
- * least; then those that are left count more (guided local search; the weights of Gardeyn and Wauters 2025). Gives how
- * deep all pieces still lie in one another; 0 is a lay.
- */
-export function separateOnce(field: LayField, effort: SearchEffort, random: Random): number {
-  const order: number[] = [];
-  for (let i = 0; i < field.count; i++) if (!field.fixed[i] && depthOf(field, i) > 0) order.push(i);
+/** A round under way: the pieces that overlapped when it began, in a chance order, and which is next. */
+export interface Round {
+  readonly order: readonly number[];
+  next: number;
+}
+
+/** Begins a round of taking pieces apart. */
+export function roundOf(field: LayField, random: Random): Round {
+  const order = field.all.filter((i) => !field.fixed[i] && depthOf(field, i) > 0);
   for (let k = order.length - 1; k > 0; k--) {
     const m = Math.floor(random() * (k + 1));
     [order[k], order[m]] = [order[m] as number, order[k] as number];
   }
-  for (const i of order) if (depthOf(field, i) > 0) placeBetter(field, i, effort, random);
+  return { order, next: 0 };
+}
+
+/**
+ * Goes on with a round until so much is worked out in all: every piece goes where its overlaps count least; then those
+ * that are left count more (guided local search; the weights of Gardeyn and Wauters 2025). When the round is through it
+ * gives how deep all pieces still lie in one another, 0 for a lay; before that nothing.
+ */
+export function separate(
+  field: LayField,
+  round: Round,
+  effort: SearchEffort,
+  random: Random,
+  until: number,
+): number | undefined {
+  for (; round.next < round.order.length; round.next++) {
+    const i = round.order[round.next] as number;
+    if (depthOf(field, i) === 0) continue;
+    if (!knowNoFits(field, i, field.all, until)) return undefined;
+    placeBetter(field, i, effort, random);
+  }
   const total = totalDepth(field);
   if (total > 0) changeWeights(field);
   return total;

@@ -1,12 +1,17 @@
 import { describe, expect, it } from 'vitest';
-import { layField, noteAllDepths, totalDepth } from '../../core/cloth/lay-field';
+import { type LayField, layField, noteAllDepths, totalDepth } from '../../core/cloth/lay-field';
 import { layTable } from '../../core/cloth/lay-table';
-import { placeBetter } from '../../core/cloth/place-search';
+import { placeBetter, type Random, type SearchEffort } from '../../core/cloth/place-search';
 import { seededRandom } from '../../core/cloth/seeded-random';
-import { levelWeights, separateOnce } from '../../core/cloth/separate';
+import { levelWeights, roundOf, separate } from '../../core/cloth/separate';
 import { fu } from './published-lays';
 
 const EFFORT = { anywhere: 6, near: 6, touching: 8, bettered: 2 };
+
+/** One whole round. */
+function separateOnce(field: LayField, effort: SearchEffort, random: Random): number {
+  return separate(field, roundOf(field, random), effort, random, Number.POSITIVE_INFINITY) ?? Number.NaN;
+}
 
 /** All of fu in a heap, on a strip with room to spare. */
 function heap() {
@@ -28,7 +33,7 @@ describe('placeBetter(field, i, effort, random)', () => {
   });
 });
 
-describe('separateOnce(field, effort, random)', () => {
+describe('separate(field, round, effort, random, until)', () => {
   it('takes a heap apart where there is room, in a few rounds', () => {
     const field = heap();
     const random = seededRandom(9);
