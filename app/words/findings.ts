@@ -162,11 +162,11 @@ export function findingSentence(finding: Finding, garment: Garment): string {
     case 'no-name':
       return 'A piece has no name. Name it, so that its pages can be told apart.';
     case 'scale-not-proved':
-      return 'The printed scale is not proved yet. Print the first page, measure its square, and write down what the ruler says.';
+      return 'The printed scale is not proved yet. Print the check sheet in the Paper room, or the first page, and write down what the ruler says.';
     case 'scale-proof-stale':
       return finding.why === 'paper'
-        ? 'The printed scale was proved on other paper. Print the first page again and measure its square.'
-        : 'The printed scale was proved before the pages were corrected as they are now. Print the first page again and measure its square.';
+        ? 'The printed scale was proved on other paper. Print the check sheet or the first page again and measure it.'
+        : 'The printed scale was proved before the pages were corrected as they are now. Print the check sheet or the first page again and measure it.';
     case 'scale-off':
       return `${finely(finding.across)} across and ${finely(finding.down)} down were measured instead of ${length(finding.wanted.across)} and ${length(finding.wanted.down)}: ${scaleOffWords(finding)} Do not cut from these pages.`;
     case 'lay-overlaps':

@@ -1,0 +1,55 @@
+import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { describe, expect, it } from 'vitest';
+import { paperSheetWords } from '../../app/words/paper-sheet';
+import { lineStyles, MM_PER_PT } from '../../core/drawing/line-styles';
+import { patternPdf } from '../../core/paper/pattern-pdf';
+import { fonts } from './fonts';
+import { A4, garmentOf, rectangle } from './pieces';
+import { checked, hasReaders, unpacked } from './print-tools';
+
+const older = rectangle(0, 0, 150, 190, { name: 'Yoke' });
+const now = rectangle(0, 0, 150, 200, { name: 'Yoke' });
+
+async function made(): Promise<Uint8Array> {
+  const answer = await patternPdf({
+    garment: garmentOf([now], { ...A4, squaresOver: 'inch' }),
+    what: 'pages',
+    words: paperSheetWords('in', 'sixteenth'),
+    under: { said: 'version 1, Gefüttert', pieces: [older] },
+    fonts,
+    today: '2026-03-04',
+  });
+  if (answer.kind !== 'pdf') throw new Error('it is made');
+  return answer.bytes;
+}
+
+describe('layers', () => {
+  it('are read by pdf.js under their names, all of them shown', async () => {
+    const doc = await getDocument({ data: await made(), verbosity: 0 }).promise;
+    const config = await doc.getOptionalContentConfig();
+    const groups = [...config].map(([, group]) => group as { name: string; visible: boolean });
+    expect(groups.map(({ name }) => name).sort()).toEqual(
+      ['Fine squares', 'Older: version 1, Gefüttert', 'Cut line', 'Marks and words'].sort(),
+    );
+    expect(groups.every(({ visible }) => visible)).toBe(true);
+    await doc.loadingTask.destroy();
+  });
+});
+
+describe.skipIf(!hasReaders)('lines', () => {
+  it('are none of them finer than half a point, which draft mode loses, and the cut line is wider', async () => {
+    const bytes = await made();
+    expect(checked(bytes)).toBe(0);
+    const widths = [...unpacked(bytes).matchAll(/^([\d.]+) w$/gm)].map(([, width]) => Number(width));
+    expect(widths.length).toBeGreaterThan(20);
+    expect(Math.min(...widths)).toBeGreaterThanOrEqual(0.5 * MM_PER_PT);
+    expect(lineStyles.cut.width).toBeGreaterThanOrEqual(0.75 * MM_PER_PT);
+  });
+
+  it('are grey no lighter than can be read, and nothing is in colour', async () => {
+    const text = unpacked(await made());
+    const greys = [...text.matchAll(/^([\d.]+) [gG]$/gm)].map(([, grey]) => Number(grey)).filter((grey) => grey < 1);
+    expect(Math.max(...greys)).toBeLessThanOrEqual(0.55);
+    expect(text).not.toMatch(/^[\d.]+ [\d.]+ [\d.]+ (rg|RG)$/m);
+  });
+});
