@@ -16,12 +16,12 @@ export async function chromiumPath() {
   process.exit(1);
 }
 
-/** Brings the independent readers that the page tests measure with, where Debian's packages are at hand. */
+/** Brings the independent readers that the tests of pages and drawing files measure with, where Debian's packages are at hand. */
 export function bringPageReaders() {
-  const present = ['pdfinfo', 'qpdf'].every((name) => tries('which', [name], 'ignore'));
-  if (!present && !installsFromDebian(['poppler-utils', 'qpdf'])) {
+  const present = ['pdfinfo', 'qpdf', 'rsvg-convert'].every((name) => tries('which', [name], 'ignore'));
+  if (!present && !installsFromDebian(['poppler-utils', 'qpdf', 'librsvg2-bin'])) {
     console.log(
-      'poppler-utils and qpdf are not here: the tests that measure printed pages will say they were skipped.',
+      'poppler-utils, qpdf and librsvg2-bin are not all here: the tests that measure printed pages and drawing files will say which were skipped.',
     );
   }
 }

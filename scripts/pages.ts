@@ -98,6 +98,8 @@ async function readGarmentFile(path: string): Promise<Pick<Project, 'garment' | 
       return { garment: read.garment, versions: [] };
     case 'newer':
       throw new Refused(`${path} was written by a newer Inchsquare.`);
+    case 'unknown-field':
+      throw new Refused(`${path} holds something this Inchsquare does not know; a newer one may have written it.`);
     case 'not-a-garment':
       throw new Refused(`${path} is no garment: something is wrong at ${read.where || 'its start'}.`);
     case 'too-large':

@@ -30,6 +30,8 @@ export type ProjectReading =
   | { readonly kind: 'broken' }
   | { readonly kind: 'too-large' }
   | { readonly kind: 'newer' }
+  /** A field that this program does not know, as a newer one may have added. */
+  | { readonly kind: 'unknown-field' }
   | { readonly kind: 'not-a-garment'; readonly where: string };
 
 /**
@@ -67,6 +69,7 @@ export function readProject(file: Uint8Array): ProjectReading {
   if (!document) return { kind: 'not-a-project' };
   const read = readStoredGarment(parsed(document));
   if (read.kind === 'newer') return { kind: 'newer' };
+  if (read.kind === 'not-a-garment' && read.why === 'unknown-field') return { kind: 'unknown-field' };
   if (read.kind === 'not-a-garment') return read;
   const { garment } = read;
   const versions = versionsIn(entries, garment.id);

@@ -15,6 +15,8 @@ export const projectFileWords = {
     'too-large': 'That file unpacks to more than 300 MB, which is more than this program opens. Nothing was changed.',
     newer:
       'That garment was made with a newer Inchsquare. Bring this one up to date, then open it; nothing was changed.',
+    'unknown-field':
+      'That garment holds something this Inchsquare does not know, as one made with a newer Inchsquare may. Bring this one up to date, then open it; nothing was changed.',
     'not-a-garment': 'The draft inside that file does not hold together, so it was not opened. Nothing was changed.',
   },
   missingPhotos: (count: number) =>

@@ -390,15 +390,17 @@ export type GarmentReading = { readonly kind: 'garment'; readonly garment: Garme
 export interface NotAGarment {
   readonly kind: 'not-a-garment';
   readonly where: string;
-  /** A value that may not stand there, one id for two things, or a reference to what is not there. */
-  readonly why: 'value' | 'same-id' | 'loose-end';
+  /** A value that may not stand there, a field this program does not know, one id for two things, or a loose reference. */
+  readonly why: 'value' | 'unknown-field' | 'same-id' | 'loose-end';
 }
 
 /** Checks a value from outside against the present shape: every field, every number finite, every reference met. */
 export function readGarment(value: unknown): GarmentReading {
   const read = shape.safeParse(value);
   if (!read.success) {
-    return { kind: 'not-a-garment', where: read.error.issues[0]?.path.join('.') ?? '', why: 'value' };
+    const [issue] = read.error.issues;
+    const why = issue?.code === 'unrecognized_keys' ? 'unknown-field' : 'value';
+    return { kind: 'not-a-garment', where: issue?.path.join('.') ?? '', why };
   }
   const garment: Garment = read.data;
   const broken = brokenReference(garment);

@@ -8,7 +8,7 @@ import { transformPath } from '../geometry/affine';
 import { unionBox } from '../geometry/bounds';
 import type { LabelWords } from './label-words';
 import type { Area } from './page-map';
-import { sheetOf } from './page-sizes';
+import { homeSheet } from './page-sizes';
 import { type PaperFonts, PdfDocument, type StoredPicture } from './pdf-document';
 import { Ink } from './pdf-ink';
 import { fittedText, textLines } from './text-lines';
@@ -58,7 +58,7 @@ export async function labelPdf(options: LabelOptions): Promise<{ readonly bytes:
   ];
   for (let at = 0; at < order.length; at += 2) {
     document.addPage(
-      sheetOf(upright(garment.paper)),
+      homeSheet(upright(garment.paper)),
       labelInk(document, garment.paper, words, order[at], order[at + 1]),
     );
   }
@@ -73,7 +73,7 @@ function upright(paper: PaperChoice): PaperChoice {
 
 /** The back stands on its head above the front, so that it is read upright when it hangs behind. */
 function labelInk(document: PdfDocument, paper: PaperChoice, words: LabelWords, front?: Face, back?: Face): Ink {
-  const sheet = sheetOf(upright(paper));
+  const sheet = homeSheet(upright(paper));
   const left = (sheet.width - FACE.width) / 2;
   const top = (sheet.height - 2 * FACE.height) / 2;
   const fold = top + FACE.height;

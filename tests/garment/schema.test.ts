@@ -37,14 +37,16 @@ it.each([
   ['a role that is none', 'pieces.0.edges.2.role', 'lining'],
   ['no such day', 'made', '2026-02-30'],
   ['a measure of no length', 'wearer.sets.0.measures.waist.length', 0],
-  ['a measure of no body', 'wearer.sets.0.measures', { tail: { length: 90 } }],
   ['words beyond any use', 'remarks', 'x'.repeat(10_001)],
 ])('readGarment refuses %s and says where', (_, where, value) => {
   expect(readGarment(spoilt(where, value))).toMatchObject({ kind: 'not-a-garment', where, why: 'value' });
 });
 
 it('readGarment refuses a field it does not know', () => {
-  expect(readGarment(spoilt('colour', 'green'))).toMatchObject({ kind: 'not-a-garment', why: 'value' });
+  const unknown = { kind: 'not-a-garment', why: 'unknown-field' };
+  expect(readGarment(spoilt('colour', 'green'))).toMatchObject(unknown);
+  const tail = spoilt('wearer.sets.0.measures', { tail: { length: 90 } });
+  expect(readGarment(tail)).toMatchObject({ ...unknown, where: 'wearer.sets.0.measures' });
 });
 
 it.each([

@@ -49,7 +49,8 @@ describe('labelPdf', () => {
 
 describe.skipIf(!hasReaders)('a label read back', () => {
   it('says source, version, measures and every piece with its cut count', async () => {
-    for (const paper of [A4, LETTER]) {
+    // For a roll, as for A0, the label is on a sheet of a home printer.
+    for (const paper of [A4, LETTER, { ...A4, size: 'roll' } as const]) {
       const { bytes } = await label(filed(3, paper));
       const text = pageTexts(bytes).join('\n');
       for (const said of [
@@ -70,6 +71,13 @@ describe.skipIf(!hasReaders)('a label read back', () => {
         expect(text.replace(/\s+/g, ' ')).toContain(said);
       }
       expect(checked(bytes)).toBe(0);
+    }
+  });
+
+  it('never asks for paper that a home printer does not take', async () => {
+    for (const size of ['a4', 'roll', 'a0'] as const) {
+      const [page] = greyPages((await label(filed(2, { ...A4, size }))).bytes, 50);
+      expect(((page?.width ?? 0) / 50) * 25.4).toBeLessThan(216.5);
     }
   });
 

@@ -146,3 +146,20 @@ it('a version that is damaged does not hold the garment back', () => {
   expect(read).toMatchObject({ kind: 'project', project: { versions: [{ number: 1 }] } });
   if (read.kind === 'project') expect(read.project.versions).toHaveLength(1);
 });
+
+it('readProject refuses a file cut short at every byte of its end, where the directory is, and at any other', () => {
+  const places = Array.from({ length: 400 }, (_, i) => file.length - 1 - i);
+  for (const length of [...places, ...Array.from({ length: 60 }, (_, i) => Math.floor((i * file.length) / 61))]) {
+    expect(['broken', 'not-a-project']).toContain(readProject(file.subarray(0, length)).kind);
+  }
+});
+
+it('readProject names a field that it does not know, wherever it stands, and a shape from the future', () => {
+  const withMore = (change: object) =>
+    readProject(writeProject({ garment: { ...linden(), ...change } as never, versions: [], photos: [] })).kind;
+  expect(withMore({ tomorrow: 1 })).toBe('unknown-field');
+  expect(withMore({ paper: { ...linden().paper, scent: 'lavender' } })).toBe('unknown-field');
+  expect(withMore({ pieces: linden().pieces.map((piece) => ({ ...piece, weight: 3 })) })).toBe('unknown-field');
+  expect(withMore({ schema: SCHEMA + 40 })).toBe('newer');
+  expect(withMore({ schema: -1 })).toBe('not-a-garment');
+});
