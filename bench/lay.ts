@@ -1,4 +1,4 @@
-// npm run bench -- lay [--only shirts,fu] [--seconds 10] [file.json …]: how densely published sets of shapes are laid.
+// npm run bench -- lay [--only shirts,fu] [--seconds 10] [--seed 1] [file.json …]: how densely published sets of shapes are laid.
 import { readFileSync } from 'node:fs';
 import { layFaults } from '../core/cloth/lay-check';
 import { bestLay, layStep, startLay } from '../core/cloth/lay-search';
@@ -14,8 +14,6 @@ const MARKS = [1, 2, 10, 30, 60];
 /** What the check overlooks, as shares of the strip's height: 0.01 mm² on cloth 1 m wide. */
 const OVERLOOKED = { area: 1e-8, distance: 1e-6 };
 
-const SEED = 1;
-
 /**
  * Densities in per cent after so many seconds of processor time (the machine may be shared), laid in steps as a worker
  * does. Beside each the best published density, and the greedy placings of the same set.
@@ -24,17 +22,21 @@ export async function layFigures(args: readonly string[]): Promise<Figure[]> {
   const after = (name: string) => (args.includes(name) ? args[args.indexOf(name) + 1] : undefined);
   const only = after('--only')?.split(',');
   const seconds = Number(after('--seconds') ?? 60);
+  const seed = Number(after('--seed') ?? 1);
   const files = args.filter((arg) => arg.endsWith('.json')).map(instanceIn);
   const chosen = files.length > 0 ? files : layInstances.filter(({ name }) => !only || only.includes(name));
-  return chosen.flatMap((instance) => figuresOf(instance, seconds));
+  return chosen.flatMap((instance) => figuresOf(instance, { seconds, seed }));
 }
 
-function figuresOf(instance: LayInstance, seconds: number): Figure[] {
+function figuresOf(
+  instance: LayInstance,
+  { seconds, seed }: { readonly seconds: number; readonly seed: number },
+): Figure[] {
   const { name, height, best, greedy, swaps } = instance;
   const task = taskOf(instance);
   const area = task.toLay.reduce((sum, { outline, count }) => sum + count * Math.abs(ringArea(outline)), 0);
   const began = coreSeconds();
-  const search = startLay(task, seededRandom(SEED));
+  const search = startLay(task, seededRandom(seed));
   if (search.kind !== 'search') throw new Error(`${name}: ${search.kind} ${search.ids.join(', ')}`);
   const figures: Figure[] = [];
   const note = (when: string) => {

@@ -19,7 +19,7 @@ import { type Doing, keptOf, type LaySearch, restore } from './search-state';
 import { roundOf, separate } from './separate';
 
 /** What one piece's search costs, the rounds in vain and the strikes after which a length is given up: found by trial. */
-const EFFORT: SearchEffort = { anywhere: 6, near: 6, touching: 8, bettered: 2 };
+const EFFORT: SearchEffort = { anywhere: 12, near: 8, touching: 16, bettered: 3 };
 const ROUNDS_IN_VAIN = 150;
 const STRIKES = 3;
 
