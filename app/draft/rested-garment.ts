@@ -20,7 +20,14 @@ export function useRestedGarment(): Garment | undefined {
       else setGarment(garment);
     };
     const stop = useGarment.subscribe((now, before) => {
-      if (now.garment === before.garment || timer !== undefined) return;
+      if (now.garment === before.garment) return;
+      // A field that is left and a choice that is pressed right after it are two changes, each shown at once.
+      if (!isDragging()) {
+        clearTimeout(timer);
+        look();
+        return;
+      }
+      if (timer !== undefined) return;
       const rest = REST_MS - (performance.now() - looked);
       if (rest <= 0) look();
       else timer = setTimeout(look, rest);
