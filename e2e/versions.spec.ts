@@ -55,8 +55,8 @@ test('a version is kept, looked at, brought back and undone, and nothing is lost
     await expect(figures.getByText('Panel: hem')).toBeHidden();
     const found = await new AxeBuilder({ page }).withTags(['wcag2a', 'wcag2aa', 'wcag22aa']).analyze();
     expect(found.violations.map(({ id, nodes }) => [id, nodes.map(({ target }) => target)])).toEqual([]);
-    await notebook.getByLabel('Note').fill('hip still snug');
-    await notebook.getByLabel('Note').blur();
+    await notebook.getByRole('textbox', { name: 'Note' }).fill('hip still snug');
+    await notebook.getByRole('textbox', { name: 'Note' }).blur();
     await expect(notebook.getByRole('button', { name: /Version 1, as drafted.*hip still snug/ })).toBeVisible();
   });
 
