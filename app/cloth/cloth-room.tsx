@@ -5,12 +5,12 @@ import { useGarment } from '../state/garment-store';
 import { useTable } from '../state/table-store';
 import { NoPieces } from '../table/no-pieces';
 import { RoomLayout } from '../ui/room-layout';
+import tableStyles from '../ui/room-table.module.css';
 import { clothWords as words } from '../words/cloth';
 import { shellWords } from '../words/shell';
 import { BesideCard } from './beside-card';
 import { BiasCard } from './bias-card';
 import { BudgetCard } from './budget-card';
-import styles from './cloth.module.css';
 import { ClothCard } from './cloth-card';
 import { useCloth } from './cloth-store';
 import { DrawingBar } from './drawing-bar';
@@ -49,11 +49,11 @@ function OneCloth({ garment, cloth }: { readonly garment: Garment; readonly clot
       tableFirst
       page={cloth.id}
       table={
-        <div className={styles.table}>
+        <div className={tableStyles.table}>
           <h1 className="only-heard">{shellWords.rooms.cloth}</h1>
           <LayStrip {...here} />
           <DrawingBar {...here} />
-          <div className={styles.canvas}>
+          <div className={tableStyles.canvas}>
             <LayTable {...here} />
           </div>
         </div>

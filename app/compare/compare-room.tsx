@@ -8,10 +8,10 @@ import { useGarment } from '../state/garment-store';
 import { useTable } from '../state/table-store';
 import { NoPieces } from '../table/no-pieces';
 import { RoomLayout } from '../ui/room-layout';
+import tableStyles from '../ui/room-table.module.css';
 import { say } from '../ui/say';
 import { compareWords as words } from '../words/compare';
 import { shellWords } from '../words/shell';
-import styles from './compare.module.css';
 import { type Comparison, type Source, useCompare } from './compare-store';
 import { CompareTable } from './compare-table';
 import { comparedAs } from './figures';
@@ -86,10 +86,10 @@ function Comparing({ garment }: { readonly garment: Garment }) {
     <RoomLayout
       tableFirst
       table={
-        <div className={styles.table}>
+        <div className={tableStyles.table}>
           <h1 className="only-heard">{shellWords.rooms.compare}</h1>
           {names && <KeyStrip names={names} gap={gap} onSwap={swap} />}
-          <div className={styles.canvas}>
+          <div className={tableStyles.canvas}>
             <CompareTable
               shownIn={shownIn}
               anew={layingKey(comparison, mine, otherPiece)}

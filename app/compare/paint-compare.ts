@@ -2,7 +2,7 @@ import type { Differences } from '../../core/compare/differences';
 import type { Gap } from '../../core/compare/gaps';
 import { outlineOf } from '../../core/garment/outline';
 import type { Piece } from '../../core/garment/piece';
-import { type Box, growBox, unionBox } from '../../core/geometry/bounds';
+import { commonBox, growBox, unionBox } from '../../core/geometry/bounds';
 import { pathBounds } from '../../core/geometry/path';
 import { between, distance } from '../../core/geometry/point';
 import type { Path } from '../../core/geometry/segment';
@@ -85,16 +85,6 @@ function paintOnly(ink: CanvasRenderingContext2D, inside: Path, outside: Path, f
   }
   ink.stroke();
   ink.restore();
-}
-
-function commonBox(a: Box, b: Box): Box | undefined {
-  const box = {
-    minX: Math.max(a.minX, b.minX),
-    minY: Math.max(a.minY, b.minY),
-    maxX: Math.min(a.maxX, b.maxX),
-    maxY: Math.min(a.maxY, b.maxY),
-  };
-  return box.minX < box.maxX && box.minY < box.maxY ? box : undefined;
 }
 
 /** The widest gaps with their widths; the widest of all in a ring. */

@@ -1,6 +1,6 @@
 import { RoomLayout } from '../ui/room-layout';
+import tableStyles from '../ui/room-table.module.css';
 import { shellWords } from '../words/shell';
-import styles from './draft.module.css';
 import { DraftBar } from './draft-bar';
 import { DraftCanvas } from './draft-canvas';
 import { EmptyTable } from './empty-table';
@@ -13,11 +13,11 @@ export function DraftRoom() {
     <RoomLayout
       tableFirst
       table={
-        <div className={styles.table}>
+        <div className={tableStyles.table}>
           <h1 className="only-heard">{shellWords.rooms.draft}</h1>
           <TraceUndo />
           <DraftBar />
-          <div className={styles.canvas}>
+          <div className={tableStyles.canvas}>
             <DraftCanvas />
             <EmptyTable />
           </div>

@@ -6,6 +6,7 @@ import { useLeaveByUndo } from '../trial/use-leave-by-undo';
 import { Button } from '../ui/button';
 import { Note } from '../ui/note';
 import { RoomLayout } from '../ui/room-layout';
+import tableStyles from '../ui/room-table.module.css';
 import { seamsWords as words } from '../words/seams';
 import { AgreeCard } from './agree-card';
 import { SeamCard } from './seam-card';
@@ -36,7 +37,7 @@ export function SeamInHand({ garment, seam }: SeamInHandProps) {
     <RoomLayout
       page={trying?.kind}
       table={
-        <div className={styles.table}>
+        <div className={tableStyles.table}>
           <h1 className="only-heard">{words.walk(seamName(garment, seam))}</h1>
           {shown && <WalkBar garment={garment} seam={seam} walk={shown} />}
           <SeamsTable garment={garment} after={after} walk={shown} />

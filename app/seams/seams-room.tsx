@@ -6,13 +6,13 @@ import { NoPieces } from '../table/no-pieces';
 import { Button } from '../ui/button';
 import { Card } from '../ui/card';
 import { RoomLayout } from '../ui/room-layout';
+import tableStyles from '../ui/room-table.module.css';
 import { seamsWords as words } from '../words/seams';
 import { shellWords } from '../words/shell';
 import { PairCard } from './pair-card';
 import { ProposedCard } from './proposed-card';
 import { SeamInHand } from './seam-in-hand';
 import { seamInFront, sewableEdges } from './seam-sums';
-import styles from './seams.module.css';
 import { LooseCard, SeamsList } from './seams-list';
 import { openSeam, pickEdges, useSeams } from './seams-store';
 import { SeamsTable } from './seams-table';
@@ -38,7 +38,7 @@ export function SeamsRoom() {
     <RoomLayout
       tableFirst
       table={
-        <div className={styles.table}>
+        <div className={tableStyles.table}>
           <h1 className="only-heard">{shellWords.rooms.seams}</h1>
           <SeamsTable garment={garment} after={undefined} walk={undefined} />
         </div>

@@ -10,9 +10,9 @@ import type { Paint } from '../table/painted';
 import { boxRound, pieceBoxes } from '../table/piece-boxes';
 import { PiecesTable } from '../table/pieces-table';
 import { paintChange } from '../trial/paint-change';
+import tableStyles from '../ui/room-table.module.css';
 import { seamsWords as words } from '../words/seams';
 import { paintPicked, paintPieces, paintRolled, paintSewn, paintSides } from './paint-seams';
-import styles from './seams.module.css';
 import { useSeams } from './seams-store';
 import { seamsTool } from './seams-tool';
 
@@ -50,7 +50,7 @@ export function SeamsTable({ garment, after, walk }: SeamsTableProps) {
     [garment, after, walk, along],
   );
   return (
-    <div className={styles.canvas}>
+    <div className={tableStyles.canvas}>
       <PiecesTable
         // A seam just taken in hand is shown whole, with all places the second piece is rolled through.
         key={seamId ?? ''}

@@ -1,5 +1,5 @@
 import type { Diagram } from '../garment/diagram';
-import { type Box, boxOfPoints } from '../geometry/bounds';
+import { type Box, boxOfPoints, commonBox } from '../geometry/bounds';
 import type { PhotoPoint, Point, TablePoint } from '../geometry/point';
 import { type DiagramMap, photoToTable, tableToPhoto } from './diagram-map';
 
@@ -69,14 +69,7 @@ export function shownBox(diagram: Diagram, map: DiagramMap): Box | undefined {
     maxX: x + across * (1 + beyond),
     maxY: y + down * (1 + beyond),
   };
-  if (!seen) return limit;
-  const box = {
-    minX: Math.max(limit.minX, seen.minX),
-    minY: Math.max(limit.minY, seen.minY),
-    maxX: Math.min(limit.maxX, seen.maxX),
-    maxY: Math.min(limit.maxY, seen.maxY),
-  };
-  return box.minX < box.maxX && box.minY < box.maxY ? box : undefined;
+  return seen ? commonBox(limit, seen) : limit;
 }
 
 /** Places along the border of the picture, so many to a side. */

@@ -33,6 +33,17 @@ export function unionBox(a: Box, b: Box): Box {
   };
 }
 
+/** What two boxes have in common; `undefined` where that has no area. */
+export function commonBox(a: Box, b: Box): Box | undefined {
+  const box = {
+    minX: Math.max(a.minX, b.minX),
+    minY: Math.max(a.minY, b.minY),
+    maxX: Math.min(a.maxX, b.maxX),
+    maxY: Math.min(a.maxY, b.maxY),
+  };
+  return box.minX < box.maxX && box.minY < box.maxY ? box : undefined;
+}
+
 /** The box widened by `by` on every side; a negative `by` narrows it, at most to its middle. */
 export function growBox(box: Box, by: number): Box {
   const dx = Math.max(by, (box.minX - box.maxX) / 2);

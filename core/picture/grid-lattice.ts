@@ -73,18 +73,21 @@ function usualStep(likely: readonly LikelyCrossing[], axis: 'x' | 'y'): number |
 
 type Near = (place: Point, within: number) => LikelyCrossing | undefined;
 
+/** The four squares beside a square: columns and rows on. */
+const BESIDE = [
+  [1, 0],
+  [0, 1],
+  [-1, 0],
+  [0, -1],
+] as const;
+
 function grow(seed: Node, near: Near): Node[] {
   const nodes = new Map<string, Node>([[keyOf(0, 0), seed]]);
   const taken = new Set<Point>([seed.at]);
   const queue: Node[] = [seed];
   for (let head = 0; head < queue.length; head++) {
     const node = queue[head] as Node;
-    for (const [dc, dr] of [
-      [1, 0],
-      [0, 1],
-      [-1, 0],
-      [0, -1],
-    ] as const) {
+    for (const [dc, dr] of BESIDE) {
       const key = keyOf(node.column + dc, node.row + dr);
       if (nodes.has(key)) continue;
       const step = dc !== 0 ? node.across : node.down;
@@ -114,12 +117,7 @@ function grow(seed: Node, near: Near): Node[] {
 function expectedFrom(nodes: ReadonlyMap<string, Node>, column: number, row: number): Point | undefined {
   const at = (dc: number, dr: number) => nodes.get(keyOf(column + dc, row + dr))?.at;
   const told: Point[] = [];
-  for (const [dc, dr] of [
-    [1, 0],
-    [0, 1],
-    [-1, 0],
-    [0, -1],
-  ] as const) {
+  for (const [dc, dr] of BESIDE) {
     const [next, beyond] = [at(dc, dr), at(2 * dc, 2 * dr)];
     if (next && beyond) told.push({ x: 2 * next.x - beyond.x, y: 2 * next.y - beyond.y });
     const [other, corner] = [at(-dr, dc), at(dc - dr, dr + dc)];

@@ -4,6 +4,7 @@ import {
   boxContains,
   boxesMeet,
   boxOfPoints,
+  commonBox,
   distanceToBox,
   growBox,
   unionBox,
@@ -20,6 +21,12 @@ describe('boxes', () => {
 
   it('unionBox holds both', () => {
     expect(unionBox(BOX, { minX: -3, minY: 4, maxX: 0, maxY: 20 })).toEqual({ minX: -3, minY: 2, maxX: 5, maxY: 20 });
+  });
+
+  it('commonBox is what both cover, and nothing where that has no area', () => {
+    expect(commonBox(BOX, { minX: -3, minY: 4, maxX: 3, maxY: 20 })).toEqual({ minX: 1, minY: 4, maxX: 3, maxY: 12 });
+    expect(commonBox(BOX, { minX: 5, minY: 4, maxX: 9, maxY: 7 })).toBeUndefined();
+    expect(commonBox(BOX, { minX: 6, minY: 4, maxX: 9, maxY: 7 })).toBeUndefined();
   });
 
   it('growBox widens every side, and narrows no further than the middle', () => {
