@@ -6,12 +6,18 @@ import { seededRandom } from '../core/cloth/seeded-random';
 /** What the check overlooks, as shares of the strip's height: 0.01 mm² on cloth 1 m wide. */
 const OVERLOOKED = { area: 1e-8, distance: 1e-6 };
 
-/** How a laying went: seconds are of processor time. */
+/** The length of a lay, and after how many seconds of processor time it stood. */
+interface LayAt {
+  readonly seconds: number;
+  readonly length: number;
+}
+
+/** How a laying went. */
 export interface LayRun {
-  /** The first lay that is shown, and when it stood. */
-  readonly first: { readonly length: number; readonly seconds: number };
-  /** The length after so many seconds. */
-  readonly after: readonly { readonly seconds: number; readonly length: number }[];
+  /** The plain lay that stands at once, and the first lay, before any search. */
+  readonly plain: LayAt;
+  readonly first: LayAt;
+  readonly after: readonly LayAt[];
   readonly steps: number;
   readonly longestStep: number;
   readonly faults: number;
@@ -22,21 +28,27 @@ export function layRun(task: LayTask, marks: readonly number[], seed: number): L
   const began = coreSeconds();
   const search = startLay(task, seededRandom(seed));
   if (search.kind !== 'search') throw new Error(`${search.kind}: ${search.ids.join(', ')}`);
-  const first = { length: search.best.length, seconds: coreSeconds() - began };
+  const now = (): LayAt => ({ seconds: coreSeconds() - began, length: search.best.length });
+  const plain = now();
   let steps = 0;
   let longestStep = 0;
   let said = '';
-  const after = marks.map((seconds) => {
-    for (; said !== 'shortest' && coreSeconds() - began < seconds; steps++) {
+  const stepWhile = (goesOn: () => boolean) => {
+    for (; said !== 'shortest' && goesOn(); steps++) {
       const from = coreSeconds();
       said = layStep(search);
       longestStep = Math.max(longestStep, coreSeconds() - from);
     }
+  };
+  stepWhile(() => search.doing.kind === 'first');
+  const first = now();
+  const after = marks.map((seconds) => {
+    stepWhile(() => coreSeconds() - began < seconds);
     return { seconds, length: search.best.length };
   });
   const { across } = task.ground;
   const overlooked = { area: OVERLOOKED.area * across ** 2, distance: OVERLOOKED.distance * across };
-  return { first, after, steps, longestStep, faults: layFaults(task, bestLay(search), overlooked).length };
+  return { plain, first, after, steps, longestStep, faults: layFaults(task, bestLay(search), overlooked).length };
 }
 
 /** The process's own time, for others may be using the machine; the engine's housekeeping counts too. */

@@ -5,6 +5,7 @@ import { bundled } from './bundled';
 import type { Figure } from './figure';
 import { instanceIn, sharedInstances } from './lay.files';
 import { type LayInstance, layInstances } from './lay.instances';
+import type { LayRun } from './lay-run';
 
 /** Seconds of one core after which the density is read. */
 const MARKS = [1, 10, 60];
@@ -19,7 +20,7 @@ export async function layFigures(args: readonly string[]): Promise<Figure[]> {
   const seconds = Number(after('--seconds') ?? 60);
   const seed = Number(after('--seed') ?? 1);
   const files = args.filter((arg) => arg.endsWith('.json')).map(instanceIn);
-  const known = files.length > 0 ? files : [...layInstances, ...sharedInstances(layInstances.map(({ name }) => name))];
+  const known = files.length > 0 ? files : [...layInstances, ...sharedInstances()];
   const chosen = known.filter(({ name }) => !only || only.includes(name));
   const marks = [...MARKS.filter((mark) => mark < seconds), seconds];
   const { layRun } = await bundled<typeof import('./lay-run')>('lay-run');
@@ -32,7 +33,7 @@ export async function layFigures(args: readonly string[]): Promise<Figure[]> {
 function figuresOf(
   { name, height, best, greedy, swaps }: LayInstance,
   { toLay }: LayTask,
-  { first, after, steps, longestStep, faults }: import('./lay-run').LayRun,
+  { plain, first, after, steps, longestStep, faults }: LayRun,
 ): Figure[] {
   const areaBound = toLay.reduce((sum, { outline, count }) => sum + count * Math.abs(ringArea(outline)), 0) / height;
   const figures: Figure[] = [];
@@ -40,6 +41,8 @@ function figuresOf(
     const beside = baseline === undefined ? {} : { baseline, ratio: value / baseline };
     figures.push({ name: `lay_${name}_${what}`, value, unit, ...beside });
   };
+  note('pct_plain', (100 * areaBound) / plain.length, '%');
+  note('plain_ms', 1000 * plain.seconds, 'ms');
   note('pct_first', (100 * areaBound) / first.length, '%', greedy);
   note('first_ms', 1000 * first.seconds, 'ms');
   for (const { seconds, length } of after) note(`pct_${seconds}s`, (100 * areaBound) / length, '%', best);

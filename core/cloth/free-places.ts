@@ -5,9 +5,10 @@
  *
  * What is laid only becomes more, so the places of a shape are kept and each newly laid piece is reckoned with once.
  */
-import { depthIn, type LayField } from './lay-field';
+import type { LayField } from './lay-field';
 import { firstOnRepeat } from './lay-room';
-import { type LayShape, noFitOf, SIDE } from './lay-table';
+import { type LayShape, noFitOf } from './lay-table';
+import { depthIn, SIDE } from './no-fit-cells';
 
 /** A place that is looked at costs so much, in units of `work`, and two sides held against each other so much. */
 const WORK_A_PLACE = 1;
