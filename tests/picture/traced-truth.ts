@@ -1,4 +1,5 @@
 import { cornersProposed } from '../../app/workers/find-corners';
+import { nearestOnLines } from '../../core/compare/near-lines';
 import { diagramMap, photoToTable, tableToPhoto } from '../../core/diagram/diagram-map';
 import type { Diagram } from '../../core/garment/diagram';
 import { flattenPath } from '../../core/geometry/flatten';
@@ -12,7 +13,7 @@ import { PIECE_26_IN } from './printed-page';
 
 /** What came of a photo brought in and traced by its ink, as she would. */
 export interface TracedTruth {
-  /** The farthest that the traced outline and the drawn one lie apart at full size, laid on one another by their corners (mm). */
+  /** The farthest that the traced outline and the drawn one lie apart at full size, laid on one another as well as they go (mm). */
   readonly off: number;
   readonly presses: number;
   /** Points that a trace by hand would have asked for and following put down by itself. */
@@ -51,11 +52,19 @@ export function tracedTruth(photo: GeneratedPhoto): TracedTruth | undefined {
   const traced = tracedByInk(picture, presses);
   if (!traced) return undefined;
   const full = ({ x, y }: Point): Point => ({ x: PIECE_26_IN * x, y: PIECE_26_IN * y });
-  const corners = traced.pressed.slice(0, -1);
-  const onTruth = laidBy(corners, page.piece.map(full));
-  const outline = traced.paths.flatMap((path) => flattenPath(path, 0.05)).map(onTruth);
   const truth = page.outline.map(full);
-  const off = Math.max(furthestOff(filled(outline), truth), furthestOff(filled(truth), outline));
+  const laid = laidBy(traced.pressed.slice(0, -1), page.piece.map(full));
+  let outline = filled(traced.paths.flatMap((path) => flattenPath(path, 0.05)).map(laid));
+  // Along an edge nothing tells how it slid: then by all places, each to the nearest of the other.
+  for (let round = 0; round < 15; round++) {
+    outline = outline.map(
+      laidBy(
+        outline,
+        outline.map((place) => nearestOnLines(truth, place).point),
+      ),
+    );
+  }
+  const off = Math.max(furthestOff(outline, truth), furthestOff(filled(truth), outline));
   return { off, presses: presses.length, points: traced.trace.length - presses.length };
 }
 
