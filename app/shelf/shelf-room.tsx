@@ -2,10 +2,12 @@ import { useCallback, useEffect, useState } from 'react';
 import { newGarment } from '../../core/garment/new-garment';
 import { useGarment } from '../state/garment-store';
 import { useGuide } from '../state/guide-store';
+import { useKept } from '../state/kept-store';
 import { useTable } from '../state/table-store';
 import { today } from '../state/today';
 import { openProjectFile, startDemo, startGarment } from '../storage/bring-in';
 import { type BroughtIn, bringMany } from '../storage/bring-many';
+import { Blocked, Outdated } from '../storage/connection';
 import { bringUpRows, listShelf, type OnShelf } from '../storage/shelf';
 import { LookChoice } from '../ui/look-choice';
 import { Note } from '../ui/note';
@@ -31,15 +33,18 @@ export function ShelfRoom() {
   const onTable = useGarment((state) => state.garment);
 
   const refresh = useCallback(() => {
-    listShelf().then(setRows, () => setTrouble(words.noStorage));
+    listShelf().then(setRows, (fault) => setTrouble(unread(fault)));
   }, []);
+  const blocked = useKept((kept) => kept.blocked);
   useEffect(() => {
+    // The strip along the top says what to do; once that is done the shelf is read.
+    if (blocked) return;
     refresh();
     bringUpRows().then(
       (count) => count > 0 && refresh(),
-      () => setTrouble(words.noStorage),
+      (fault) => setTrouble(unread(fault)),
     );
-  }, [refresh]);
+  }, [refresh, blocked]);
 
   /** At the top of the room, which may be out of sight, and aloud. */
   function tell(sentence: string) {
@@ -51,8 +56,8 @@ export function ShelfRoom() {
     setTrouble(undefined);
     try {
       await work();
-    } catch {
-      setTrouble(words.noStorage);
+    } catch (fault) {
+      setTrouble(unread(fault));
     }
   }
 
@@ -132,6 +137,11 @@ export function ShelfRoom() {
       </div>
     </main>
   );
+}
+
+/** Why the shelf cannot be read; nothing where the strip along the top says it already. */
+function unread(fault: unknown): string | undefined {
+  return fault instanceof Blocked || fault instanceof Outdated ? undefined : words.noStorage;
 }
 
 /** Inches where people cut in inches, centimetres elsewhere; it can be changed in the Wearer room. */

@@ -2,8 +2,9 @@ import type { Garment } from '../../core/garment/garment';
 import { type GarmentState, useGarment } from '../state/garment-store';
 import { useKept } from '../state/kept-store';
 import { storageWords as words } from '../words/storage';
-import { connected, faultNames, Outdated } from './connection';
+import { Blocked, connected, faultNames, Outdated } from './connection';
 import { type JournalRow, type SnapshotRow, shelfRow } from './database';
+import { lookAtRoom } from './device-room';
 import { entryFor } from './journal-entry';
 import { askToStay } from './persistence';
 import { storedStep } from './replay';
@@ -106,6 +107,7 @@ async function writeAll(): Promise<void> {
   }
   if (useGarment.getState().editing === 'here') useGarment.getState().setSaving('saved');
   void askToStay();
+  void lookAtRoom();
 }
 
 /** A snapshot of the garment on the table at its last entry, when it is time for one. */
@@ -128,9 +130,14 @@ function wholeNow(): SnapshotRow | undefined {
   };
 }
 
+/** What is thrown where a page has no store at all, by the absence of it or by a ban. */
+const NO_STORE = new Set(['MissingAPIError', 'SecurityError']);
+
 function reason(fault: unknown): string {
   if (fault instanceof TakenElsewhere) return words.changedElsewhere;
-  if (fault instanceof Outdated) return words.newerElsewhere;
-  if (faultNames(fault).includes('QuotaExceededError')) return words.full;
-  return words.cannotWrite;
+  if (fault instanceof Blocked) return words.blocked;
+  if (fault instanceof Outdated) return useKept.getState().storeIsNewer ? words.newerStore : words.newerElsewhere;
+  const names = faultNames(fault);
+  if (names.includes('QuotaExceededError')) return words.full;
+  return names.some((name) => NO_STORE.has(name)) ? words.keepsNothing : words.cannotWrite;
 }
