@@ -1,48 +1,7 @@
-import { readFile } from 'node:fs/promises';
-import { expect, type Page, test } from '@playwright/test';
-import { readProject } from '../app/storage/project-file';
+import { expect, test } from '@playwright/test';
 import { openDemo } from './demo';
 import { goTo } from './room';
-
-test('a device that is full is met before it hurts; when it is full that is said, and nothing of the work is lost', async ({
-  page,
-  context,
-  baseURL,
-}) => {
-  await openDemo(page);
-  await goTo(page, 'Wearer');
-  const browser = await context.newCDPSession(page);
-  const allow = (quotaSize: number | undefined) =>
-    browser.send('Storage.overrideQuotaForOrigin', { origin: String(baseURL), ...(quotaSize && { quotaSize }) });
-  const used = await page.evaluate(async () => (await navigator.storage.estimate()).usage ?? 0);
-
-  await test.step('with 40 MB left it is said, and can be put by', async () => {
-    await allow(used + 40 * 1024 * 1024);
-    await page.reload();
-    await goTo(page, 'Wearer');
-    await setWaist(page, '29 1/8');
-    await expect(page.getByText(/Little room is left on this device: (39|40) MB/)).toBeVisible();
-    await page.getByRole('button', { name: 'Not now' }).click();
-    await expect(page.getByText(/Little room is left/)).toBeHidden();
-    await expect(page.getByText('Kept on this device')).toBeVisible();
-  });
-
-  await test.step('with nothing left the change is in hand, and goes to a file', async () => {
-    await allow(1);
-    await setWaist(page, '30 3/8');
-    await expect(page.getByText(/not yet kept: this device has no room left/)).toBeVisible();
-    await expect(waist(page)).toHaveValue('30 3/8 in');
-    expect(await savedWaist(page)).toBeCloseTo(30.375 * 25.4, 9);
-  });
-
-  await test.step('once there is room again it is kept without being asked', async () => {
-    await allow(undefined);
-    await expect(page.getByText(/not yet kept/)).toBeHidden();
-    await page.reload();
-    await goTo(page, 'Wearer');
-    await expect(waist(page)).toHaveValue('30 3/8 in');
-  });
-});
+import { savedWaist, setWaist, waist } from './waist';
 
 test('a transaction that the browser aborts is said at once, and done again', async ({ page }) => {
   await page.addInitScript(() => {
@@ -173,25 +132,4 @@ for (const [name, ban] of Object.entries(bans)) {
     await expect(page.getByText(/not yet kept: /)).toBeVisible();
     expect(await savedWaist(page)).toBeCloseTo(34.5 * 25.4, 9);
   });
-}
-
-function waist(page: Page) {
-  return page.getByLabel('Waist', { exact: true });
-}
-
-async function setWaist(page: Page, value: string): Promise<void> {
-  await waist(page).fill(value);
-  await waist(page).press('Enter');
-}
-
-/** The waist in mm in the file that the strip offers. */
-async function savedWaist(page: Page): Promise<number | undefined> {
-  const [file] = await Promise.all([
-    page.waitForEvent('download'),
-    page.getByRole('button', { name: 'Save to a file now' }).click(),
-  ]);
-  const reading = readProject(new Uint8Array(await readFile(await file.path())));
-  if (reading.kind !== 'project') throw new Error(reading.kind);
-  const { sets, currentSetId } = reading.project.garment.wearer;
-  return sets.find(({ id }) => id === currentSetId)?.measures.waist?.length;
 }

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { useGarment } from '../state/garment-store';
-import { useKept } from '../state/kept-store';
+import { type DeviceRoom, useKept } from '../state/kept-store';
 import { editHere } from '../storage/bring-in';
 import { isShort } from '../storage/device-room';
 import { saveProject } from '../storage/save-project';
@@ -14,7 +14,7 @@ export function KeptNotice() {
   const elsewhere = useGarment((state) => state.editing === 'elsewhere');
   const failure = useGarment((state) => (state.saving === 'failed' ? state.failure : undefined));
   const garment = useGarment((state) => state.garment);
-  const { cleared, blocked, storeIsNewer, room } = useKept();
+  const { cleared, blocked, storeIsNewer, reserve, room } = useKept();
   const [putBy, setPutBy] = useState(false);
   const save = garment && {
     words: words.saveToFile,
@@ -41,11 +41,18 @@ export function KeptNotice() {
       </Note>
     );
   }
-  if (!room || !isShort(room) || putBy) return null;
+  const short = shortage(reserve, room);
+  if (!short || putBy) return null;
   const later = { words: words.notNow, onPress: () => setPutBy(true) };
   return (
     <Note tone="warn" action={save ?? later} beside={save && later}>
-      {storageWords.short(storageWords.bytes(room.left))}
+      {short}
     </Note>
   );
+}
+
+/** What is said while everything is still kept, but soon may not be. */
+function shortage(reserve: 'laid' | 'spent' | 'not-known', room: DeviceRoom | undefined): string | undefined {
+  if (reserve === 'spent') return storageWords.reserveSpent;
+  return room && isShort(room) ? storageWords.short(storageWords.bytes(room.left)) : undefined;
 }

@@ -13,6 +13,8 @@ interface KeptState {
   readonly blocked: boolean;
   /** A newer program made the store; it is read, and never written into. */
   readonly storeIsNewer: boolean;
+  /** Room held back for the day the device is full: there, given up, or not looked for yet. */
+  readonly reserve: 'laid' | 'spent' | 'not-known';
   /** As last looked at; missing where the browser does not say. */
   readonly room: DeviceRoom | undefined;
 }
@@ -22,5 +24,6 @@ export const useKept = create<KeptState>(() => ({
   cleared: false,
   blocked: false,
   storeIsNewer: false,
+  reserve: 'not-known',
   room: undefined,
 }));

@@ -19,10 +19,13 @@ export const storageWords = {
     if (megabytes < 1000) return `${Math.round(megabytes)} MB`;
     return `${(megabytes / 1024).toFixed(megabytes < 10_000 ? 1 : 0)} GB`;
   },
-  used: (used: string, left: string) => `${used} used on this device, ${left} left for this page.`,
+  used: (used: string, left: string) =>
+    `${used} used in this browser. It allows up to ${left} more, as far as the device has room.`,
   usedUnknown: 'This browser does not say how much room is left.',
   stays: 'The browser has said that it will not clear this by itself. A file is still the safest copy.',
   mayGo: 'The browser may clear this when the device runs short of room: keep copies in files.',
+  reserveSpent:
+    'This device is full, or nearly so. Your work is kept in a small reserve for now, but no more pictures may fit. Save your garments to files, then take some off the shelf or make room on the device.',
   short: (left: string) =>
     `Little room is left on this device: ${left}. Save your garments to files, then take some off the shelf or make room on the device, before something cannot be kept.`,
 } as const;
