@@ -109,7 +109,7 @@ test('a dragged piece settles against the true outline of another, and what over
   await notebook(page).getByText('Pieces on the cloth').click();
   const entry = notebook(page).getByRole('button', { name: /^Placket strip.*cut end/ });
   await entry.click();
-  const places = [...((await entry.textContent()) ?? '').matchAll(/([\d /]+)\sin from the/g)];
+  const places = [...((await entry.textContent()) ?? '').matchAll(/(\d[\d\s/]*?)\sin from the/g)];
   const [x, y] = places.map(([, said]) => {
     const read = readLength(said ?? '', { bare: 'in' });
     if (read.kind !== 'length') throw new Error(`no place: ${said}`);

@@ -14,6 +14,9 @@ import type { Shown } from './shown-lay';
 /** As on the pieces of the other rooms: a quarter of a millimetre on paper is one pixel. */
 const PX_A_WIDTH = 4;
 
+/** A piece less wide than this (px) has room for its name only. */
+const NARROW = 40;
+
 interface LayPainted {
   readonly shown: readonly Shown[];
   readonly faults: readonly LayFault[];
@@ -79,9 +82,18 @@ function paintWords(ink: CanvasRenderingContext2D, one: Shown, { ground: { px },
   if (!box) return;
   const [wide, high] = [box.maxX - box.minX, box.maxY - box.minY];
   const turn = piece.stances[place.stance]?.turn ?? 0;
+  const [less, more] = [Math.min(wide, high) / px, Math.max(wide, high) / px];
+  if (more < 24) return;
+  if (less < NARROW) {
+    // Along it, and its grain is not shown: there is no room beside the words.
+    const along = wide >= high ? 0 : -Math.PI / 2;
+    const colours = inHand ? { colour: canvasColours.chalkDeep } : {};
+    writeWords(ink, text, { at: middle, px, angle: less < more / 2 ? along : angle, sizePx: 14, ...colours });
+    if (place.pinned) paintPin(ink, middle, { px, angle, below: 0 });
+    return;
+  }
   const half = grainHalf(Math.min(wide, high), px);
   if (half > 0) paintGrain(ink, middle, { px, turn, half });
-  if (Math.max(wide, high) / px < 24) return;
   // Over the grain line, clear of it where it stands upright on the screen.
   const upright = Math.abs(Math.sin(turn - angle)) * half;
   writeWords(ink, text, {
