@@ -73,7 +73,7 @@ const ROOMS: readonly Room[] = [
   {
     name: 'Cloth',
     table: [(page) => page.getByRole('application'), button('Lay the pieces'), button('Show everything')],
-    notebook: [(page) => page.getByLabel('Length at hand')],
+    notebook: [(page) => page.getByLabel('Width, selvedges counted')],
   },
   {
     name: 'Paper',
