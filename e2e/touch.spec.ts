@@ -1,8 +1,9 @@
-import { type CDPSession, expect, type Page, test } from '@playwright/test';
+import { expect, test } from '@playwright/test';
 import { lindenFrameInPhoto, lindenPhotoSize } from '../app/demo/linden-panel';
 import type { Point } from '../core/geometry/point';
 import { fittedCanvas, wholePixel } from './canvas';
 import { openDemo } from './demo';
+import { fingersOn } from './fingers';
 import { goTo } from './room';
 
 const WHOLE_PHOTO = { minX: 0, minY: 0, maxX: lindenPhotoSize.widthPx, maxY: lindenPhotoSize.heightPx };
@@ -159,44 +160,6 @@ test('a finger that rests is shown what it hides, and presses where it is lifted
     }
   });
 });
-
-interface Fingers {
-  /** Fingers newly down or still down, each at its place. */
-  down(places: readonly Point[]): Promise<void>;
-  glide(from: readonly Point[], to: readonly Point[]): Promise<void>;
-  up(): Promise<void>;
-}
-
-/** Real touches, as the screen would report them; Playwright's own only tap. */
-async function fingersOn(page: Page): Promise<Fingers> {
-  const session: CDPSession = await page.context().newCDPSession(page);
-  const send = (type: 'touchStart' | 'touchMove' | 'touchEnd', places: readonly Point[]) =>
-    session.send('Input.dispatchTouchEvent', {
-      type,
-      touchPoints: places.map(({ x, y }, id) => ({ x, y, id })),
-    });
-  return {
-    down: async (places) => {
-      await send('touchStart', places);
-    },
-    async glide(from, to) {
-      const steps = 6;
-      for (let step = 1; step <= steps; step++) {
-        const share = step / steps;
-        await send(
-          'touchMove',
-          from.map(({ x, y }, finger) => {
-            const end = to[finger] ?? { x, y };
-            return { x: x + (end.x - x) * share, y: y + (end.y - y) * share };
-          }),
-        );
-      }
-    },
-    up: async () => {
-      await send('touchEnd', []);
-    },
-  };
-}
 
 /** A place as the notebook writes it, in inches: "7 1/8 across, −2 down". */
 async function placeOf(written: Promise<string | null>): Promise<Point> {

@@ -73,16 +73,10 @@ function OpenFinding({ finding, garment }: { readonly finding: Finding; readonly
           words: words.mend(shellWords.rooms[room]),
           onPress: () => goTo(room, chosenAt(finding.place)),
         }}
+        beside={mayBeLeft(finding) && why === undefined ? { words: words.leave, onPress: () => setWhy('') } : undefined}
       >
         {findingSentence(finding, garment)}
       </Note>
-      {mayBeLeft(finding) && why === undefined && (
-        <div>
-          <Button tone="quiet" onPress={() => setWhy('')}>
-            {words.leave}
-          </Button>
-        </div>
-      )}
       {why !== undefined && (
         <>
           <TextField label={words.why} value={why} hint={words.whyHint} onCommit={setWhy} />

@@ -7,6 +7,8 @@ export interface FreshLine {
   readonly diagramId: string;
   readonly from: PhotoPoint;
   readonly to: PhotoPoint;
+  /** The intervals of a scale bar it is divided into, to be seen. */
+  readonly intervals?: number;
 }
 
 interface DeskState {

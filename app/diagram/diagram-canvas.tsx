@@ -1,6 +1,7 @@
 import { useCallback, useMemo } from 'react';
 import { Layer } from 'react-konva/lib/ReactKonvaCore';
 import { type DiagramMap, photoToTable, tableToPhoto } from '../../core/diagram/diagram-map';
+import { dividedRun } from '../../core/diagram/divided-run';
 import type { Diagram } from '../../core/garment/diagram';
 import type { Box } from '../../core/geometry/bounds';
 import { PictureShape } from '../photo/picture-shape';
@@ -73,12 +74,17 @@ function FaceCanvas({ diagram, pictures, face, fit, which }: FaceCanvasProps) {
   const chosen = useTable((table) => table.chosen);
   const lengthId = chosen.kind === 'known-length' ? chosen.knownLengthId : undefined;
   const isDrawing = drawing !== undefined;
-  const wrong = pictures.map.kind === 'not-squared';
+  const { map } = pictures;
+  const wrong = map.kind === 'not-squared';
   const firstEnd = drawing?.from && face.toWorld(drawing.from);
   const tool = useMemo(() => photoTool(diagram, face, { drawing: isDrawing }), [diagram, face, isDrawing]);
   const paint = useCallback<Paint>(
-    (pen, { px }) => paintMarks(pen, px, { diagram, face, corner, sidePlace, held, lengthId, fresh, firstEnd, wrong }),
-    [diagram, face, corner, sidePlace, held, lengthId, fresh, firstEnd, wrong],
+    (pen, { px }) => {
+      const divided = (line: Parameters<typeof dividedRun>[1], parts: number) => dividedRun(map, line, parts);
+      const marks = { diagram, face, corner, sidePlace, held, lengthId, fresh, firstEnd, wrong, divided };
+      paintMarks(pen, px, marks);
+    },
+    [diagram, face, corner, sidePlace, held, lengthId, fresh, firstEnd, wrong, map],
   );
   const picture = useCleaned(diagram.id, face.kind === 'photo' ? pictures.asTaken : pictures.laidFlat);
   return (

@@ -1,5 +1,5 @@
 import type { Diagram } from '../../core/garment/diagram';
-import type { Point } from '../../core/geometry/point';
+import type { PhotoPoint, Point } from '../../core/geometry/point';
 import { lettering } from '../table/ink';
 import { canvasColours as colours } from '../ui/canvas-colours';
 import type { SidePlace } from './change-diagram';
@@ -19,11 +19,13 @@ interface Marks {
   readonly firstEnd: Point | undefined;
   /** The corners make no rectangle. */
   readonly wrong: boolean;
+  /** Where a line of the picture is divided into equal parts. */
+  readonly divided: (line: Pick<FreshLine, 'from' | 'to'>, parts: number) => readonly PhotoPoint[];
 }
 
 /** The corners with the outline between them, and the known lengths. `px` is world units in a CSS pixel. */
 export function paintMarks(pen: CanvasRenderingContext2D, px: number, marks: Marks): void {
-  const { diagram, face, corner, sidePlace, held, lengthId, fresh, firstEnd, wrong } = marks;
+  const { diagram, face, corner, sidePlace, held, lengthId, fresh, firstEnd, wrong, divided } = marks;
   pen.lineJoin = 'round';
   if (diagram.squareUp.kind === 'rectangle') {
     const corners = diagram.squareUp.corners.flatMap((point) => face.toWorld(point) ?? []);
@@ -44,11 +46,21 @@ export function paintMarks(pen: CanvasRenderingContext2D, px: number, marks: Mar
       }
     }
   }
-  diagram.knownLengths.forEach(({ id, from, to }, index) => {
-    drawLength(pen, face.toWorld(from), face.toWorld(to), px, { number: index + 1, chosen: id === lengthId, held });
+  const strokesOf = (line: Pick<FreshLine, 'from' | 'to'>, parts: number) =>
+    divided(line, parts).flatMap((place) => face.toWorld(place) ?? []);
+  diagram.knownLengths.forEach(({ id, from, to, says }, index) => {
+    const strokes = says.kind === 'bar' ? strokesOf({ from, to }, says.intervals) : [];
+    const chosen = id === lengthId;
+    drawLength(pen, face.toWorld(from), face.toWorld(to), px, { number: index + 1, chosen, held, strokes });
   });
   if (fresh?.diagramId === diagram.id) {
-    drawLength(pen, face.toWorld(fresh.from), face.toWorld(fresh.to), px, { number: undefined, chosen: true, held });
+    const strokes = strokesOf(fresh, fresh.intervals ?? 1);
+    drawLength(pen, face.toWorld(fresh.from), face.toWorld(fresh.to), px, {
+      number: undefined,
+      chosen: true,
+      held,
+      strokes,
+    });
   } else if (firstEnd) drawEnd(pen, firstEnd, px);
 }
 
@@ -126,12 +138,20 @@ function drawSquares(
   pen.globalAlpha = 1;
 }
 
+interface LengthMarks {
+  readonly number: number | undefined;
+  readonly chosen: boolean;
+  readonly held: boolean;
+  /** Between the intervals of a scale bar. */
+  readonly strokes: readonly Point[];
+}
+
 function drawLength(
   pen: CanvasRenderingContext2D,
   from: Point | undefined,
   to: Point | undefined,
   px: number,
-  { number, chosen, held }: { readonly number: number | undefined; readonly chosen: boolean; readonly held: boolean },
+  { number, chosen, held, strokes }: LengthMarks,
 ): void {
   if (!from || !to) return;
   const colour = chosen ? colours.chalkDeep : colours.ink;
@@ -144,6 +164,10 @@ function drawLength(
   for (const end of [from, to]) {
     pen.moveTo(end.x - tick.x, end.y - tick.y);
     pen.lineTo(end.x + tick.x, end.y + tick.y);
+  }
+  for (const { x, y } of strokes) {
+    pen.moveTo(x - tick.x / 2, y - tick.y / 2);
+    pen.lineTo(x + tick.x / 2, y + tick.y / 2);
   }
   stroked(pen, px, held ? 1 : chosen ? 3 : 2, colour);
   if (number !== undefined) drawNumber(pen, (from.x + to.x) / 2, (from.y + to.y) / 2, px, { number, colour });

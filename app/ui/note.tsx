@@ -10,10 +10,12 @@ interface NoteProps {
   readonly tone: NoteTone;
   readonly children: ReactNode;
   readonly action?: { readonly words: string; readonly onPress: () => void };
+  /** A second, quieter thing to do, beside the first. */
+  readonly beside?: { readonly words: string; readonly onPress: () => void } | undefined;
 }
 
 /** A sentence of the notebook. A mark and a word say its weight, so colour is never needed to understand it. */
-export function Note({ tone, children, action }: NoteProps) {
+export function Note({ tone, children, action, beside }: NoteProps) {
   return (
     <div className={styles.note} data-tone={tone}>
       {tone !== 'plain' && <Icon name={tone === 'stop' ? 'hand' : tone === 'warn' ? 'look' : 'done'} />}
@@ -21,7 +23,16 @@ export function Note({ tone, children, action }: NoteProps) {
         {tone !== 'plain' && <span className="only-heard">{uiWords.weight[tone]} </span>}
         {children}
       </p>
-      {action && <Button onPress={action.onPress}>{action.words}</Button>}
+      {action && (
+        <div className={styles.actions}>
+          <Button onPress={action.onPress}>{action.words}</Button>
+          {beside && (
+            <Button tone="quiet" onPress={beside.onPress}>
+              {beside.words}
+            </Button>
+          )}
+        </div>
+      )}
     </div>
   );
 }

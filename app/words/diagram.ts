@@ -180,6 +180,23 @@ export const diagramWords = {
     kind: 'It is',
     length: 'a length',
     share: 'a share of a measure',
+    scaleBar: 'a scale bar',
+    bar: {
+      count: 'Count them in the picture',
+      reading: (percent: number) => `The printed lines are being read: ${percent} %.`,
+      seen: (intervals: number) => `${intervals} intervals are seen between the ends.`,
+      tail: (intervals: number) =>
+        `${intervals} intervals are seen, and beyond the last stroke the line runs on plain. That tail is not counted: bring the ends to the strokes.`,
+      notCounted: 'No even intervals are seen between these ends. Count the spaces yourself, not the strokes.',
+      bring: 'Bring the ends to the strokes',
+      finer: (intervals: number) => `With every short stroke there are ${intervals}.`,
+      coarser: (intervals: number) => `By the long strokes alone there are ${intervals}.`,
+      take: (intervals: number) => `Take ${intervals}`,
+      intervals: 'Intervals',
+      each: 'One is worth',
+      all: 'All together',
+      units: 'In any unit: 1 in, 2 ft 3, 1 nail (2 1/4 in), 5 cm.',
+    },
     fullSize: 'At full size',
     part: 'This share',
     ofThe: 'of the',
@@ -213,7 +230,6 @@ export const diagramWords = {
       `This picture says how large it is on paper: ${across} across and ${down} down. Where the print says its scale, such as one eighth of full size, that is a known length too.`,
     timesLarger: 'Full size is so many times the print',
     takeScanned: 'Take the width of the paper as a known length',
-    barHint: 'On a scale bar count the spaces, not the strokes.',
   },
 
   check: {

@@ -6,7 +6,8 @@
  */
 import { type LayField, noteDepths, noteOthers, weightedDepth } from './lay-field';
 import { goesAcross, placeAcross, placeAlong } from './lay-room';
-import { type LayShape, noFitOf, SIDE } from './lay-table';
+import { type LayShape, noFitOf } from './lay-table';
+import { SIDE } from './no-fit-cells';
 
 /** A number from 0 up to but not 1. Passed in, so that a lay comes out the same again. */
 export type Random = () => number;

@@ -56,7 +56,9 @@ export type StatedLength =
       readonly parts: number;
       readonly of: number;
       readonly ease: number;
-    };
+    }
+  /** A printed scale bar: so many intervals between its ends, each so long. */
+  | { readonly kind: 'bar'; readonly intervals: number; readonly each: number };
 
 /** A line on the picture whose full-size length the user knows. Its ends are kept in picture pixels. */
 export interface KnownLength {

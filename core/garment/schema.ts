@@ -37,6 +37,7 @@ const stated = z.discriminatedUnion('kind', [
     of: positive,
     ease: length,
   }),
+  z.strictObject({ kind: z.literal('bar'), intervals: z.int().check(z.minimum(1), z.maximum(1000)), each: positive }),
 ]);
 const figure = z.number();
 const projective = z.tuple([figure, figure, figure, figure, figure, figure, figure, figure, figure]);

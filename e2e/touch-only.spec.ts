@@ -1,0 +1,72 @@
+import { expect, test } from '@playwright/test';
+import {
+  lindenCorners,
+  lindenCornersInPhoto,
+  lindenFrame,
+  lindenFrameInPhoto,
+  lindenHemThrough,
+  lindenPhotoSize,
+  lindenSideThrough,
+} from '../app/demo/linden-panel';
+import type { Point } from '../core/geometry/point';
+import { inches } from '../core/units/inch';
+import { byTouch } from './by-hand';
+import { fittedCanvas, wholePixel } from './canvas';
+import { type Fingers, fingersOn } from './fingers';
+import { wholeJob } from './whole-job';
+
+const PHOTO = { minX: 0, minY: 0, maxX: lindenPhotoSize.widthPx, maxY: lindenPhotoSize.heightPx };
+
+test.skip(({ hasTouch }) => !hasTouch, 'for screens that are touched');
+test.describe.configure({ timeout: 240_000 });
+
+test('the whole job by fingers alone, from the picture to the pages and the file', async ({ page }) => {
+  const hand = byTouch(page);
+  const fingers = await fingersOn(page);
+  const off = await wholeJob(page, hand, {
+    async squareUp() {
+      await hand.press(page.getByRole('button', { name: 'Start again' }));
+      const seen = await fittedCanvas(page, PHOTO);
+      const { widthPx, heightPx } = lindenPhotoSize;
+      for (const [index, corner] of lindenFrameInPhoto.entries()) {
+        const from = {
+          x: widthPx * (index === 1 || index === 2 ? 0.9 : 0.1),
+          y: heightPx * (index < 2 ? 0.1 : 0.9),
+        };
+        await stroke(fingers, wholePixel(seen(from)), wholePixel(seen(corner)));
+      }
+    },
+    async drawLine(from, to) {
+      const seen = await fittedCanvas(page, PHOTO);
+      const ends = [from, to].map((corner) => wholePixel(seen(lindenCornersInPhoto[corner] ?? { x: 0, y: 0 })));
+      await stroke(fingers, ends[0] ?? { x: 0, y: 0 }, ends[1] ?? { x: 0, y: 0 });
+    },
+    async trace() {
+      const seen = await fittedCanvas(page, { minX: 0, minY: 0, maxX: inches(24), maxY: inches(36) });
+      const put = async (place: Point, kind: RegExp) => {
+        await hand.choose(page.getByRole('radio', { name: kind }));
+        // The table begins at the corner of the frame.
+        const [corner] = lindenFrame;
+        const at = wholePixel(seen({ x: place.x - corner.x, y: place.y - corner.y }));
+        await page.touchscreen.tap(at.x, at.y);
+      };
+      const [a, b, c, d] = lindenCorners;
+      await put(a, /Corner/);
+      await put(b, /Corner/);
+      for (const point of lindenSideThrough) await put(point, /Along a curve/);
+      await put(c, /Corner/);
+      for (const point of lindenHemThrough) await put(point, /Along a curve/);
+      await put(d, /Corner/);
+      await hand.press(page.getByRole('button', { name: 'Done' }));
+    },
+  });
+  // A pixel of this screen is a twentieth of an inch on the panel.
+  expect(off).toBeLessThan(inches(1 / 4));
+});
+
+/** One finger put down, drawn along and lifted. */
+async function stroke(fingers: Fingers, from: Point, to: Point): Promise<void> {
+  await fingers.down([from]);
+  await fingers.glide([from], [to]);
+  await fingers.up();
+}
