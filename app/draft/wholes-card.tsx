@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { putWhole } from '../../core/garment/printed-whole';
+import { putWhole } from '../../core/garment/printed-whole-edits';
 import { useGarment } from '../state/garment-store';
 import { Button } from '../ui/button';
 import { Card } from '../ui/card';

@@ -1,5 +1,6 @@
 import type { Garment } from '../garment/garment';
-import { type PrintedWhole, putWhole } from '../garment/printed-whole';
+import type { PrintedWhole } from '../garment/printed-whole';
+import { putWhole } from '../garment/printed-whole-edits';
 import { pieceOf, withPiece } from '../garment/with-piece';
 import { obeyFigures } from '../shaping/obey-figures';
 import type { NotPulled } from '../shaping/pull-to-figures';
