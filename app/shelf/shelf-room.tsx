@@ -18,6 +18,7 @@ import { shelfWords as words } from '../words/shelf';
 import { wholeShelfWords } from '../words/whole-shelf';
 import { BroughtReport } from './brought-report';
 import { GarmentCard } from './garment-card';
+import { KeptHere } from './kept-here';
 import { SaveShelf } from './save-shelf';
 import { ShelfList } from './shelf-list';
 import styles from './shelf-room.module.css';
@@ -132,6 +133,7 @@ export function ShelfRoom() {
         )}
         {rows && rows.length > 0 && <SaveShelf onTrouble={tell} />}
         {rows?.length === 0 && <p>{words.nothingKept}</p>}
+        <KeptHere />
         <LookChoice />
         <p className={styles.private}>{words.private}</p>
       </div>
