@@ -29,6 +29,9 @@ export interface PiecingFound {
 /** Shares of a piece's width at which a join is tried, the narrowest piecing first: a corner at the hem, then more. */
 const SHARES = [0.12, 0.88, 0.2, 0.8, 0.28, 0.72, 0.36, 0.64, 0.5];
 
+/** The joins are gone through so often, with these shares of the steps: most that do show it at once. */
+const ROUNDS = [0.04, 0.2];
+
 /** Parts narrower than so many allowances are no piecing but a seam, and areas below this (mm²) are nothing. */
 const LEAST_ALLOWANCES = 3;
 const NOTHING = 1;
@@ -54,16 +57,20 @@ export function piecedAt(
   return above && below && { id, at, parts: [above, below] };
 }
 
-/** The joins that bring a piece too wide for the cloth onto it: the widest first part and the widest last part. */
+/**
+ * The joins that bring a piece too wide for the cloth onto it: the widest first part and the widest last part. First the
+ * one that joins on less, as at the hem of a gore rather than at its waist.
+ */
 export function joinsForWidth(piece: Pick<ToLay, 'id' | 'outline'>, across: number, allowance: number): Piecing[] {
   const box = boxOfPoints(piece.outline);
   if (!box || box.maxY - box.minY <= across) return [];
   const levels = [box.minY + across - allowance, box.maxY - across + allowance];
-  return levels.flatMap((at) => {
+  const joins = levels.flatMap((at) => {
     const piecing = piecedAt(piece, at, allowance);
     const fits = piecing?.parts.every((part) => heightOf(part) <= across + 1e-6);
     return piecing && fits ? [piecing] : [];
   });
+  return joins.sort((a, b) => leastArea(a) - leastArea(b));
 }
 
 /**
@@ -100,7 +107,7 @@ function piecedParts(piece: ToLay, { parts: [first, second] }: Piecing): [ToLay,
 
 /**
  * A join that makes a lay fit into the length at hand: pieces that lie beyond the end are tried first and large ones before
- * small ones, each joined at a few levels, the smallest part first, and all laid anew for `steps` steps. `undefined`
+ * small ones, each joined at a few levels, the smallest part first, and all laid anew: for a few of the `steps`, then for more. `undefined`
  * where no single join will do.
  */
 export function piecingToFit(
@@ -119,13 +126,16 @@ export function piecingToFit(
   const isBeyond = ({ id }: ToLay) => Number(beyond.has(id) || beyond.has(otherHand(id)));
   const area = ({ outline }: ToLay) => Math.abs(ringArea(outline));
   pieces.sort((a, b) => isBeyond(b) - isBeyond(a) || area(b) - area(a));
-  for (const share of SHARES) {
-    for (const piece of pieces) {
+  const joins = SHARES.flatMap((share) =>
+    pieces.flatMap((piece) => {
       const box = boxOfPoints(piece.outline);
       const piecing = box && piecedAt(piece, box.minY + share * (box.maxY - box.minY), allowance);
-      if (!piecing) continue;
-      const pieced = piecedTask(task, { id: piece.id, at: piecing.at, allowance });
-      const found = laidFor(pieced, { steps, random, until: lengthAtHand });
+      return piecing ? [{ piecing, pieced: piecedTask(task, { id: piece.id, at: piecing.at, allowance }) }] : [];
+    }),
+  );
+  for (const share of ROUNDS) {
+    for (const { piecing, pieced } of joins) {
+      const found = laidFor(pieced, { steps: Math.ceil(share * steps), random, until: lengthAtHand });
       if (found && found.length <= lengthAtHand) return { piecing, task: pieced, lay: found };
     }
   }
@@ -157,6 +167,11 @@ export function joinLine(part: Pick<ToLay, 'id' | 'outline'>, joins: readonly Pi
     { x: Math.min(...crossed), y: level },
     { x: Math.max(...crossed), y: level },
   ];
+}
+
+function leastArea({ parts }: Piecing): number {
+  // To whole square millimetres: equal parts stay in their order.
+  return Math.round(Math.min(...parts.map((part) => Math.abs(ringArea(part)))));
 }
 
 function partOf(outline: Ring, band: Ring): Ring | undefined {
