@@ -208,7 +208,7 @@ test('cloth a little short: a piece is cut apart along its grain where she is to
   await expect(strip(page)).toContainText(/Fits in the 57\sin you have: no, .* short/);
   await notebook(page).getByRole('button', { name: 'What would make it fit?' }).click();
   const found = notebook(page).getByText(
-    /^Panel cut apart along its grain, .* from its outermost edge\. The part joined on/,
+    /Panel cut apart along its grain, .* from its outermost edge\. The part joined on/,
   );
   await expect(found).toBeVisible({ timeout: 90_000 });
   await notebook(page).getByRole('button', { name: 'Join it there' }).click();

@@ -61,7 +61,7 @@ export function FitSearch({ garment, cloth, lay }: FitSearchProps) {
   }
   if (helps.kind === 'none') return <Note tone="warn">{words.helpNone}</Note>;
   return (
-    <Note tone="good" action={{ words: words.takeHelp(helps.join !== undefined), onPress: () => take(cloth, helps) }}>
+    <Note tone="plain" action={{ words: words.takeHelp(helps.join !== undefined), onPress: () => take(cloth, helps) }}>
       {helpSaid(garment, cloth, helps)}
     </Note>
   );

@@ -311,6 +311,7 @@ export const clothWords = {
   tooWide: (by: string) => `too narrow by ${by}`,
   cannot: 'cannot be laid',
   lacks: (by: string) => `${by} short`,
+  byChart: (mm: number) => `a printed chart says ${writeYards(mm)}`,
   layed: 'as laid',
   take: (what: string) => `Take ${what}`.trim(),
   takeIt: 'Take it',
