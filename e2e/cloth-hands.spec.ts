@@ -57,7 +57,6 @@ test('a remnant is drawn on the table, corner by corner, and a strip is laid ins
   await goTo(page, 'Cloth');
   await notebook(page).getByRole('button', { name: 'Remnant' }).first().click();
   await notebook(page).getByRole('button', { name: 'Placket strip' }).click();
-  await write(page, 'Length at hand', '40 in').catch(() => undefined);
   await notebook(page).getByRole('button', { name: 'Draw it on the cloth' }).click();
   const onScreen = await fittedCanvas(page, { minX: -70, minY: -70, maxX: inches(36) + 70, maxY: inches(18) + 112 });
   const corners = [
