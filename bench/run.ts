@@ -11,6 +11,7 @@ const groups: Readonly<Record<string, () => Promise<readonly Figure[]>>> = {
   lay: async () => (await import('./lay')).layFigures(process.argv),
   'lay-touch': async () => (await import('./lay-touch')).layTouchFigures(),
   photo: async () => (await import('./photo')).photoFigures(process.argv),
+  traced: async () => (await import('./traced')).tracedFigures(process.argv),
   pages: async () => (await import('./pages')).pagesFigures(),
   versions: async () => (await import('./versions')).versionsFigures(),
   start: async () => (await import('./start')).startFigures(),

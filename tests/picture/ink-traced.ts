@@ -1,11 +1,11 @@
-import { pathsOf, type Trace, type TracedPoint, withFollowed, withPoint } from '../../app/draft/trace';
+import { pathsOf, type Trace, withFollowed, withPoint } from '../../app/draft/trace';
 import { flattenPath } from '../../core/geometry/flatten';
 import { distance, type Point } from '../../core/geometry/point';
 import type { Path } from '../../core/geometry/segment';
 import type { Grey } from '../../core/picture/grey';
 import { costsBeside, type InkCosts } from '../../core/picture/ink-costs';
 import { followedLine } from '../../core/picture/ink-followed';
-import { inkLine, spaced } from '../../core/picture/ink-line';
+import { type InkLine, inkLine, spaced } from '../../core/picture/ink-line';
 import { inkNear } from '../../core/picture/ink-meeting';
 import { inkTree, wayTo } from '../../core/picture/ink-tree';
 
@@ -17,8 +17,8 @@ export interface ReadPicture {
   readonly toPhoto: (table: Point) => Point | undefined;
 }
 
-/** Presses are brought to ink within so many pixels, as far as a pointer reaches on a page that fills the screen. */
-const REACH = 12;
+/** How far a pointer reaches for ink on a page that fills the screen, as a share of its longer side. */
+const REACH = 0.0075;
 
 /** An outline traced by following the printed lines from press to press. */
 export interface TracedOutline {
@@ -26,6 +26,8 @@ export interface TracedOutline {
   /** Where the presses went, on the table, in order; the last is the first again when it was closed. */
   readonly pressed: readonly Point[];
   readonly paths: readonly Path[];
+  /** The line followed to each press but the first, in pixels of the picture. */
+  readonly lines: readonly { readonly line: InkLine; readonly ends: { readonly from: Point; readonly to: Point } }[];
 }
 
 /**
@@ -34,11 +36,13 @@ export interface TracedOutline {
  */
 export function tracedByInk(picture: ReadPicture, presses: readonly Point[]): TracedOutline | undefined {
   const { grey, costs, toTable, toPhoto } = picture;
+  const reach = Math.max(2, REACH * Math.max(grey.width, grey.height));
   let trace: Trace = [];
   const pressed: Point[] = [];
+  const lines: { line: InkLine; ends: { from: Point; to: Point } }[] = [];
   for (const press of presses) {
-    const isLast = pressed.length > 1 && distance(press, presses[0] as Point) < 2 * REACH;
-    const at = isLast ? pressed[0] : toTable(inkNear(grey, press, REACH)?.at ?? press);
+    const isLast = pressed.length > 1 && distance(press, presses[0] as Point) < 2 * reach;
+    const at = isLast ? pressed[0] : toTable(inkNear(grey, press, reach)?.at ?? press);
     if (!at) return undefined;
     pressed.push(at);
     const [first, from] = [trace[0]?.at, trace.at(-1)?.at];
@@ -58,12 +62,9 @@ export function tracedByInk(picture: ReadPicture, presses: readonly Point[]): Tr
     const way = wayTo(tree, to);
     const line = way && inkLine(grey, way);
     if (!line) return undefined;
-    trace = withFollowed(trace, followedLine(line, { from: seed, to }, toTable), at, 'corner');
+    const ends = { from: seed, to };
+    lines.push({ line, ends });
+    trace = withFollowed(trace, followedLine(line, ends, toTable), at, 'corner');
   }
-  return { trace, pressed, paths: pathsOf(trace, undefined) };
-}
-
-/** The points of a trace that were not pressed but came with the following. */
-export function broughtAlong(trace: Trace): readonly TracedPoint[] {
-  return trace.filter(({ followed }) => followed);
+  return { trace, pressed, paths: pathsOf(trace, undefined), lines };
 }
