@@ -12,10 +12,10 @@ import { say } from '../ui/say';
 import { diagramWords as words } from '../words/diagram';
 import { MOST_WORKING_PX } from '../workers/photo-calls';
 import { startingCorners } from './change-diagram';
-import { keepProposals, proposalsIn } from './corner-search';
 import { useDesk } from './desk-store';
 import { followedIn, seenIn } from './found-sides';
 import { newDiagram, withoutEnding } from './new-diagram';
+import { keepProposals, proposalsIn } from './take-proposal';
 import { troubleSentence } from './trouble-sentence';
 
 interface BringingIn {

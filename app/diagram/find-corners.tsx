@@ -4,16 +4,10 @@ import { Button } from '../ui/button';
 import { Note } from '../ui/note';
 import { ShareDone } from '../ui/share-done';
 import { diagramWords } from '../words/diagram';
-import {
-  drawToEdges,
-  findCorners,
-  nextProposal,
-  outcomeWords,
-  proposalOn,
-  stopCornerSearch,
-  useCornerSearch,
-} from './corner-search';
+import { outcomeWords, stopCornerSearch, useCornerSearch } from './corner-search';
 import styles from './diagram-room.module.css';
+import { drawToEdges } from './follow-edges';
+import { findCorners, nextProposal, proposalOn } from './take-proposal';
 
 const words = diagramWords.square.search;
 

@@ -1,4 +1,4 @@
-import type { Diagram, KnownLength, Quad } from '../../core/garment/diagram';
+import type { Diagram, Quad } from '../../core/garment/diagram';
 import { distance, move, type PhotoPoint, type Point, vectorBetween } from '../../core/geometry/point';
 import { useGarment } from '../state/garment-store';
 import { useTable } from '../state/table-store';
@@ -11,12 +11,12 @@ import {
   moveSidePlace,
   nudgeCorner,
   nudgeSidePlace,
-  type SidePlace,
   sayWhoFollowed,
 } from './change-diagram';
-import { cornerNumbers, useDesk } from './desk-store';
+import { useDesk } from './desk-store';
 import { endAtTick } from './end-at-tick';
 import type { Face } from './face';
+import { cornerAt, isChosen, lengthEndAt, sidePlaceAt, throughOf } from './within-reach';
 
 /**
  * The pointer on a picture: it takes hold of the corners (on the photo as taken), of the ends of known lengths, and, when
@@ -57,11 +57,6 @@ function takeHold(diagram: Diagram, face: Face, at: PointerAt): Drag | undefined
     label: words.labels.moveLength,
     change: (photo, now) => moveLengthEnd(diagram.id, known.id, which, endAtTick(photo, face, now)),
   });
-}
-
-function isChosen(known: KnownLength): boolean {
-  const { chosen } = useTable.getState();
-  return chosen.kind === 'known-length' && chosen.knownLengthId === known.id;
 }
 
 interface PointDrag {
@@ -159,57 +154,6 @@ function nudge(diagram: Diagram, press: KeyPress): boolean {
   if (corner === undefined || !step || diagram.squareUp.kind !== 'rectangle') return false;
   nudgeCorner(diagram.id, corner, move(diagram.squareUp.corners[corner], step));
   return true;
-}
-
-/** Corners are only to be moved on the photo as taken: on the squared picture the ground would move with them. */
-function cornerAt(diagram: Diagram, face: Face, at: PointerAt): (typeof cornerNumbers)[number] | undefined {
-  if (diagram.squareUp.kind !== 'rectangle' || face.kind !== 'photo') return undefined;
-  const { corners } = diagram.squareUp;
-  // The handle is larger than the pointer's reach, and whatever is in sight can be taken.
-  const reach = at.reach * 2;
-  let best: (typeof cornerNumbers)[number] | undefined;
-  for (const number of cornerNumbers) {
-    const away = distance(corners[number], at.world);
-    if (away <= reach && (best === undefined || away < distance(corners[best], at.world))) best = number;
-  }
-  return best;
-}
-
-/** The places that curved sides pass through, side by side; none where they are not followed. */
-function throughOf({ squareUp }: Diagram): readonly (readonly PhotoPoint[])[] {
-  return squareUp.kind === 'rectangle' && squareUp.followed?.kind === 'sides' ? squareUp.followed.through : [];
-}
-
-function sidePlaceAt(
-  diagram: Diagram,
-  face: Face,
-  at: PointerAt,
-): { readonly place: SidePlace; readonly at: PhotoPoint } | undefined {
-  if (face.kind !== 'photo') return undefined;
-  const near = throughOf(diagram)
-    .flatMap((places, side) => places.map((place, index) => ({ place: { side: side as 0, index }, at: place })))
-    .filter((each) => distance(each.at, at.world) <= at.reach * 1.5);
-  return near.sort((a, b) => distance(a.at, at.world) - distance(b.at, at.world))[0];
-}
-
-function lengthEndAt(
-  diagram: Diagram,
-  face: Face,
-  at: PointerAt,
-): { readonly known: KnownLength; readonly which: 'from' | 'to' } | undefined {
-  let best: { known: KnownLength; which: 'from' | 'to' } | undefined;
-  let nearest = at.reach * 1.5;
-  // The chosen one comes last, and so is found where ends of several meet.
-  for (const known of diagram.knownLengths.toSorted((a, b) => Number(isChosen(a)) - Number(isChosen(b)))) {
-    for (const which of ['from', 'to'] as const) {
-      const end = face.toWorld(known[which]);
-      const away = end ? distance(end, at.world) : Number.POSITIVE_INFINITY;
-      if (away > nearest) continue;
-      nearest = away;
-      best = { known, which };
-    }
-  }
-  return best;
 }
 
 function distanceToRun(point: Point, a: Point, b: Point): number {
