@@ -108,6 +108,55 @@ test('a locked PDF, and pictures of each kind that are cut short or wrongly name
   await expect(status(page)).toContainText('360 by 480 pixels', { timeout: 20_000 });
 });
 
+/** What comes of a picture with its middle overwritten: some ways of packing leave nothing that could tell. */
+const SPOILT = {
+  damaged: ['cmyk.jpg', 'turned.jpg', 'sixteen-bit.png', 'plate.avif', 'plate.gif'],
+  asItIs: ['plate.bmp', 'cmyk.tif', 'lzw-300-dpi.tif', 'plate.webp', 'plate.heic'],
+} as const;
+
+test('spoilt pictures get a sentence, and one under another name and kind comes in as what it is', async ({ page }) => {
+  const trouble = listenForTrouble(page);
+  await openDemo(page);
+  await goTo(page, 'Diagram');
+  const undo = page.getByRole('button', { name: 'Undo: bring in a diagram' });
+  await test.step('spoilt in the middle', async () => {
+    for (const name of [...SPOILT.damaged, ...SPOILT.asItIs]) {
+      const buffer = Buffer.from(await readFile(`e2e/formats/${name}`));
+      for (let at = Math.floor(buffer.length * 0.4); at < buffer.length * 0.6; at++) buffer[at] = (at * 37 + 11) & 0xff;
+      // Named after itself, so that a sentence of the one before is not taken for its own.
+      await add(page).setInputFiles({ name: `spoilt ${name}`, mimeType: 'image/png', buffer });
+      if (SPOILT.asItIs.some((each) => each === name)) {
+        await expect(status(page), name).toContainText(`spoilt ${name.split('.')[0]} is in`, { timeout: 20_000 });
+        await undo.click();
+      } else {
+        await expect(page.getByText(/seems damaged/).first(), name).toBeVisible();
+        await expect(undo).toBeHidden();
+        // A good one takes the sentence away.
+        await add(page).setInputFiles('e2e/formats/plate.webp');
+        await expect(status(page)).toContainText('360 by 480 pixels', { timeout: 20_000 });
+        await undo.click();
+      }
+    }
+  });
+  await test.step('a PDF cut short, and one of whose words the middle is gone', async () => {
+    const whole = await readFile('e2e/formats/book.pdf');
+    await add(page).setInputFiles({ name: 'cut.pdf', mimeType: 'application/pdf', buffer: whole.subarray(0, 400) });
+    await expect(page.getByText(/begins like a PDF but cannot be opened/).first()).toBeVisible();
+  });
+  await test.step('misnamed', async () => {
+    for (const [name, across, down] of FILES) {
+      const buffer = await readFile(`e2e/formats/${name}`);
+      const other = name.endsWith('.jpg')
+        ? { name: 'page.tif', mimeType: 'image/tiff' }
+        : { name: 'page.jpg', mimeType: 'image/jpeg' };
+      await add(page).setInputFiles({ ...other, buffer });
+      await expect(status(page), name).toContainText(`${across} by ${down} pixels`, { timeout: 20_000 });
+      await undo.click();
+    }
+  });
+  expect(trouble).toEqual([]);
+});
+
 /** Where the violet square is seen, against the middle of the cream page round it. */
 async function violetOf(page: Page) {
   return page.evaluate(() => {
