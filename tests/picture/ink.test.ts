@@ -128,6 +128,23 @@ describe('inkNear', () => {
     }
   });
 
+  it('finds a sharp corner from every place beside it', () => {
+    for (const turn of [0, 0.7, 1.9, 3.1, 4.4]) {
+      const grey = drawnPage({
+        width: 240,
+        height: 220,
+        lines: [{ run: [ray(turn), meeting, ray(turn + 0.9)], width: 4 }],
+      });
+      for (let look = 0; look < 24; look++) {
+        const angle = (look * Math.PI) / 12;
+        const press = { x: meeting.x + 5 * Math.cos(angle), y: meeting.y + 5 * Math.sin(angle) };
+        const found = inkNear(grey, press, 12);
+        expect(found?.what, `${turn} ${look}`).toBe('meeting');
+        expect(distance(found?.at ?? { x: 0, y: 0 }, meeting)).toBeLessThan(1.5);
+      }
+    }
+  });
+
   it('finds nothing on bare paper', () => {
     expect(inkNear(drawnPage({ width: 90, height: 70, lines: [] }), { x: 41, y: 33 }, 11)).toBeUndefined();
   });
