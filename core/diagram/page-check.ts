@@ -2,7 +2,7 @@
 import type { Diagram, SeenRectangle } from '../garment/diagram';
 import { distance, type Point } from '../geometry/point';
 import { sideAt } from '../picture/curl-side';
-import { type PageTruth, pageTruth } from '../picture/page-true';
+import { type PageTruth, pageTruth, type TrueCheck } from '../picture/page-true';
 import { type DiagramMap, photoToTable } from './diagram-map';
 import { sidesOf } from './followed-plane';
 
@@ -15,8 +15,8 @@ const SAME = 0.012;
 /**
  * How straight the sides of rectangles seen in the picture lie, and how square their corners, in mm at full size, with the
  * worst brought to the length of the longer side of what it was squared up by. That rectangle itself counts only while its
- * sides are taken for straight: where they are followed it comes out true by the making. `undefined` when nothing else is
- * seen.
+ * sides are taken for straight: where they are followed it comes out true by the making. Printed squares that were followed
+ * are checked by their own crossings. `undefined` when nothing else is seen.
  */
 export function pageCheck(diagram: Diagram, map: DiagramMap): PageTruth | undefined {
   const { squareUp, seen = [] } = diagram;
@@ -38,7 +38,16 @@ export function pageCheck(diagram: Diagram, map: DiagramMap): PageTruth | undefi
     if (!isOwn) for (const k of [0, 1, 2, 3]) square.push([first + k, first + ((k + 1) % 4)]);
   }
   const over = Math.max(map.plane.across * map.across, map.plane.down * map.down);
-  return pageTruth(lines, square, over);
+  return pageTruth(lines, square, over, crossingsCheck(diagram, map));
+}
+
+/** How far the crossings of printed squares that it was squared up by lie off the even map that runs through them all. */
+function crossingsCheck({ squareUp }: Diagram, { plane, across, down }: DiagramMap): TrueCheck[] {
+  if (squareUp.kind !== 'rectangle' || squareUp.followed?.kind !== 'squares') return [];
+  const { worst } = squareUp.followed.map;
+  // A unit of the plane is about a pixel of the picture; the map runs evenly through the whole of it.
+  const over = Math.max(plane.across * across, plane.down * down);
+  return [{ kind: 'crossings', off: worst * Math.max(across, down), over }];
 }
 
 function isSquaredUpBy({ squareUp, widthPx, heightPx }: Diagram, { corners }: SeenRectangle): boolean {

@@ -11,7 +11,9 @@ export interface OffOver {
 export type TrueCheck =
   | ({ readonly kind: 'straight'; readonly line: number } & OffOver)
   /** Two lines, by their numbers, that should stand square; `turn` is how far they stand off it (radians). */
-  | ({ readonly kind: 'square'; readonly lines: readonly [number, number]; readonly turn: number } & OffOver);
+  | ({ readonly kind: 'square'; readonly lines: readonly [number, number]; readonly turn: number } & OffOver)
+  /** The crossings of printed squares, the worst of those that agree against an even grid. */
+  | ({ readonly kind: 'crossings' } & OffOver);
 
 /** How true a page is. */
 export interface PageTruth {
@@ -39,13 +41,14 @@ export function fromSquare(first: readonly Point[], second: readonly Point[]): n
 
 /**
  * Everything together for lines that should be straight (places along them, mm at full size) and pairs of them, by number,
- * that should stand square. Each check is told over its own length, a corner over the longer of its two lines; the worst is
+ * that should stand square, with what else was checked. Each check is told over its own length, a corner over the longer of its two lines; the worst is
  * the one that comes to most over `over` mm, in proportion. `undefined` when nothing can be checked.
  */
 export function pageTruth(
   lines: readonly (readonly Point[])[],
   square: readonly (readonly [number, number])[],
   over: number,
+  others: readonly TrueCheck[] = [],
 ): PageTruth | undefined {
   const straight = lines.flatMap((places, line): TrueCheck[] => {
     const found = straightness(places);
@@ -59,7 +62,7 @@ export function pageTruth(
     const length = Math.max(a.length, b.length);
     return [{ kind: 'square', lines: [i, k], turn, off: Math.sin(turn) * length, over: length }];
   });
-  const checks = [...straight, ...corners];
+  const checks = [...straight, ...corners, ...others];
   if (checks.length === 0) return undefined;
   const off = Math.max(...checks.map((each) => (each.off / each.over) * over));
   return { checks, worst: { off, over } };

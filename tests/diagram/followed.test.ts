@@ -148,7 +148,14 @@ describe('printed squares', () => {
       sides: { kind: 'not-known' },
       followed: { kind: 'squares', map: found.map },
     };
-    expect(worstError(photo, diagramOf(photo, squareUp))).toBeLessThan(inches(1 / 8));
+    const diagram = diagramOf(photo, squareUp);
+    const error = worstError(photo, diagram);
+    expect(error).toBeLessThan(inches(1 / 8));
+    // And says so itself, by its crossings, with nothing else seen.
+    const check = pageCheck(diagram, mapOf(diagram));
+    expect(check?.checks.map(({ kind }) => kind)).toEqual(['crossings']);
+    expect(check?.worst.off).toBeGreaterThan(error / 8);
+    expect(check?.worst.off).toBeLessThan(inches(1 / 8));
   });
 });
 
