@@ -15,6 +15,14 @@ function halfFront(cut: Cut): Piece {
   return { ...pieceOf(corners, sides, [], cut), grain: { from: at(90, 100), to: at(90, 400) } };
 }
 
+/** A gore alike on both sides of its middle, 300 long, 100 wide above and 160 below. */
+function evenGore(grain: 'down' | 'across'): Piece {
+  const sides = [{ allowance: 10 }, { allowance: 10 }, { allowance: 10 }, { allowance: 10 }] as const;
+  const corners = [at(70, 20), at(170, 20), at(200, 320), at(40, 320)];
+  const to = grain === 'down' ? at(120, 250) : at(180, 100);
+  return { ...pieceOf(corners, sides, [], { how: 'single', count: 3 }), grain: { from: at(120, 100), to } };
+}
+
 const straight: LayingChoice = { grain: 'straight', tolerance: 0.5 };
 const double = { folded: 'lengthwise', nap: 'none' } as const;
 const single = { folded: 'open', nap: 'none' } as const;
@@ -89,9 +97,12 @@ describe('pieceToLay(piece, cloth, choice)', () => {
   it('says how many are spare when single pieces are cut from double cloth', () => {
     const made = pieceToLay(halfFront({ how: 'single', count: 3 }), double, straight);
     expect(made.kind === 'to-lay' && made.spare).toBe(3);
-    const either = pieceToLay(halfFront({ how: 'single', count: 3 }), double, { ...straight, eitherSideUp: ['p'] });
-    expect(entries(either)[0]?.count).toBe(2);
-    expect(either.kind === 'to-lay' && either.spare).toBe(1);
+    const gore = pieceToLay(evenGore('down'), double, straight);
+    expect(entries(gore)[0]?.count).toBe(2);
+    expect(gore.kind === 'to-lay' && gore.spare).toBe(1);
+    // Its grain across: turned over it would lie end for end, which one-way cloth forbids.
+    expect(entries(pieceToLay(evenGore('across'), double, straight))[0]?.count).toBe(2);
+    expect(entries(pieceToLay(evenGore('across'), { ...double, nap: 'one-way' }, straight))[0]?.count).toBe(3);
   });
 
   it('turns the grain across or on the true bias, and tilts no further than she permits', () => {
@@ -100,7 +111,12 @@ describe('pieceToLay(piece, cloth, choice)', () => {
       entries(pieceToLay(piece, single, choice))[0]?.stances.map(({ turn }) => Math.round((turn * 180) / Math.PI));
     expect(degrees({ ...straight, grain: 'cross' })).toEqual([90, 270]);
     expect(degrees({ ...straight, grain: 'bias' })).toEqual([45, 225, -45, 135]);
-    expect(degrees({ ...straight, tilt: Math.PI / 60 })).toEqual([0, 3, -3, 180, 183, 177]);
+    const tilted = [0, 3, -3, 2, -2, 1, -1];
+    expect(degrees({ ...straight, tilt: Math.PI / 60 })).toEqual(tilted.flatMap((by) => [by, 180 + by]));
+    // Whatever she permits, the angles are not so many that they slow the laying, and none is beyond.
+    const wide = degrees({ ...straight, tilt: Math.PI / 20 })?.map((turn) => (turn > 90 ? turn - 180 : turn));
+    expect(wide).toHaveLength(18);
+    expect([Math.max(...(wide ?? [])), Math.min(...(wide ?? []))]).toEqual([9, -9]);
     const cross = entries(pieceToLay(piece, single, { ...straight, grain: 'cross' }))[0];
     expect(size(cross)[1]).toBeCloseTo(520, 6);
   });
