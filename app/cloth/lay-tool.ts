@@ -1,4 +1,6 @@
 import { isPlace, movedTo, type PlaceKey, pinnedPlace, turned } from '../../core/cloth/lay-by-hand';
+import { matchedPlace } from '../../core/cloth/matched-place';
+import { beginTouching, touchingPlace } from '../../core/cloth/touching';
 import { keepLay } from '../../core/garment/cloth-edits';
 import type { Garment } from '../../core/garment/garment';
 import type { GarmentCloth, KeptLay } from '../../core/garment/garment-cloth';
@@ -13,7 +15,6 @@ import { useCloth } from './cloth-store';
 import { stopLaying } from './laying';
 import { laidName } from './names';
 import { currentLay, type Shown, type ShownLay } from './shown-lay';
-import { snapped } from './snap-lay';
 
 /** By how much an arrow key moves a piece (mm), alone and with Shift. */
 const STEPS: Readonly<Record<ShownIn, readonly [number, number]>> = {
@@ -91,17 +92,17 @@ function dragOf(now: () => Worked, hit: Shown, at: PointerAt) {
   const key: PlaceKey = { id: hit.place.id, copy: hit.place.copy };
   const { inHand: before } = useCloth.getState();
   useCloth.setState({ inHand: key });
-  const { task, standing, shown } = now().lay;
-  const others = shown.filter(({ place }) => !isPlace(place, key));
+  const { task, standing } = now().lay;
   const begun = standing?.lay;
   let moving = false;
+  const settled = settling(now(), hit);
   return {
     move: ({ world, reach, free }: PointerAt) => {
       if (!task || !begun || standing.changed || hit.place.pinned) return;
       if (!moving) useGarment.getState().beginDrag(words.labels.move);
       moving = true;
       const to = { x: hit.place.at.x + world.x - at.world.x, y: hit.place.at.y + world.y - at.world.y };
-      const place = free ? to : snapped({ at: to, ring: hit.ring, piece: hit.piece }, others, { task, reach });
+      const place = free ? to : settled(to, reach);
       useGarment.getState().drag((garment) => keepLay(garment, movedTo(task, begun, key, place)));
     },
     end: () => {
@@ -112,6 +113,23 @@ function dragOf(now: () => Worked, hit: Shown, at: PointerAt) {
       else useCloth.setState({ inHand: before });
     },
   };
+}
+
+/** Where a dragged piece settles: on the repeat of the cloth, or against the true outlines of what is near. */
+function settling({ lay }: Worked, { piece, place, ring }: Shown): (to: Point, reach: number) => Point {
+  const { task, laying } = lay;
+  const stance = piece.stances[place.stance];
+  const { repeat } = task?.ground ?? {};
+  if (repeat && stance) return (to) => matchedPlace(piece, stance, repeat, to);
+  const { made } = laying;
+  const touching = beginTouching({
+    ring,
+    others: [...lay.shown.flatMap((one) => (one.place === place ? [] : [one.ring])), ...(task?.ground.kept ?? [])],
+    across: task?.ground.across ?? 0,
+    end: made.kind === 'task' ? made.lengthAtHand : undefined,
+    onFold: piece.onFold,
+  });
+  return (to, reach) => touchingPlace(touching, to, reach);
 }
 
 /** Takes the next piece in hand, or the one before. */

@@ -3,7 +3,7 @@ import { distance, type Point } from '../geometry/point';
 import type { QuadCorners } from '../geometry/rectangle-aspect';
 import { doubleArea, largestQuad } from './corners-hull';
 import { hullsIn } from './corners-regions';
-import { type Grey, halved, reducedTo } from './grey';
+import { type Grey, reducedTo } from './grey';
 import { evidenceOf, type Outline, outlineNear, straightSides } from './page-outline';
 import type { SideMark } from './page-side';
 
@@ -20,6 +20,9 @@ export interface ProposedCorners {
 /** The picture is halved until it is no larger than this: enough for lines of a pixel or two. */
 const WORK_SIDE = 1000;
 
+/** And parts are boxed in on a copy no larger than this. */
+const BOX_SIDE = 500;
+
 /** Proposals less sure than this are noise. */
 const LEAST_SURE = 0.12;
 
@@ -35,11 +38,13 @@ export function proposedCorners(grey: Grey, onProgress?: (share: number) => void
   const { grey: small, factor } = reducedTo(grey, WORK_SIDE);
   const found: ProposedCorners[] = [];
   const tried: QuadCorners[] = [];
-  // Parts need only be boxed in to a pixel or two, which the search along the sides makes good: half the size will do.
-  const hulls = hullsIn(halved(small));
+  // Parts need only be boxed in to a pixel or two, which the search along the sides makes good: half the size will do,
+  // but for a picture so small that a line would be lost.
+  const boxed = reducedTo(small, BOX_SIDE);
+  const hulls = hullsIn(boxed.grey);
   for (const [done, hull] of hulls.entries()) {
     onProgress?.((done + 1) / (hulls.length + 1));
-    const quad = largestQuad(hull.map(({ x, y }) => ({ x: 2 * x, y: 2 * y })));
+    const quad = largestQuad(hull.map(({ x, y }) => ({ x: x * boxed.factor, y: y * boxed.factor })));
     if (!quad || !isLikely(quad, small) || tried.some((other) => isNear(quad, other, 5))) continue;
     tried.push(quad);
     found.push(...marksAt(small, quad));

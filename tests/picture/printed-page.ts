@@ -29,10 +29,25 @@ export interface Stroke {
 /** Pixels of the texture a mm. */
 const FINE = 10;
 
-/** A page with a skirt gore, half its waistband, dimension lines and rows of lettering below. */
-export function gorePage(options: { readonly frame: boolean; readonly squares?: number; readonly turn?: number }) {
-  const [across, down] = options.turn ? [210, 152] : [152, 210];
+export interface GorePage {
+  readonly frame: boolean;
+  readonly squares?: number;
+  readonly turn?: number;
+  /** The share of a square that the frame lies beyond the last lines; as the page's margins fall unless said. */
+  readonly beyond?: number;
+}
+
+function frameOf(across: number, down: number, { squares, beyond }: GorePage): Sides {
   const frame = { left: 11, top: 13, right: across - 12, bottom: down - 14 };
+  if (squares === undefined || beyond === undefined) return frame;
+  const end = (from: number, to: number) => from + (Math.floor((to - from) / squares) + beyond) * squares;
+  return { ...frame, right: end(frame.left, frame.right), bottom: end(frame.top, frame.bottom) };
+}
+
+/** A page with a skirt gore, half its waistband, dimension lines and rows of lettering below. */
+export function gorePage(options: GorePage) {
+  const [across, down] = options.turn ? [210, 152] : [152, 210];
+  const frame = frameOf(across, down, options);
   const middle = { x: (frame.left + frame.right) / 2, y: (frame.top + frame.bottom) / 2 };
   const isWide = across > down;
   const gore: Point[] = [
