@@ -117,6 +117,20 @@ export function findingSentence(finding: Finding, garment: Garment): string {
       return `${where}: drawn ${length(finding.drawn)}, printed ${length(finding.stated)}. Say which of them rules.`;
     case 'figure-not-met':
       return `${where}: the printed ${length(finding.stated)} rules, but it is drawn ${length(finding.drawn)}. Make the drawing obey.`;
+    case 'figures-clash':
+      return `${nameOf(finding)}: ${finding.allPrinted ? 'the printed figures add to' : 'the edges, printed or as drawn, add to'} ${length(finding.sum)} (${finding.lengths
+        .map((part) => (part.times === 1 ? length(part.length) : `${part.times} × ${length(part.length)}`))
+        .join(
+          ' + ',
+        )}), the whole says ${length(finding.whole)}: ${finely(Math.abs(finding.sum - finding.whole))} apart. Say which rules.`;
+    case 'whole-not-met':
+      return `${nameOf(finding)}: the printed whole of ${length(finding.whole)} rules, but the edges are drawn ${finely(finding.drawn)} together. Make the drawing obey.`;
+    case 'seam-figures-clash':
+      return `${where}: what is printed for this side of the seam adds to ${length(finding.one)}, for the other side to ${length(finding.other)}: ${finely(Math.abs(finding.one - finding.other))} apart${
+        finding.ease === 0 ? '' : `, and ${finely(Math.abs(finding.ease))} is meant as ease`
+      }. One of the figures may be misread.`;
+    case 'figures-cannot-close':
+      return `${where}: the printed ${length(finding.stated)} is longer than all other edges of the piece together, ${length(finding.others)}. They cannot close; look at the figures again.`;
     case 'hem-narrow':
       return `The hem is ${length(finding.sweep)} round and the hip ${length(finding.hip)}. With less than 6 in more at the hem it is hard to walk; plan a slit or a pleat.`;
     case 'no-opening':
@@ -265,6 +279,10 @@ function clothOf({ place }: Finding, garment: Garment): GarmentCloth | undefined
 }
 
 /** What a finding is about, by name: a piece, or an edge of one. */
+function nameOf({ name }: { readonly name: string }): string {
+  return name.trim() === '' ? 'A figure for several edges' : name;
+}
+
 function placeName({ place }: Finding, garment: Garment): string {
   if (place.kind !== 'piece' && place.kind !== 'edge') return '';
   const piece = garment.pieces.find((one) => one.id === place.pieceId);

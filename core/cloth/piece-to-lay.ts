@@ -14,8 +14,8 @@ import { unionOfAreas } from '../geometry/polygon-boolean';
 import { cutLine } from '../seams/cut-line';
 import type { Cloth } from './cloth';
 import { cutOutline } from './cut-outline';
-import { isSameEitherSide } from './either-side';
 import type { Stance, ToLay } from './lay-task';
+import { sameEitherSide } from './same-either-side';
 
 /** How the straight of the grain lies on the cloth. */
 export type LaidGrain = 'straight' | 'cross' | 'bias';
@@ -71,11 +71,7 @@ export function pieceToLay(
   const onGrain = cutOutline(cut.whole, choice.tolerance).map((point) => transformPoint(turn, point));
   const double = cloth.folded !== 'open' && !cloth.shape;
   const stances = stancesOf(choice, cloth.nap);
-  if (piece.cut.how !== 'fold' || !fold) {
-    // Two outlines that stand off the cut line by no more than allowed differ by no more than twice that.
-    const either = isSameEitherSide(onGrain, cloth.nap, 2 * choice.tolerance);
-    return entriesFor(piece, onGrain, stances, { double, either });
-  }
+  if (piece.cut.how !== 'fold' || !fold) return entriesFor(piece, onGrain, stances, double);
   const line = upTheGrain(transformPoint(turn, fold[0]), transformPoint(turn, fold[1]));
   const held = double && choice.onFold !== 'opened-out' ? heldOnFold(line, cloth.folded, choice.grain) : undefined;
   if (held !== undefined) {
@@ -118,22 +114,18 @@ function tiltsWithin(tilt: number): number[] {
   return Array.from({ length: steps }, (_, k) => (tilt * (steps - k)) / steps).flatMap((by) => [by, -by]);
 }
 
-function entriesFor(
-  piece: Piece,
-  outline: Ring,
-  stances: readonly Stance[],
-  { double, either }: { readonly double: boolean; readonly either: boolean },
-): PieceToLay {
+function entriesFor(piece: Piece, outline: Ring, stances: readonly Stance[], double: boolean): PieceToLay {
   const { how, count } = piece.cut;
   const entry = (id: string, times: number, over?: 'mirrored'): ToLay => {
     const ring = over ? mirrored(outline) : outline;
     return { id, outline: ring, count: times, stances };
   };
   if (double) {
-    const times = how === 'pair' || either ? Math.ceil(count / 2) : count;
+    const inTwos = how === 'pair' || sameEitherSide(outline);
+    const times = inTwos ? Math.ceil(count / 2) : count;
     return { kind: 'to-lay', spare: 2 * times - count, entries: [entry(piece.id, times)] };
   }
-  if (how === 'single' || either) return { kind: 'to-lay', spare: 0, entries: [entry(piece.id, count)] };
+  if (how === 'single') return { kind: 'to-lay', spare: 0, entries: [entry(piece.id, count)] };
   const left = Math.floor(count / 2);
   const entries = [entry(piece.id, count - left), entry(`${piece.id}/mirrored`, left, 'mirrored')];
   return { kind: 'to-lay', spare: 0, entries: entries.filter((one) => one.count > 0) };

@@ -22,6 +22,7 @@ export function brokenReference({
   pieces,
   rings,
   seams = [],
+  wholes = [],
   traced = [],
   mockups = [],
   printings = [],
@@ -51,6 +52,7 @@ export function brokenReference({
       );
     }) ??
     sameId('seams', seams) ??
+    sameId('wholes', wholes) ??
     sameId('traced', traced) ??
     // A piece as it was first drawn may speak of a picture that has been taken away since.
     first('traced', traced, (one) => brokenPiece(one, undefined)) ??

@@ -5,6 +5,7 @@ import type { GirthName, LengthName, Wearer } from './measure';
 import type { Mockup } from './mockup';
 import type { Piece } from './piece';
 import type { Printing } from './printed';
+import type { PrintedWhole } from './printed-whole';
 import type { Seam } from './seam';
 import type { PaperSize, SheetChoice } from './sheet-choice';
 
@@ -138,6 +139,8 @@ export interface Garment {
   readonly rings: readonly Ring[];
   /** Which edges are sewn to which. */
   readonly seams?: readonly Seam[];
+  /** Figures printed for several edges together. */
+  readonly wholes?: readonly PrintedWhole[];
   /** The garment that is worn over this one. */
   readonly outer?: OuterGarment;
   /** Each piece as it was when it was first drawn; never changed afterwards. */

@@ -331,6 +331,15 @@ const squaresChoice = z.strictObject({
   print: z.exactOptional(z.enum(['usual', 'large'])),
 });
 
+const whole = z.strictObject({
+  id,
+  name: words,
+  length: positive,
+  edges: list(z.strictObject({ pieceId: id, edgeId: id }), 500),
+  counted: z.exactOptional(z.literal('in-garment')),
+  rules: z.enum(['unsettled', 'parts', 'whole']),
+});
+
 const shape = z.strictObject({
   schema: z.literal(SCHEMA),
   id,
@@ -344,6 +353,7 @@ const shape = z.strictObject({
   pieces: list(piece, 500),
   rings: list(ring, 50),
   seams: z.exactOptional(list(seam, 500)),
+  wholes: z.exactOptional(list(whole, 200)),
   outer: z.exactOptional(
     z.strictObject({
       front: z.exactOptional(positive),

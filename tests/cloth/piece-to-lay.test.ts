@@ -15,14 +15,6 @@ function halfFront(cut: Cut): Piece {
   return { ...pieceOf(corners, sides, [], cut), grain: { from: at(90, 100), to: at(90, 400) } };
 }
 
-/** A gore alike on both sides of its middle, 300 long, 100 wide above and 160 below. */
-function evenGore(grain: 'down' | 'across'): Piece {
-  const sides = [{ allowance: 10 }, { allowance: 10 }, { allowance: 10 }, { allowance: 10 }] as const;
-  const corners = [at(70, 20), at(170, 20), at(200, 320), at(40, 320)];
-  const to = grain === 'down' ? at(120, 250) : at(180, 100);
-  return { ...pieceOf(corners, sides, [], { how: 'single', count: 3 }), grain: { from: at(120, 100), to } };
-}
-
 const straight: LayingChoice = { grain: 'straight', tolerance: 0.5 };
 const double = { folded: 'lengthwise', nap: 'none' } as const;
 const single = { folded: 'open', nap: 'none' } as const;
@@ -97,12 +89,12 @@ describe('pieceToLay(piece, cloth, choice)', () => {
   it('says how many are spare when single pieces are cut from double cloth', () => {
     const made = pieceToLay(halfFront({ how: 'single', count: 3 }), double, straight);
     expect(made.kind === 'to-lay' && made.spare).toBe(3);
-    const gore = pieceToLay(evenGore('down'), double, straight);
-    expect(entries(gore)[0]?.count).toBe(2);
-    expect(gore.kind === 'to-lay' && gore.spare).toBe(1);
-    // Its grain across: turned over it would lie end for end, which one-way cloth forbids.
-    expect(entries(pieceToLay(evenGore('across'), double, straight))[0]?.count).toBe(2);
-    expect(entries(pieceToLay(evenGore('across'), { ...double, nap: 'one-way' }, straight))[0]?.count).toBe(3);
+    // A gore that flares alike on both sides: two from each place of two layers.
+    const sides = [{ allowance: 12 }, { allowance: 12 }, { allowance: 12 }, { allowance: 12 }] as const;
+    const gore = pieceOf([at(0, 0), at(90, 0), at(130, 400), at(-40, 400)], sides, [], { how: 'single', count: 3 });
+    const either = pieceToLay({ ...gore, grain: { from: at(45, 50), to: at(45, 350) } }, double, straight);
+    expect(entries(either)[0]?.count).toBe(2);
+    expect(either.kind === 'to-lay' && either.spare).toBe(1);
   });
 
   it('turns the grain across or on the true bias, and tilts no further than she permits', () => {
