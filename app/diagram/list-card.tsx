@@ -14,6 +14,7 @@ import { diagramWords as words } from '../words/diagram';
 import { bringBack, bringIn, useBringingIn } from './bring-in';
 import { ChoosePicture } from './choose-picture';
 import { ComingIn } from './coming-in';
+import { useDesk } from './desk-store';
 import styles from './diagram-room.module.css';
 import { otherPage } from './new-diagram';
 import { troubleSentence } from './trouble-sentence';
@@ -52,6 +53,7 @@ export function ListCard({ diagram, diagrams, pictures }: ListCardProps) {
           value={diagram.id}
           options={diagrams.map(({ id, name }) => ({ value: id, words: name || words.unnamed }))}
           onChange={(diagramId) => {
+            useDesk.setState({ matching: undefined });
             useTable.getState().setView('photo', undefined);
             useTable.getState().choose({ kind: 'diagram', diagramId });
           }}

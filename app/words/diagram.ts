@@ -240,9 +240,9 @@ export const diagramWords = {
     nameOf: (name: string) => name.trim() || 'the other picture',
     scale: 'Its scale is',
     ownScale: 'its own, from its known lengths',
-    sameAs: (name: string) => `the same as of ${name}`,
-    alike: 'For',
-    because: (why: string) => `For ${why}.`,
+    sameAs: (name: string) => `that of ${name}`,
+    alike: 'Because',
+    because: (why: string) => `Because ${why}.`,
     by: {
       paper: 'both were printed at one scale, and each says its size on paper',
       rectangle: 'both are squared up by rectangles of one size, such as the pages of one book',
