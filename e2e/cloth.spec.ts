@@ -198,6 +198,29 @@ test('laying stops within 200 ms, leaves the page live, and the best lay is ther
   await expect(strip(page)).toContainText(/Takes\s61\sin/);
 });
 
+test('cloth a little short: a piece is cut apart along its grain where she is told, and the line is there', async ({
+  page,
+}) => {
+  await withCloth(page, '39');
+  await notebook(page).getByRole('radio', { name: 'opened out' }).check();
+  await write(page, 'Length at hand', '57 in');
+  await layAll(page);
+  await expect(strip(page)).toContainText(/Fits in the 57\sin you have: no, .* short/);
+  await notebook(page).getByRole('button', { name: 'What would make it fit?' }).click();
+  const found = notebook(page).getByText(
+    /Panel cut apart along its grain, .* from its outermost edge\. The part joined on/,
+  );
+  await expect(found).toBeVisible({ timeout: 90_000 });
+  await notebook(page).getByRole('button', { name: 'Join it there' }).click();
+  await expect(strip(page)).toContainText(/Fits in the 57\sin you have: yes/);
+  await expect(strip(page)).toContainText('No overlaps');
+  await expect(notebook(page).getByText('Panel is cut in two and joined.')).toBeVisible();
+  const { garment } = await savedGarment(page);
+  const [cloth] = garment.cloths ?? [];
+  expect(cloth && layStanding(garment, cloth)?.faults).toEqual([]);
+  expect(cloth?.pieced).toHaveLength(1);
+});
+
 test('narrow cloth refuses the bias and says what would do; a remnant, a budget, strips, and the list before cutting', async ({
   page,
 }) => {

@@ -69,7 +69,8 @@ export function LayTable({ garment, cloth, lay }: LayTableProps) {
   const moving = useCallback<Paint>(
     (ink, ground) => {
       const angle = isTurned ? READS_ACROSS : 0;
-      paintLay(ink, { shown, faults, inHand, name: (id) => laidName(id, garment, cloth), angle }, ground);
+      const name = (id: string) => laidName(id, garment, cloth);
+      paintLay(ink, { shown, faults, inHand, name, joins: cloth.pieced ?? [], angle }, ground);
       paintEnd(ink, laidOut, ground);
     },
     [shown, faults, inHand, garment, cloth, laidOut, isTurned],

@@ -1,8 +1,11 @@
 import { isPlace, type PlaceKey } from '../../core/cloth/lay-by-hand';
 import type { LayFault } from '../../core/cloth/lay-check';
 import type { ToLay } from '../../core/cloth/lay-task';
+import { joinLine } from '../../core/cloth/piecing';
 import { ringCentre } from '../../core/cloth/ring-middle';
+import { inStance } from '../../core/cloth/stance-outline';
 import { lineStyles } from '../../core/drawing/line-styles';
+import type { PieceJoin } from '../../core/garment/garment-cloth';
 import { boxOfPoints } from '../../core/geometry/bounds';
 import type { Point } from '../../core/geometry/point';
 import { writeWords } from '../table/ink';
@@ -22,15 +25,17 @@ interface LayPainted {
   readonly faults: readonly LayFault[];
   readonly inHand: PlaceKey | undefined;
   readonly name: (id: string) => string;
+  readonly joins: readonly PieceJoin[];
   /** Where words have to be turned to so that they read across the screen. */
   readonly angle: number;
 }
 
 /** The pieces on the cloth, the one in hand last; what overlaps is hatched and marked. */
 export function paintLay(ink: CanvasRenderingContext2D, lay: LayPainted, ground: Ground): void {
-  const { shown, faults, inHand, name, angle } = lay;
+  const { shown, faults, inHand, name, joins, angle } = lay;
   const ordered = [...shown].sort((a, b) => Number(isPlace(a.place, inHand)) - Number(isPlace(b.place, inHand)));
   for (const one of ordered) paintPiece(ink, one, { ground, inHand: isPlace(one.place, inHand) });
+  if (joins.length > 0) for (const one of ordered) paintJoin(ink, one, { ground, joins });
   for (const one of ordered)
     paintWords(ink, one, { ground, text: name(one.place.id), inHand: isPlace(one.place, inHand), angle });
   for (const fault of faults) if (fault.kind === 'overlap') paintOverlap(ink, fault.at, ground, angle);
@@ -105,6 +110,31 @@ function paintWords(ink: CanvasRenderingContext2D, one: Shown, { ground: { px },
     ...(inHand ? { colour: canvasColours.chalkDeep } : {}),
   });
   if (place.pinned) paintPin(ink, middle, { px, angle, below: upright });
+}
+
+/** Where a piece is cut apart and joined: a stitch line across each of its parts. */
+function paintJoin(
+  ink: CanvasRenderingContext2D,
+  { piece, place }: Shown,
+  { ground: { px }, joins }: { readonly ground: Ground; readonly joins: readonly PieceJoin[] },
+): void {
+  const line = joinLine(piece, joins);
+  const stance = piece.stances[place.stance];
+  if (!line || !stance) return;
+  const corner = boxOfPoints(piece.outline.map((point) => inStance(point, stance)));
+  if (!corner) return;
+  ink.strokeStyle = canvasColours.ink;
+  ink.lineWidth = lineStyles.stitch.width * PX_A_WIDTH * px;
+  ink.setLineDash([8 * px, 4 * px]);
+  ink.beginPath();
+  line.forEach((point, i) => {
+    const { x, y } = inStance(point, stance);
+    const at = { x: x - corner.minX + place.at.x, y: y - corner.minY + place.at.y };
+    if (i === 0) ink.moveTo(at.x, at.y);
+    else ink.lineTo(at.x, at.y);
+  });
+  ink.stroke();
+  ink.setLineDash([]);
 }
 
 /** The middle of each piece in each way it lies, from the corner of its box. */

@@ -37,13 +37,16 @@ export function paperSheetWords(shownIn: ShownIn, step: WrittenStep): PaperWords
       marks: 'Marks and words',
       squares: 'Fine squares',
       under: (version) => `Older: ${version}`,
-      dotted: (version) => `in dots: ${version}`,
+      older: (index, version) => `${olderLineWords[index] ?? ''}: ${version}`,
     },
     first,
     check: checkWords,
     squares: squaresWords(shownIn, length),
   };
 }
+
+/** How the lines of older versions look, in their order. */
+export const olderLineWords = ['single dots', 'dots in twos', 'dots in threes', 'dashes and dots'];
 
 /** Which version a page is of, with the mark of its pieces. */
 export function versionWords(version: VersionSaid): string {

@@ -89,7 +89,10 @@ describe('pieceToLay(piece, cloth, choice)', () => {
   it('says how many are spare when single pieces are cut from double cloth', () => {
     const made = pieceToLay(halfFront({ how: 'single', count: 3 }), double, straight);
     expect(made.kind === 'to-lay' && made.spare).toBe(3);
-    const either = pieceToLay(halfFront({ how: 'single', count: 3 }), double, { ...straight, eitherSideUp: ['p'] });
+    // A gore that flares alike on both sides: two from each place of two layers.
+    const sides = [{ allowance: 12 }, { allowance: 12 }, { allowance: 12 }, { allowance: 12 }] as const;
+    const gore = pieceOf([at(0, 0), at(90, 0), at(130, 400), at(-40, 400)], sides, [], { how: 'single', count: 3 });
+    const either = pieceToLay({ ...gore, grain: { from: at(45, 50), to: at(45, 350) } }, double, straight);
     expect(entries(either)[0]?.count).toBe(2);
     expect(either.kind === 'to-lay' && either.spare).toBe(1);
   });

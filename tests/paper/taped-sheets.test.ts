@@ -127,13 +127,29 @@ describe('tapedSheets', () => {
     expect(plain(tapedSheets(pieces, LETTER_FEWEST))).toEqual(plain(tapedSheets(again, LETTER_FEWEST)));
   });
 
+  it('names a piece the paper has no room for, and lays the others', () => {
+    const astray = straightPiece(
+      [
+        [0, 0],
+        [9000, 0],
+        [30, 7000],
+      ],
+      { id: 'astray' },
+    );
+    const { sheets, leftOut, counted } = tapedSheets([rectangle(0, 0, 150, 200), astray], A4_FEWEST);
+    expect(leftOut.map(({ id }) => id)).toEqual(['astray']);
+    expect(sheets.flatMap(({ placed }) => placed.map(({ piece }) => piece.id))).toEqual(['p']);
+    expect(counted.pages).toBe(1);
+    expect(tapedSheets([rectangle(0, 0, 150, 200)], A4_FEWEST).leftOut).toEqual([]);
+  });
+
   it('has room on the pages for an older version laid under a piece', () => {
     const now = rectangle(0, 0, 150, 200);
     const before = rectangle(0, 0, 150, 300);
     expect(tapedSheets([now], A4).counted.pages).toBe(1);
-    const { sheets, counted } = tapedSheets([now], A4, { under: [before] });
+    const { sheets, counted } = tapedSheets([now], A4, { under: [[before]] });
     expect(counted.pages).toBe(2);
-    expect(sheets[0]?.placed[0]?.under.length).toBeGreaterThan(0);
+    expect(sheets[0]?.placed[0]?.under[0]?.length).toBeGreaterThan(0);
   });
 });
 
