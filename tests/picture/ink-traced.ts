@@ -1,4 +1,4 @@
-import { pathsOf, type Trace, type TracedPoint, withFollowed, withPoint } from '../../app/draft/trace';
+import { pathsOf, type Trace, withFollowed, withPoint } from '../../app/draft/trace';
 import { flattenPath } from '../../core/geometry/flatten';
 import { distance, type Point } from '../../core/geometry/point';
 import type { Path } from '../../core/geometry/segment';
@@ -61,9 +61,4 @@ export function tracedByInk(picture: ReadPicture, presses: readonly Point[]): Tr
     trace = withFollowed(trace, followedLine(line, { from: seed, to }, toTable), at, 'corner');
   }
   return { trace, pressed, paths: pathsOf(trace, undefined) };
-}
-
-/** The points of a trace that were not pressed but came with the following. */
-export function broughtAlong(trace: Trace): readonly TracedPoint[] {
-  return trace.filter(({ followed }) => followed);
 }
