@@ -89,6 +89,14 @@ const diagram = z.strictObject({
   squareUp,
   quarterTurns: z.union([z.literal(0), z.literal(1), z.literal(2), z.literal(3)]),
   knownLengths: list(z.strictObject({ id, from: point, to: point, says: stated }), 200),
+  scaleFrom: z.exactOptional(z.strictObject({ diagramId: id, by: z.enum(['paper', 'rectangle', 'pixel']) })),
+  joined: z.exactOptional(
+    z.strictObject({
+      diagramId: id,
+      pairs: list(z.strictObject({ here: point, there: point }), 50),
+      size: z.enum(['fitted', 'own']),
+    }),
+  ),
   placedAt: point,
 });
 
