@@ -12,6 +12,8 @@ interface LaidPiece {
   readonly middle: Point;
   readonly turn: number;
   readonly name: string;
+  /** Where it is joined to its other part. */
+  readonly join?: readonly [Point, Point] | undefined;
 }
 
 /** The cloth along x as it lies, what is on it, and what its sides are called. */
@@ -126,9 +128,12 @@ function inkPart(document: PdfDocument, ink: Ink, { laid, said, part, at, factor
   const [width, height] = [long * factor, wide * factor];
   ink.save().clip(at.x - 0.5, at.y - 0.5, width + 1, height + 1);
   for (const ring of laid.kept) inkHatched(ink, ring.map(onPage));
-  for (const { ring } of laid.pieces) {
+  for (const { ring, join } of laid.pieces) {
     ink.fill(ring.map(onPage), 0.92);
     inkRing(ink, ring.map(onPage), 0.5);
+    if (!join) continue;
+    const [a, b] = [onPage(join[0]), onPage(join[1])];
+    ink.pen(0.25, [3, 1.5]).line(a.x, a.y, b.x, b.y);
   }
   for (const { middle, turn, name } of laid.pieces) {
     const place = onPage(middle);
