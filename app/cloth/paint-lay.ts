@@ -184,7 +184,9 @@ function paintPin(
   ink.save();
   ink.translate(at.x, at.y);
   ink.rotate(angle);
-  ink.translate(0, below + 16 * px);
+  // Below the grain line, or beside it where that stands upright.
+  if (below > 10 * px) ink.translate(26 * px, 0);
+  else ink.translate(0, 16 * px);
   ink.scale(px, px);
   ink.strokeStyle = canvasColours.ink;
   ink.fillStyle = canvasColours.chalk;

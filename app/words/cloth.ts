@@ -103,9 +103,6 @@ export const clothWords = {
   onFold: 'on the fold',
   copyOf: (copy: number, of: number) => (of > 1 ? `${copy + 1} of ${of}` : ''),
   place: (x: string, y: string, edge: 'fold' | 'selvedge') => `${x} from the cut end, ${y} from the ${edge}`,
-  chosen: (name: string, place: string) => `${name} in hand, ${place}.`,
-  nowAt: (place: string, faults: number) =>
-    `${place}. ${faults === 0 ? 'No overlaps.' : faults === 1 ? '1 fault.' : `${faults} faults.`}`,
 
   // The cloth
   cloth: 'The cloth',
