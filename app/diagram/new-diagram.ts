@@ -6,6 +6,7 @@ import { currentSet } from '../../core/garment/measure-value';
 import type { TablePoint } from '../../core/geometry/point';
 import type { ReadyPicture } from '../photo/picture-store';
 import { diagramWords as words } from '../words/diagram';
+import { startingCorners } from './change-diagram';
 
 /** A picture as a new diagram, to the right of every picture that lies on the table already. */
 export function newDiagram(
@@ -33,6 +34,19 @@ export function newDiagram(
   };
 }
 
+/** The same picture once more, for another page that is seen in it; its corners are to be put on that page. */
+export function otherPage(garment: Garment, diagram: Diagram): Diagram {
+  const { seen: _, scaleFrom: __, joined: ___, ...rest } = diagram;
+  return {
+    ...rest,
+    id: crypto.randomUUID(),
+    name: words.otherPageName(diagram.name),
+    squareUp: startingCorners(diagram),
+    knownLengths: [],
+    placedAt: freePlace(garment),
+  };
+}
+
 /** What a file is called, without its ending. */
 export function withoutEnding(fileName: string): string {
   return fileName.replace(/\.[^.]*$/, '').slice(0, 100) || words.unnamed;
@@ -45,7 +59,7 @@ const GAP = 50;
 function freePlace(garment: Garment): TablePoint {
   const set = currentSet(garment);
   const rights = garment.diagrams.map((diagram) => {
-    const map = diagramMap(diagram, set);
+    const map = diagramMap(diagram, set, garment.diagrams);
     const box = map.kind === 'map' ? shownBox(diagram, map) : undefined;
     return (box?.maxX ?? diagram.placedAt.x) + GAP;
   });

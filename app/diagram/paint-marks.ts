@@ -7,6 +7,12 @@ import type { FreshLine } from './desk-store';
 import type { Face } from './face';
 import { outlineInPhoto, squareLines } from './followed-lines';
 
+/** A place that is seen in another picture too. */
+export interface Match {
+  readonly at: PhotoPoint;
+  readonly letter: string;
+}
+
 interface Marks {
   readonly diagram: Diagram;
   readonly face: Face;
@@ -19,13 +25,14 @@ interface Marks {
   readonly firstEnd: Point | undefined;
   /** The corners make no rectangle. */
   readonly wrong: boolean;
+  readonly matches: readonly Match[];
   /** Where a line of the picture is divided into equal parts. */
   readonly divided: (line: Pick<FreshLine, 'from' | 'to'>, parts: number) => readonly PhotoPoint[];
 }
 
 /** The corners with the outline between them, and the known lengths. `px` is world units in a CSS pixel. */
 export function paintMarks(pen: CanvasRenderingContext2D, px: number, marks: Marks): void {
-  const { diagram, face, corner, sidePlace, held, lengthId, fresh, firstEnd, wrong, divided } = marks;
+  const { diagram, face, corner, sidePlace, held, lengthId, fresh, firstEnd, wrong, divided, matches } = marks;
   pen.lineJoin = 'round';
   if (diagram.squareUp.kind === 'rectangle') {
     const corners = diagram.squareUp.corners.flatMap((point) => face.toWorld(point) ?? []);
@@ -62,6 +69,24 @@ export function paintMarks(pen: CanvasRenderingContext2D, px: number, marks: Mar
       strokes,
     });
   } else if (firstEnd) drawEnd(pen, firstEnd, px);
+  for (const { at, letter } of matches) {
+    const place = face.toWorld(at);
+    if (place) drawMatch(pen, place, px, letter);
+  }
+}
+
+/** A small cross on the very place, and its letter beside it. */
+function drawMatch(pen: CanvasRenderingContext2D, { x, y }: Point, px: number, letter: string): void {
+  pen.beginPath();
+  for (const [dx, dy] of [
+    [7, 0],
+    [0, 7],
+  ] as const) {
+    pen.moveTo(x - dx * px, y - dy * px);
+    pen.lineTo(x + dx * px, y + dy * px);
+  }
+  stroked(pen, px, 2, colours.chalkDeep);
+  drawNumber(pen, x + 15 * px, y - 15 * px, px, { number: letter, colour: colours.chalkDeep });
 }
 
 /** Every line has a light ground under it, so that it shows on dark and on light pictures. */
@@ -184,7 +209,7 @@ function drawNumber(
   x: number,
   y: number,
   px: number,
-  { number, colour }: { readonly number: number; readonly colour: string },
+  { number, colour }: { readonly number: number | string; readonly colour: string },
 ): void {
   pen.beginPath();
   pen.arc(x, y, 10 * px, 0, 2 * Math.PI);

@@ -17,6 +17,8 @@ export const diagramWords = {
   choose: 'Choose a picture',
   chooseAgain: 'Choose the picture again',
   addAnother: 'Add another diagram',
+  otherPage: 'Another page of this picture',
+  otherPageName: (name: string) => `${name}, other page`,
   dropHere: 'Let go to bring the picture in',
   opening: 'Opening the picture…',
   taken: (name: string, across: number, down: number) =>
@@ -232,6 +234,49 @@ export const diagramWords = {
     takeScanned: 'Take the width of the paper as a known length',
   },
 
+  together: {
+    title: 'With the other pictures',
+    othersLean: 'The other pictures go by this one.',
+    nameOf: (name: string) => name.trim() || 'the other picture',
+    scale: 'Its scale is',
+    ownScale: 'its own, from its known lengths',
+    sameAs: (name: string) => `that of ${name}`,
+    alike: 'Because',
+    because: (why: string) => `Because ${why}.`,
+    by: {
+      paper: 'both were printed at one scale, and each says its size on paper',
+      rectangle: 'both are squared up by rectangles of one size, such as the pages of one book',
+      pixel: 'both have pixels of one size, as screenshots at one zoom',
+    },
+    notAlike:
+      'These two are not of one kind: one lies flat and the other is squared up by a rectangle. Square both up by the page, or give this one a known length of its own.',
+    joined: 'It goes on from',
+    alone: 'no other picture',
+    help: (name: string) =>
+      `Give two places or more that are seen here and in ${name}, as far apart as you can. Or choose which edges meet in the gutter. Both are then one diagram.`,
+    letter: (index: number) => String.fromCharCode(65 + (index % 26)),
+    place: (letter: string) => `Place ${letter}`,
+    apart: (length: string) => `${length} apart`,
+    removePlace: (letter: string) => `Remove place ${letter}`,
+    give: 'Give a matching place',
+    edgesMeet: 'Edges that meet',
+    chooseSide: 'choose',
+    sides: {
+      left: 'its left and the other’s right',
+      right: 'its right and the other’s left',
+      top: 'its top and the other’s bottom',
+      bottom: 'its bottom and the other’s top',
+    },
+    size: 'Its size',
+    sizes: { fitted: 'as the places ask', own: 'by its own scale' },
+    needsTwo: (given: number) =>
+      given === 0 ? 'No matching place is given yet. Two are needed.' : 'One more matching place is needed.',
+    unchecked: 'Laid together by two places, and nothing checks them. A third would.',
+    apartAtMost: (length: string) => `Laid together: the places lie ${length} apart at most.`,
+    askHere: 'Press on a place that is seen in both pictures, such as where two lines cross.',
+    askThere: (name: string) => `Now press on the same place in ${name}.`,
+  },
+
   check: {
     title: '3  Check',
     good: 'Good enough to trace.',
@@ -281,6 +326,9 @@ export const diagramWords = {
     flat: 'how the picture lies',
     sides: 'sides of the rectangle',
     turn: 'turn the picture',
+    scaleFrom: 'whose scale a picture has',
+    join: 'join two halves',
+    otherPage: 'another page of a picture',
     addLength: 'add a known length',
     moveLength: 'move a known length',
     changeLength: 'change a known length',

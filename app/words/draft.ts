@@ -58,6 +58,8 @@ export const draftWords = {
   noPieces: 'Nothing is drafted yet. Trace the lines of your diagram, or type a rectangle.',
   noDiagram: 'There is no picture under the squares. You can bring one in the Diagram room, or draft from numbers.',
   toDiagram: 'Go to the Diagram room',
+  whichPicture: 'Picture in hand',
+  pictureOf: (number: number, name: string) => `Picture ${number}${name ? `: ${name}` : ''}`,
   trace: 'Trace a piece',
   rectangle: 'Add a rectangle',
   rectangleHelp: 'Two numbers and no dragging: a waistband, a strip, a gusset.',

@@ -63,6 +63,12 @@ export function findingSentence(finding: Finding, garment: Garment): string {
       }[finding.why];
     case 'page-not-true':
       return `Lines that should be straight or square are ${finely(finding.off)} off over ${length(finding.over)}. If the page bends, follow its curved sides or its printed squares.`;
+    case 'shared-scale-missing':
+      return `This picture has its scale from ${pictureName(finding.diagramId, garment)}, which has none yet, or is not of the same kind. Give that one a known length, or this one its own.`;
+    case 'halves-not-joined':
+      return `This half is not laid onto ${pictureName(finding.diagramId, garment)} yet: give two places that are seen in both.`;
+    case 'halves-apart':
+      return `The matching places of this half and ${pictureName(finding.diagramId, garment)} lie ${finely(finding.apart)} apart at most. Look whether each is on the same spot, and whether both pages are squared up.`;
     case 'no-known-length':
       return 'Nothing says yet how large the diagram is. Draw a known length on it.';
     case 'one-known-length':
@@ -279,6 +285,10 @@ function clothOf({ place }: Finding, garment: Garment): GarmentCloth | undefined
 }
 
 /** What a finding is about, by name: a piece, or an edge of one. */
+function pictureName(diagramId: string, garment: Garment): string {
+  return garment.diagrams.find(({ id }) => id === diagramId)?.name.trim() || 'the other picture';
+}
+
 function nameOf({ name }: { readonly name: string }): string {
   return name.trim() === '' ? 'A figure for several edges' : name;
 }

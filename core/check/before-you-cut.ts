@@ -43,7 +43,7 @@ export function beforeYouCut(garment: Garment): Finding[] {
   const set = currentSet(garment);
   return [
     ...measureFindings(set),
-    ...garment.diagrams.flatMap((diagram) => diagramFindings(diagram, set)),
+    ...garment.diagrams.flatMap((diagram) => diagramFindings(diagram, set, garment.diagrams)),
     ...fitFindings(garment),
     ...figureFindings(garment),
     ...waistFindings(garment),

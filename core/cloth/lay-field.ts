@@ -136,11 +136,15 @@ export function weightedDepth(
 }
 
 /**
- * Makes the no-fit areas that piece `i` needs beside others, in any of its shapes, until so much is worked out in all;
- * whether all of them are known now.
+ * Makes the no-fit areas that a piece in any of `shapes` needs beside others as they lie, until so much is worked out in
+ * all; whether all of them are known now.
  */
-export function knowNoFits({ table, shape }: LayField, i: number, others: Iterable<number>, until: number): boolean {
-  const shapes = table.items[i]?.shapes ?? [];
+export function knowNoFits(
+  { table, shape }: LayField,
+  shapes: readonly number[],
+  others: Iterable<number>,
+  until: number,
+): boolean {
   for (const j of others) {
     const row = (shape[j] as number) * table.shapes.length;
     for (const number of shapes) {

@@ -54,8 +54,8 @@ export interface LayTable {
   work: number;
 }
 
-/** A no-fit area costs so much for each convex sum it is made of. */
-const WORK_A_SUM = 25;
+/** A no-fit area costs so much for each corner of the two shapes. */
+const WORK_A_CORNER = 15;
 
 /** The table of a lay: shapes and items now, no-fit areas when asked for. Pieces come before the places kept free. */
 export function layTable({ ground, toLay, pinned = [] }: LayTask): LayTable {
@@ -117,10 +117,10 @@ export function noFitOf(table: LayTable, stays: number, moves: number): PackedNo
   const count = table.shapes.length;
   const known = table.noFits[stays * count + moves];
   if (known) return known;
-  const [{ parts }, { parts: others }] = [table.shapes[stays] as LayShape, table.shapes[moves] as LayShape];
-  const { rings } = noFit(parts, others);
-  const convex = parts.length * others.length === 1 ? 1 : 0;
-  table.work += WORK_A_SUM * parts.length * others.length;
+  const [one, other] = [table.shapes[stays] as LayShape, table.shapes[moves] as LayShape];
+  const rings = noFit(one.ring, other.ring);
+  const convex = one.parts.length * other.parts.length === 1 ? 1 : 0;
+  table.work += WORK_A_CORNER * (one.ring.length + other.ring.length);
   const packed = packedNoFit(rings, convex);
   table.noFits[stays * count + moves] = packed;
   if (stays !== moves) table.noFits[moves * count + stays] = packedNoFit(rings.map(opposite), convex);

@@ -45,6 +45,10 @@ export type PieceToLay =
 /** A fold edge this near to running with the grain, or square to it, does run so (radians: 1 in 100). */
 const ALONG = 0.01;
 
+/** Tilts within what is allowed lie a degree apart, or further where that would make too many of them either way. */
+const TILT_STEP = Math.PI / 180;
+const MOST_TILTS = 4;
+
 /** Points this near to the fold lie on it, in mm. */
 const ON_FOLD = 0.01;
 
@@ -101,8 +105,13 @@ function grainAngle(piece: Piece, fold: [Point, Point] | undefined): number | un
 function stancesOf({ grain, tilt = 0 }: LayingChoice, nap: Cloth['nap']): Stance[] {
   const base = grain === 'straight' ? [0] : grain === 'cross' ? [Math.PI / 2] : [Math.PI / 4, -Math.PI / 4];
   const turns = nap === 'none' ? base.flatMap((turn) => [turn, turn + Math.PI]) : base;
-  const tilts = tilt > 0 ? [0, tilt, -tilt] : [0];
-  return turns.flatMap((turn) => tilts.map((by) => ({ turn: turn + by })));
+  return [0, ...tiltsWithin(tilt)].flatMap((by) => turns.map((turn) => ({ turn: turn + by })));
+}
+
+/** The angles a piece is tried at within a tilt allowed either way: the whole of it, and between by a degree or so. */
+function tiltsWithin(tilt: number): number[] {
+  const steps = Math.min(MOST_TILTS, Math.ceil(tilt / TILT_STEP));
+  return Array.from({ length: steps }, (_, k) => (tilt * (steps - k)) / steps).flatMap((by) => [by, -by]);
 }
 
 function entriesFor(piece: Piece, outline: Ring, stances: readonly Stance[], double: boolean): PieceToLay {

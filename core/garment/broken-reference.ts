@@ -36,7 +36,12 @@ export function brokenReference({
     sameId('wearer.sets', wearer.sets) ??
     loose('wearer.currentSetId', !wearer.sets.some(({ id }) => id === wearer.currentSetId)) ??
     sameId('diagrams', diagrams) ??
-    first('diagrams', diagrams, (one) => sameId('knownLengths', one.knownLengths)) ??
+    first('diagrams', diagrams, ({ knownLengths, scaleFrom, joined }) => {
+      const isLoose = (to: { readonly diagramId: string } | undefined) =>
+        to !== undefined && !diagramIds.has(to.diagramId);
+      const stray = loose('scaleFrom', isLoose(scaleFrom)) ?? loose('joined', isLoose(joined));
+      return sameId('knownLengths', knownLengths) ?? stray;
+    }) ??
     sameId('pieces', pieces) ??
     first('pieces', pieces, (one) => brokenPiece(one, diagramIds)) ??
     sameId('rings', rings) ??

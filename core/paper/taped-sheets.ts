@@ -11,6 +11,7 @@ import { inkPlaces, type PagePlan, planPages, windowsFor } from './page-plan';
 import { sheetChoiceOf, sheetOf } from './page-sizes';
 import { pagesBound } from './pages-bound';
 import { placeBeside } from './place-beside';
+import { wordsOnAPage } from './words-on-a-page';
 
 /** A piece as it lies on sheets. */
 export interface PlacedPiece {
@@ -70,7 +71,7 @@ export function tapedSheets(pieces: readonly Piece[], paper: PaperChoice, option
   });
   const joined = paper.placed === 'as-drawn' ? alone : together(alone, under, sheets, tell);
   const order = (sheet: TapedSheet) => Math.min(...sheet.placed.map(({ piece }) => pieces.indexOf(piece)));
-  const found = joined.toSorted((a, b) => order(a) - order(b));
+  const found = joined.toSorted((a, b) => order(a) - order(b)).map(withWordsWhole);
   const leftOut = pieces.filter((piece) => !alone.some(({ placed: [one] }) => one?.piece === piece));
   return { sheets: found, leftOut, counted: counted(found, alone, sheets) };
 }
@@ -91,6 +92,14 @@ function lines(piece: Piece, older: Under): Lines {
 
 function placedBy({ piece, marks, under }: Lines, motion: Motion): PlacedPiece {
   return { piece, motion, marks: movedMarks(marks, motion), under: under.map((one) => movedMarks(one, motion)) };
+}
+
+/** What is written on the pieces moved to where no join cuts through it. */
+function withWordsWhole(sheet: TapedSheet): TapedSheet {
+  const all = drawingOf(sheet.placed);
+  const placed = sheet.placed.map((one) => ({ ...one, marks: wordsOnAPage(one, all, sheet.plan) }));
+  if (placed.every(({ marks }, index) => marks === sheet.placed[index]?.marks)) return sheet;
+  return { placed, plan: { ...sheet.plan, ink: inkPlaces(drawingOf(placed)) } };
 }
 
 /** Everything drawn of pieces. */

@@ -4,7 +4,7 @@ import type { QuadCorners } from '../geometry/rectangle-aspect';
 import { doubleArea, largestQuad } from './corners-hull';
 import { hullsIn } from './corners-regions';
 import { type Grey, reducedTo } from './grey';
-import { evidenceOf, type Outline, outlineNear, straightSides } from './page-outline';
+import { evidenceOf, type Outline, outlineNear, type Sides, scaledSides, straightSides } from './page-outline';
 import type { SideMark } from './page-side';
 
 /** Four corners that may be squared up by, best first. Places are pixels of the whole picture. */
@@ -13,6 +13,8 @@ export interface ProposedCorners {
   readonly kind: 'page' | 'frame';
   readonly mark: SideMark;
   readonly corners: QuadCorners;
+  /** The sides between them as they were followed, to a pixel or so. */
+  readonly sides: Sides;
   /** How sure it is, 0 to 1: how well the four sides are seen, and how much of the picture they take in. */
   readonly sure: number;
 }
@@ -57,6 +59,7 @@ export function proposedCorners(grey: Grey, onProgress?: (share: number) => void
   return kept.map((each) => ({
     ...each,
     corners: each.corners.map(({ x, y }) => ({ x: x * factor, y: y * factor })) as unknown as QuadCorners,
+    sides: scaledSides(each.sides, factor),
   }));
 }
 
@@ -74,7 +77,8 @@ function marksAt(small: Grey, quad: QuadCorners): ProposedCorners[] {
     const outline = closerAndCloser(small, quad, tried);
     if (!outline || !isLikely(outline.corners, small)) return [];
     const kind = tried.mark === 'line' ? 'frame' : 'page';
-    return [{ kind, mark: tried.mark, corners: outline.corners, sure: surenessOf(outline, small) }];
+    const { mark, corners, sides } = outline;
+    return [{ kind, mark, corners, sides, sure: surenessOf(outline, small) }];
   }).sort((a, b) => b.sure - a.sure);
   const line = proposals.find(({ kind }) => kind === 'frame');
   // The inner half of a printed line is an edge too, but never the other way round.

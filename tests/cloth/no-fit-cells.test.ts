@@ -3,11 +3,12 @@ import { expect, it } from 'vitest';
 import { convexParts } from '../../core/cloth/convex-parts';
 import { layTable, noFitOf } from '../../core/cloth/lay-table';
 import type { LayTask } from '../../core/cloth/lay-task';
-import { depthInConvex, noFit } from '../../core/cloth/no-fit';
+import { depthInConvex } from '../../core/cloth/no-fit';
 import { depthIn, packedNoFit } from '../../core/cloth/no-fit-cells';
 import { distanceToChord } from '../../core/geometry/flatten';
 import type { Point } from '../../core/geometry/point';
 import { shapes0 } from './published-lays';
+import { sumsOfParts } from './rings';
 
 const block = [
   { x: 0, y: 0 },
@@ -29,7 +30,7 @@ it('depthIn(area, dx, dy) is the shortest way out: for two blocks, the least of 
 
 it('depthIn(area, dx, dy) is 0 just where no two convex parts overlap, level with a corner or not', () => {
   const table = layTable(shapes0);
-  const sums = table.shapes.map((a) => table.shapes.map((b) => noFit(a.parts, b.parts).parts));
+  const sums = table.shapes.map((a) => table.shapes.map((b) => sumsOfParts(a.ring, b.ring)));
   const place = fc.double({ min: -16, max: 16, noNaN: true });
   const level = fc.integer({ min: -16, max: 16 });
   const index = fc.integer({ min: 0, max: 3 });
@@ -43,6 +44,23 @@ it('depthIn(area, dx, dy) is 0 just where no two convex parts overlap, level wit
     { seed: 7, numRuns: 2000 },
   );
   expect(convexParts(table.shapes[0]?.ring ?? [])).toHaveLength(3);
+});
+
+it('depthIn(area, dx, dy) finds no way through where shapes only just go past one another: a slit of rounding is none', () => {
+  const table = layTable(shapes0);
+  for (const [stays, a] of table.shapes.entries()) {
+    for (const [moves, b] of table.shapes.entries()) {
+      const area = noFitOf(table, stays, moves);
+      const sums = sumsOfParts(a.ring, b.ring);
+      // The corners of these shapes stand on whole numbers, and so do the places where they only just go past.
+      for (let dx = -14; dx <= 14; dx++) {
+        for (let dy = -12; dy <= 12; dy++) {
+          const depth = Math.max(...sums.map((part) => depthInConvex(part, { x: dx, y: dy })));
+          if (depth > 0.5) expect(depthIn(area, dx, dy)).toBeGreaterThan(0.4);
+        }
+      }
+    }
+  }
 });
 
 it('depthIn(area, dx, dy) is the distance to the nearest of all sides inside, in every cell of a hollow curved area', () => {

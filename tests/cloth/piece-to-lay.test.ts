@@ -103,7 +103,12 @@ describe('pieceToLay(piece, cloth, choice)', () => {
       entries(pieceToLay(piece, single, choice))[0]?.stances.map(({ turn }) => Math.round((turn * 180) / Math.PI));
     expect(degrees({ ...straight, grain: 'cross' })).toEqual([90, 270]);
     expect(degrees({ ...straight, grain: 'bias' })).toEqual([45, 225, -45, 135]);
-    expect(degrees({ ...straight, tilt: Math.PI / 60 })).toEqual([0, 3, -3, 180, 183, 177]);
+    const tilted = [0, 3, -3, 2, -2, 1, -1];
+    expect(degrees({ ...straight, tilt: Math.PI / 60 })).toEqual(tilted.flatMap((by) => [by, 180 + by]));
+    // Whatever she permits, the angles are not so many that they slow the laying, and none is beyond.
+    const wide = degrees({ ...straight, tilt: Math.PI / 20 })?.map((turn) => (turn > 90 ? turn - 180 : turn));
+    expect(wide).toHaveLength(18);
+    expect([Math.max(...(wide ?? [])), Math.min(...(wide ?? []))]).toEqual([9, -9]);
     const cross = entries(pieceToLay(piece, single, { ...straight, grain: 'cross' }))[0];
     expect(size(cross)[1]).toBeCloseTo(520, 6);
   });
