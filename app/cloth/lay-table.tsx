@@ -103,6 +103,7 @@ export function LayTable({ garment, cloth, lay }: LayTableProps) {
       label={words.tableLabel}
       shownIn={shownIn}
       pieces={NO_PIECES}
+      leftwards={isTurned}
       still={useMemo(() => [asSeen(still)], [asSeen, still])}
       moving={useMemo(() => [asSeen(moving), asSeen(drawn)], [asSeen, moving, drawn])}
     />
