@@ -13,6 +13,7 @@ import { Note } from '../ui/note';
 import { Pick } from '../ui/pick';
 import { paperWords as words } from '../words/paper';
 import styles from './paper-room.module.css';
+import { PrinterLoses } from './printer-loses';
 
 interface MoreCardProps {
   readonly garment: Garment;
@@ -58,22 +59,16 @@ export function MoreCard({ garment, versions, older, onOlder }: MoreCardProps) {
           onCommit={(overlap) => overlap !== undefined && change({ overlap })}
         />
       )}
-      <LengthField
-        label={words.loses}
-        value={loses}
-        shownIn={shownIn}
-        hint={words.losesHint}
-        min={0}
-        allowEmpty
-        onCommit={(measured) => change({ loses: measured, margin: measured ?? SAFE_MARGIN })}
-      />
-      <LengthField
-        label={words.margin}
-        value={margin}
-        shownIn={shownIn}
-        min={0}
-        onCommit={(wanted) => wanted !== undefined && change({ margin: wanted })}
-      />
+      <PrinterLoses paper={paper} shownIn={shownIn} onChange={change} />
+      {!paper.losesAt && (
+        <LengthField
+          label={words.margin}
+          value={margin}
+          shownIn={shownIn}
+          min={0}
+          onCommit={(wanted) => wanted !== undefined && change({ margin: wanted })}
+        />
+      )}
       {margin < (loses ?? SAFE_MARGIN) && <Note tone="warn">{words.keepsClear(loses, shownIn)}</Note>}
       <Choice
         label={words.squaresOver}

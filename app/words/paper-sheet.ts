@@ -76,7 +76,7 @@ const checkWords: CheckSheetWords = {
   rule: (length, way) => `this rule is ${length} ${way}`,
   marginTitle: 'What your printer loses',
   marginHow: [
-    'Along each edge stand short lines. Find the first that is printed whole, at every edge, and read the figure beside it. The largest of the four is what your printer loses.',
+    'Along each edge stand short lines. Find the first that is printed whole, at every edge, and read the figure beside it. The largest of the four is what your printer loses; or write down all four.',
   ],
   fitsTitle: 'When the longer rule measures',
   fit: (cause, share, length) => `${length} (${(share * 100).toFixed(1)} %): ${fittedWords(cause)}`,

@@ -69,6 +69,8 @@ export const paperWords = {
   butted: 'Edge to edge',
   loses: 'My printer loses',
   losesHint: 'Along the edge it loses most at: 1/4 in is common. The check sheet shows it.',
+  losesBySide: 'Each side by itself',
+  losesAt: { top: 'At the top', right: 'At the right', bottom: 'At the bottom', left: 'At the left' },
   keepsClear: (loses: number | undefined, shownIn: ShownIn) =>
     loses === undefined
       ? 'All ink keeps 10 mm from the edge until you say what your printer loses.'

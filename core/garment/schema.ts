@@ -231,6 +231,7 @@ const mockup = z.strictObject({
   note: words,
   pinned: list(pinnedChange, 500),
 });
+const sides = z.strictObject({ top: notNegative, right: notNegative, bottom: notNegative, left: notNegative });
 const paper = {
   size: z.enum(PAPER_SIZES),
   turned: z.enum(['upright', 'sideways']),
@@ -244,7 +245,7 @@ const time = z.int().check(z.minimum(0));
 const laid = z.strictObject({
   pieceId: id,
   name: words,
-  paper: z.strictObject({ ...paper, rollLength: z.exactOptional(positive) }),
+  paper: z.strictObject({ ...paper, rollLength: z.exactOptional(positive), margins: z.exactOptional(sides) }),
   origin: point,
   motion: z.exactOptional(z.strictObject({ angle: z.number(), dx: z.number(), dy: z.number() })),
   together: z.exactOptional(words),
@@ -387,6 +388,7 @@ const shape = z.strictObject({
     ...paper,
     step: z.enum(['sixteenth', 'eighth', 'millimetre']),
     loses: z.exactOptional(notNegative),
+    losesAt: z.exactOptional(sides),
     placed: z.exactOptional(z.literal('as-drawn')),
     squaresOver: z.exactOptional(z.enum(['inch', 'centimetre'])),
     printer: z.exactOptional(printer),

@@ -7,6 +7,7 @@ import { type Header, inkHeader } from './page-header';
 import type { Join, JoinMark } from './page-joins';
 import { HEADER, inkPlaces, type Page, type PagePlan } from './page-plan';
 import { inkRulerFigures } from './page-rulers';
+import { marginsOf } from './page-sizes';
 import { TEST_SQUARE } from './paper-findings';
 import type { PaperWords } from './paper-words';
 import type { PdfDocument, StoredDrawing } from './pdf-document';
@@ -32,7 +33,8 @@ export interface Furniture extends Header {
 export function inkFurniture(ink: Ink, furniture: Furniture): void {
   const { document, words, paper, plan, page, rulers } = furniture;
   inkHeader(ink, furniture);
-  ink.save().shift(paper.margin, paper.margin + HEADER);
+  const { left, top } = marginsOf(paper);
+  ink.save().shift(left, top + HEADER);
   ink.clip(0, 0, plan.window.width, plan.window.height).show(rulers.name);
   const joins = furniture.joins.filter((join) => touches(join, page));
   const crosses = (runs: Join['runs']) => joins.flatMap((join) => (join.runs === runs ? join.marks : []));

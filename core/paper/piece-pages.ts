@@ -8,7 +8,7 @@ import { type Join, pageJoins } from './page-joins';
 import type { MappedSheet } from './page-map';
 import { HEADER, type Page, windowSize } from './page-plan';
 import { rulerTicks } from './page-rulers';
-import { sheetOf } from './page-sizes';
+import { marginsOf, sheetOf } from './page-sizes';
 import type { PaperWords } from './paper-words';
 import type { PdfDocument, StoredDrawing } from './pdf-document';
 import { Ink } from './pdf-ink';
@@ -136,7 +136,8 @@ function storedRulers(document: PdfDocument, paper: TapedSheet['plan']['paper'])
 function addSheet(drawing: StoredDrawing, furniture: Furniture): void {
   const { document, paper, page, sheet } = furniture;
   const { width, height } = windowSize(paper);
-  const [left, top] = [paper.margin, paper.margin + HEADER];
+  const margins = marginsOf(paper);
+  const [left, top] = [margins.left, margins.top + HEADER];
   const ink = new Ink();
   ink.save().clip(left, top, width, height);
   ink

@@ -154,6 +154,16 @@ describe('tapedSheets', () => {
 });
 
 describe('sheetChoiceOf', () => {
+  it('leaves on each side what the printer loses there, and on a page sideways the more of two', () => {
+    const losesAt = { top: 3, right: 5, bottom: 12, left: 7 };
+    expect(sheetChoiceOf({ ...A4, loses: 12, losesAt }).margins).toEqual(losesAt);
+    const { margins } = sheetChoiceOf({ ...A4, turned: 'sideways', loses: 12, losesAt });
+    expect(margins).toEqual({ top: 7, right: 12, bottom: 7, left: 12 });
+    const [sheet] = tapedSheets([rectangle(0, 0, 150, 200)], { ...A4, loses: 12, losesAt }).sheets;
+    // A4 less 5 and 7 across, less 3, 12 and the heading of 13 down.
+    expect(sheet?.plan.window).toEqual({ width: 198, height: 269 });
+  });
+
   it('keeps all ink 10 mm from the edge until it is known what the printer loses', () => {
     expect(sheetChoiceOf({ ...A4, margin: 3 }).margin).toBe(10);
     expect(sheetChoiceOf({ ...A4, margin: 14 }).margin).toBe(14);

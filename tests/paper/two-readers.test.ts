@@ -24,6 +24,10 @@ describe
     ...every,
     ['Letter, edge to edge', { ...LETTER, joins: 'butted' }],
     ['A3 sideways, with fine squares', { ...A4, size: 'a3', turned: 'sideways', squaresOver: 'inch' }],
+    [
+      'Letter, for a printer that loses most at the bottom',
+      { ...LETTER, loses: 12.7, losesAt: { top: 3.2, right: 4.8, bottom: 12.7, left: 6.4 } },
+    ],
     ['a roll of 24 in', { ...A4, size: 'roll', rollWidth: 609.6 }],
   ])('pages on %s', (_, paper) => {
   let pdf: Uint8Array;
