@@ -31,6 +31,9 @@ const SMALLEST = 1e-7;
 /** Pairs of arcs looked at before giving up: some hundred times what an ordinary pair of curves needs. */
 const MOST_PAIRS = 40_000;
 
+/** Two different cubics have nine places in common at most; so many finds are rounding, on curves that reach too far for it. */
+const MOST_FOUND = 200;
+
 /** Nothing is looked for on curves that reach further than this, in mm, or are no numbers: squares would overflow. */
 const TOO_FAR = 1e100;
 
@@ -55,7 +58,7 @@ export function cubicCrossings(first: Cubic, second: Cubic): ParameterPair[] {
 }
 
 function seek(search: Search, a: Arc, a0: number, a1: number, b: Arc, b0: number, b1: number): void {
-  if (++search.pairs > MOST_PAIRS || apart(a, b, TOUCHING)) return;
+  if (++search.pairs > MOST_PAIRS || search.found.length > MOST_FOUND || apart(a, b, TOUCHING)) return;
   const sizeA = sizeOf(a);
   const sizeB = sizeOf(b);
   if (sideOf(a, b) !== 0 && cross(search, a0, a1, b0, b1)) return;

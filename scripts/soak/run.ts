@@ -1,10 +1,13 @@
-// npm run soak -- kill [--times 300] or fuzz [--files 20000], [--seed 7]: long trials of what must never be lost or let in.
+// npm run soak -- kill [--times 300], fuzz [--files 20000] or edits [--sequences 5000], [--seed 7]: long trials of what
+// must never be lost or let in.
 import { readNumber } from './read-number';
 
 const trials: Readonly<Record<string, (args: readonly string[]) => Promise<boolean>>> = {
   kill: async (args) => (await import('./kill')).killTrial(readNumber(args, 'times', 300), readNumber(args, 'seed', 7)),
   fuzz: async (args) =>
     (await import('./fuzz')).fuzzTrial(readNumber(args, 'files', 20_000), readNumber(args, 'seed', 1)),
+  edits: async (args) =>
+    (await import('./fuzz')).editsTrial(readNumber(args, 'sequences', 5000), readNumber(args, 'seed', 1)),
 };
 
 /** 0 when the trial passes, 1 when it does not. */
