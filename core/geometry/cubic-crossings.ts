@@ -28,6 +28,9 @@ const LEAF = 0.02;
 /** Arcs both smaller than this are never halved again. */
 const SMALLEST = 1e-7;
 
+/** Nor are arcs of so small a share of their curve, however far it reaches: numbers are no finer. */
+const FINEST = 1e-15;
+
 /** Pairs of arcs looked at before giving up: some hundred times what an ordinary pair of curves needs. */
 const MOST_PAIRS = 40_000;
 
@@ -63,12 +66,14 @@ function seek(search: Search, a: Arc, a0: number, a1: number, b: Arc, b0: number
   const sizeB = sizeOf(b);
   if (sideOf(a, b) !== 0 && cross(search, a0, a1, b0, b1)) return;
   if (sizeA < LEAF && sizeB < LEAF && touch(search, a0, a1, b0, b1)) return;
-  if (sizeA < SMALLEST && sizeB < SMALLEST) return;
+  const halvesA = sizeA >= SMALLEST && a1 - a0 > FINEST;
+  const halvesB = sizeB >= SMALLEST && b1 - b0 > FINEST;
+  if (!halvesA && !halvesB) return;
 
-  if (sizeA >= sizeB / 2 && sizeA >= SMALLEST) {
+  if (halvesA && (sizeA >= sizeB / 2 || !halvesB)) {
     const am = (a0 + a1) / 2;
     const [head, tail] = halves(a);
-    if (sizeB >= sizeA / 2 && sizeB >= SMALLEST) {
+    if (halvesB && sizeB >= sizeA / 2) {
       const bm = (b0 + b1) / 2;
       const [early, late] = halves(b);
       seek(search, head, a0, am, early, b0, bm);
