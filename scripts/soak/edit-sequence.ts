@@ -3,7 +3,7 @@ import { chosenFrom, type EditKind, type Random } from './edit-kind';
 import { editsOfGarment } from './edits-of-garment';
 import { editsOfPieces } from './edits-of-pieces';
 import { editsOfShape } from './edits-of-shape';
-import { mutated } from './mutated';
+import { INFINITE, mutated } from './mutated';
 
 /** Every kind of edit by its name. */
 export const EDITS: Readonly<Record<string, EditKind>> = { ...editsOfPieces, ...editsOfShape, ...editsOfGarment };
@@ -36,7 +36,7 @@ function spoilt(doings: readonly Doing[], garment: Garment, random: Random): Doi
   const at = () => Math.floor(random() * doings.length);
   const all = doings.map((doing): Doing => {
     if (doing.kind !== 'edit' || random() < 0.4) return doing;
-    const told = mutated(doing.told, random, { gentle: true });
+    const told = withNumbers(mutated(doing.told, random, { gentle: true }));
     return { ...doing, told: random() < 0.3 ? withOtherIds(told, ids, random) : told };
   });
   if (random() < 0.3) all.splice(at(), 1);
@@ -62,4 +62,13 @@ function withOtherIds(told: unknown, ids: readonly string[], random: Random): un
       return [key, random() < 0.2 ? 'nobody' : (ids[Math.floor(random() * ids.length)] ?? inner)];
     }),
   );
+}
+
+/** What is told of a number stays one, if not a usable one: the program's own calls cannot mistake it for words. */
+function withNumbers(told: unknown): unknown {
+  if (Array.isArray(told)) return told.map(withNumbers);
+  if (told === INFINITE) return Number.POSITIVE_INFINITY;
+  if (typeof told === 'string') return told.trim() !== '' && !Number.isNaN(Number(told)) ? Number.NaN : told;
+  if (typeof told !== 'object' || told === null) return told;
+  return Object.fromEntries(Object.entries(told).map(([key, inner]) => [key, withNumbers(inner)]));
 }

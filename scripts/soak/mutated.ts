@@ -12,7 +12,7 @@ interface Slot {
 const LARGEST = 1e6;
 
 /** Stands for a number that JSON text can smuggle in as infinite; `asText` writes it so. */
-const INFINITE = '\u0001infinite';
+export const INFINITE = '\u0001infinite';
 
 /** A copy with a few things in it wrong: numbers, words, lists, keys. `gentle` keeps to numbers and order. */
 export function mutated(value: unknown, random: Random, { gentle }: { readonly gentle: boolean }): unknown {
