@@ -1,22 +1,18 @@
 // npm run bench -- lay [--only shirts,fu] [--seconds 10] [--seed 1] [file.json …]: how densely published sets of shapes are laid.
-import { readFileSync } from 'node:fs';
-import { layFaults } from '../core/cloth/lay-check';
-import { bestLay, layStep, startLay } from '../core/cloth/lay-search';
 import type { LayTask } from '../core/cloth/lay-task';
-import { seededRandom } from '../core/cloth/seeded-random';
 import { ringArea } from '../core/geometry/polygon';
+import { bundled } from './bundled';
 import type { Figure } from './figure';
+import { instanceIn, sharedInstances } from './lay.files';
 import { type LayInstance, layInstances } from './lay.instances';
+import type { LayRun } from './lay-run';
 
 /** Seconds of one core after which the density is read. */
-const MARKS = [1, 2, 10, 30, 60];
-
-/** What the check overlooks, as shares of the strip's height: 0.01 mm² on cloth 1 m wide. */
-const OVERLOOKED = { area: 1e-8, distance: 1e-6 };
+const MARKS = [1, 10, 60];
 
 /**
- * Densities in per cent after so many seconds of processor time (the machine may be shared), laid in steps as a worker
- * does. Beside each the best published density, and the greedy placings of the same set.
+ * Densities in per cent at once and after so many seconds of processor time, laid in steps as a worker does. Beside each
+ * the best published density; the greedy placings of the same set, and what no lay can pass, stand below.
  */
 export async function layFigures(args: readonly string[]): Promise<Figure[]> {
   const after = (name: string) => (args.includes(name) ? args[args.indexOf(name) + 1] : undefined);
@@ -24,52 +20,40 @@ export async function layFigures(args: readonly string[]): Promise<Figure[]> {
   const seconds = Number(after('--seconds') ?? 60);
   const seed = Number(after('--seed') ?? 1);
   const files = args.filter((arg) => arg.endsWith('.json')).map(instanceIn);
-  const chosen = files.length > 0 ? files : layInstances.filter(({ name }) => !only || only.includes(name));
-  return chosen.flatMap((instance) => figuresOf(instance, { seconds, seed }));
+  const known = files.length > 0 ? files : [...layInstances, ...sharedInstances()];
+  const chosen = known.filter(({ name }) => !only || only.includes(name));
+  const marks = [...MARKS.filter((mark) => mark < seconds), seconds];
+  const { layRun } = await bundled<typeof import('./lay-run')>('lay-run');
+  return chosen.flatMap((instance) => {
+    const task = taskOf(instance);
+    return figuresOf(instance, task, layRun(task, marks, seed));
+  });
 }
 
 function figuresOf(
-  instance: LayInstance,
-  { seconds, seed }: { readonly seconds: number; readonly seed: number },
+  { name, height, best, greedy, swaps }: LayInstance,
+  { toLay }: LayTask,
+  { plain, first, after, steps, longestStep, faults }: LayRun,
 ): Figure[] {
-  const { name, height, best, greedy, swaps } = instance;
-  const task = taskOf(instance);
-  const area = task.toLay.reduce((sum, { outline, count }) => sum + count * Math.abs(ringArea(outline)), 0);
-  const began = coreSeconds();
-  const search = startLay(task, seededRandom(seed));
-  if (search.kind !== 'search') throw new Error(`${name}: ${search.kind} ${search.ids.join(', ')}`);
+  const areaBound = toLay.reduce((sum, { outline, count }) => sum + count * Math.abs(ringArea(outline)), 0) / height;
   const figures: Figure[] = [];
-  const note = (when: string) => {
-    const value = (100 * area) / height / search.best.length;
-    const beside = best === undefined ? {} : { baseline: best, ratio: value / best };
-    figures.push({ name: `lay_${name}_pct_${when}`, value, unit: '%', ...beside });
+  const note = (what: string, value: number, unit: string, baseline?: number) => {
+    const beside = baseline === undefined ? {} : { baseline, ratio: value / baseline };
+    figures.push({ name: `lay_${name}_${what}`, value, unit, ...beside });
   };
-  note('first');
-  figures.push({ name: `lay_${name}_first_s`, value: coreSeconds() - began, unit: 's' });
-  const marks = MARKS.filter((mark) => mark <= seconds);
-  if (!marks.includes(seconds)) marks.push(seconds);
-  let steps = 0;
-  let longest = 0;
-  for (const mark of marks) {
-    for (let said = ''; said !== 'shortest' && coreSeconds() - began < mark; steps++) {
-      const from = coreSeconds();
-      said = layStep(search);
-      longest = Math.max(longest, coreSeconds() - from);
-    }
-    note(`${mark}s`);
-  }
-  const overlooked = { area: OVERLOOKED.area * height ** 2, distance: OVERLOOKED.distance * height };
-  const faults = layFaults(task, bestLay(search), overlooked);
-  figures.push({ name: `lay_${name}_faults`, value: faults.length, unit: '' });
-  figures.push({ name: `lay_${name}_steps`, value: steps, unit: '' });
-  figures.push({ name: `lay_${name}_step_ms_max`, value: 1000 * longest, unit: 'ms' });
-  if (greedy !== undefined) figures.push({ name: `lay_${name}_pct_greedy`, value: greedy, unit: '%' });
-  if (swaps !== undefined) figures.push({ name: `lay_${name}_pct_greedy_swaps_30s`, value: swaps, unit: '%' });
+  note('pct_plain', (100 * areaBound) / plain.length, '%');
+  note('plain_ms', 1000 * plain.seconds, 'ms');
+  note('pct_first', (100 * areaBound) / first.length, '%', greedy);
+  note('first_ms', 1000 * first.seconds, 'ms');
+  for (const { seconds, length } of after) note(`pct_${seconds}s`, (100 * areaBound) / length, '%', best);
+  const last = after[after.length - 1]?.length ?? first.length;
+  note('length', last, '', areaBound);
+  if (greedy !== undefined) note('pct_greedy', greedy, '%');
+  if (swaps !== undefined) note('pct_greedy_swaps_30s', swaps, '%');
+  note('faults', faults, '');
+  note('steps', steps, '');
+  note('step_ms_max', 1000 * longestStep, 'ms');
   return figures;
-}
-
-function coreSeconds(): number {
-  return process.cpuUsage().user / 1e6;
 }
 
 function taskOf({ height, shapes }: LayInstance): LayTask {
@@ -83,21 +67,4 @@ function taskOf({ height, shapes }: LayInstance): LayTask {
     }),
   }));
   return { ground: { across: height, kept: [] }, toLay };
-}
-
-/** The set in a file of the schema `nesting-instance/1`. */
-function instanceIn(path: string): LayInstance {
-  const { name, strip, pieces } = JSON.parse(readFileSync(path, 'utf8')) as {
-    readonly name: string;
-    readonly strip: { readonly height: number };
-    readonly pieces: readonly {
-      readonly quantity: number;
-      readonly rotationsDeg: readonly number[];
-      readonly vertices: readonly (readonly [number, number])[];
-    }[];
-  };
-  const shapes = pieces.map(({ quantity, rotationsDeg, vertices }) => {
-    return [quantity, rotationsDeg, vertices.map((corner) => corner.join(',')).join(' ')] as const;
-  });
-  return { name, height: strip.height, shapes };
 }

@@ -1,4 +1,3 @@
-import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { paperSheetWords } from '../app/words/paper-sheet';
 import type { Garment, PaperChoice } from '../core/garment/garment';
@@ -7,7 +6,7 @@ import { firstPagesCount } from '../core/paper/first-page';
 import { patternPdf } from '../core/paper/pattern-pdf';
 import { tapedSheets } from '../core/paper/taped-sheets';
 import { garmentOf, rectangle } from '../tests/paper/pieces';
-import { checked, unpacked } from '../tests/paper/print-tools';
+import { checked, fontsNotEmbedded, unpacked } from '../tests/paper/print-tools';
 import { READERS, squareOff, uprightAt } from '../tests/paper/two-readers';
 import type { Figure } from './figure';
 import { sampleGarment } from './sample-garment';
@@ -89,13 +88,6 @@ function memory(): number {
 
 function asDrawn(garment: Garment): Garment {
   return { ...garment, paper: { ...garment.paper, placed: 'as-drawn' } };
-}
-
-/** Lines of pdffonts that do not say yes under "emb". */
-function fontsNotEmbedded(pdf: Uint8Array): number {
-  const listed = execFileSync('pdffonts', ['-'], { input: pdf, encoding: 'utf8' }).trim().split('\n');
-  const at = listed[0]?.indexOf('emb') ?? 0;
-  return listed.slice(2).filter((line) => line.slice(at, at + 3) !== 'yes').length;
 }
 
 /** How many pages of each size a set of five gores takes, beside plain rows and columns, and beside the lower bound. */

@@ -4,6 +4,9 @@ import { chromium } from '@playwright/test';
 import type { Point } from '../core/geometry/point';
 import { type Grey, greyOf } from '../core/picture/grey';
 
+/** Where real pictures are looked for unless another folder is named, beside the project. */
+export const PICTURES_BESIDE = '../shared/data/diagrams';
+
 /** A picture with the corners of something rectangular in it, read by eye. */
 export interface MarkedPicture {
   readonly name: string;
@@ -12,20 +15,32 @@ export interface MarkedPicture {
 }
 
 /**
- * The pictures of a folder that `photos.json` there tells the corners of: a list of `file` and, under a name that tells of
- * corners, four pairs of numbers in pixels as the file lies. Decoded by Chromium, and not turned as the
- * camera may have noted.
+ * The pictures of a folder in which something rectangular was marked by eye: in `photos.json` under a name that tells of
+ * corners, in `diagrams.json` as the points TL, TR, BR and BL; in pixels as the file lies. Decoded by Chromium, and not
+ * turned as the camera may have noted.
  */
 export async function markedPictures(folder: string): Promise<MarkedPicture[]> {
-  const list = JSON.parse(readFileSync(join(folder, 'photos.json'), 'utf8')) as readonly Record<string, unknown>[];
+  const marked = ['photos.json', 'diagrams.json'].flatMap((name) => {
+    const path = join(folder, name);
+    if (!existsSync(path)) return [];
+    const list = JSON.parse(readFileSync(path, 'utf8')) as readonly Record<string, unknown>[];
+    return list.flatMap((entry) => {
+      const corners = cornersOf(entry);
+      const file = join(folder, String(entry.file));
+      return corners && existsSync(file) ? [{ name: String(entry.file), file, corners }] : [];
+    });
+  });
+  const decoded = await greysOf(marked.map(({ file }) => file));
+  return marked.map(({ name, corners }, k) => ({ name, corners, grey: decoded[k] as Grey }));
+}
+
+/** Picture files as Chromium decodes them, not turned. */
+export async function greysOf(files: readonly string[]): Promise<Grey[]> {
   const path = process.env.CHROMIUM_PATH ?? (existsSync('/usr/bin/chromium') ? '/usr/bin/chromium' : undefined);
   const browser = await chromium.launch({ ...(path ? { executablePath: path } : {}), args: ['--no-sandbox'] });
   const page = await browser.newPage();
-  const pictures: MarkedPicture[] = [];
-  for (const entry of list) {
-    const corners = cornersOf(entry);
-    const file = join(folder, String(entry.file));
-    if (!corners || !existsSync(file)) continue;
+  const greys: Grey[] = [];
+  for (const file of files) {
     const decoded = await page.evaluate(
       async (base64) => {
         const bytes = Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
@@ -40,10 +55,10 @@ export async function markedPictures(folder: string): Promise<MarkedPicture[]> {
       withoutCameraData(readFileSync(file)).toString('base64'),
     );
     const rgba = new Uint8ClampedArray(Buffer.from(decoded.text, 'base64'));
-    pictures.push({ name: String(entry.file), grey: greyOf(rgba, decoded.width, decoded.height), corners });
+    greys.push(greyOf(rgba, decoded.width, decoded.height));
   }
   await browser.close();
-  return pictures;
+  return greys;
 }
 
 /** A JPEG file without its segments of the kind APP1, which hold what the camera noted; other files as they are. */
@@ -60,14 +75,14 @@ function withoutCameraData(file: Buffer): Buffer {
 }
 
 function cornersOf(entry: Record<string, unknown>): Point[] | undefined {
-  const isFour = (value: unknown): value is [number, number][] => {
-    return (
-      Array.isArray(value) && value.length === 4 && value.every((pair) => Array.isArray(pair) && pair.length === 2)
-    );
-  };
   const names = Object.keys(entry)
     .filter((name) => name.includes('corner') && isFour(entry[name]))
     .sort((a, b) => Number(b.startsWith('corners')) - Number(a.startsWith('corners')));
-  const found = names[0] === undefined ? undefined : (entry[names[0]] as [number, number][]);
-  return found?.map(([x, y]) => ({ x, y }));
+  const points = (entry.px_points ?? {}) as Record<string, unknown>;
+  const four = names[0] === undefined ? ['TL', 'TR', 'BR', 'BL'].map((name) => points[name]) : entry[names[0]];
+  return isFour(four) ? four.map(([x, y]) => ({ x, y })) : undefined;
+}
+
+function isFour(value: unknown): value is [number, number][] {
+  return Array.isArray(value) && value.length === 4 && value.every((pair) => Array.isArray(pair) && pair.length === 2);
 }

@@ -1,15 +1,21 @@
-// npm run bench -- photo [--photos 16] [--pictures folder]: finding and flattening the page.
+// npm run bench -- photo [--photos 16] [--pictures folder]: finding and flattening the page, following its ink.
+import { existsSync } from 'node:fs';
+import { MOST_SMALL_PX } from '../app/workers/photo-calls';
 import { type ScaledLine, solveScale } from '../core/diagram/solve-scale';
 import { distance, type Point, vectorBetween } from '../core/geometry/point';
 import { type ProposedCorners, proposedCorners } from '../core/picture/corners';
-import { refinedCorners } from '../core/picture/corners-refined';
+import { refinedCorners, refinedSides } from '../core/picture/corners-refined';
+import { type Grey, halved } from '../core/picture/grey';
 import { foundGrid } from '../core/picture/grid';
 import { photoToSquares } from '../core/picture/grid-map';
 import { flattenedPage, photoToPage } from '../core/picture/page-map';
 import { type GeneratedPhoto, generatedPhoto, SET_SIZE, settingsOf } from '../tests/picture/generated-photo';
+import { PIECE_26_IN } from '../tests/picture/printed-page';
+import { tracedTruth } from '../tests/picture/traced-truth';
 import type { Figure } from './figure';
+import { inkFigures } from './ink';
 import { openCvFigures } from './photo-opencv';
-import { markedPictures } from './photo-pictures';
+import { markedPictures, PICTURES_BESIDE } from './photo-pictures';
 import { quantile, timesOf } from './timing';
 
 const SIZE = { width: 1200, height: 1600 };
@@ -20,18 +26,16 @@ const FOUND_WITHIN = 0.005;
 /** Corners read by eye, often at the outside of a thick line, are good to so many pixels or such a share of the longer side. */
 const READ_WITHIN = { px: 10, share: 0.01 };
 
-/** The drawing on the generated page is a fifth of full size: its piece is 26 in long. */
-const FULL_SIZE = 5;
-
 export async function photoFigures(args: readonly string[]): Promise<Figure[]> {
   const after = (name: string) => (args.includes(name) ? args[args.indexOf(name) + 1] : undefined);
   const count = Number(after('--photos') ?? SET_SIZE);
-  const folder = after('--pictures') ?? process.env.PHOTO_PICTURES;
+  const folder = after('--pictures') ?? process.env.PHOTO_PICTURES ?? PICTURES_BESIDE;
   return [
     ...(await openCvFigures()),
     ...setFigures(Array.from({ length: count }, (_, k) => Math.floor((k * SET_SIZE) / count))),
-    ...largeFigures(),
-    ...(folder === undefined ? [] : await pictureFigures(folder)),
+    ...timeFigures(),
+    ...(await pictureFigures(folder)),
+    ...(await inkFigures()),
   ];
 }
 
@@ -41,10 +45,12 @@ interface Errors {
   readonly curled: number[];
   readonly squares: number[];
   readonly corners: number[];
+  /** Of the outline traced by its ink, with the first proposal taken as it is. */
+  readonly traced: { readonly flat: number[]; readonly curled: number[] };
 }
 
 function setFigures(indices: readonly number[]): Figure[] {
-  const errors: Errors = { flat: [], curled: [], squares: [], corners: [] };
+  const errors: Errors = { flat: [], curled: [], squares: [], corners: [], traced: { flat: [], curled: [] } };
   let [first, found] = [0, 0];
   for (const index of indices) {
     const photo = generatedPhoto(settingsOf(index, SIZE));
@@ -57,6 +63,8 @@ function setFigures(indices: readonly number[]): Figure[] {
       proposed.filter((_, k) => right[k]),
       errors,
     );
+    const traced = tracedTruth(photo);
+    if (traced) errors.traced[photo.view.curl.rises === 0 ? 'flat' : 'curled'].push(traced.off / 25.4);
   }
   const worst = (list: readonly number[]) => (list.length > 0 ? Math.max(...list) : Number.NaN);
   const inches = (name: string, list: readonly number[], goal: number): Figure => {
@@ -70,6 +78,11 @@ function setFigures(indices: readonly number[]): Figure[] {
     inches('flat_page_26in_error_max', errors.flat, 1 / 16),
     inches('curled_page_26in_error_max', errors.curled, 1 / 8),
     inches('squares_26in_error_max', errors.squares, 1 / 8),
+    inches('traced_flat_26in_error_max', errors.traced.flat, 1 / 16),
+    inches('traced_curled_26in_error_max', errors.traced.curled, 1 / 8),
+    { name: 'traced_flat_26in_error_p50', value: quantile(errors.traced.flat, 0.5), unit: 'in' },
+    { name: 'traced_curled_26in_error_p50', value: quantile(errors.traced.curled, 0.5), unit: 'in' },
+    { name: 'outlines_traced', value: errors.traced.flat.length + errors.traced.curled.length, unit: '' },
     { name: 'photos', value: indices.length, unit: '' },
     { name: 'outlines_flattened', value: errors.flat.length + errors.curled.length, unit: '' },
     { name: 'grids_followed', value: errors.squares.length, unit: '' },
@@ -102,9 +115,10 @@ function isRight(photo: GeneratedPhoto, { kind, corners }: ProposedCorners): boo
 /** Each right proposal refined and laid flat, without being told the lens. */
 function measure(photo: GeneratedPhoto, proposed: readonly ProposedCorners[], errors: Errors): void {
   const { width, height, curl } = photo.view;
-  for (const { corners, mark, kind } of proposed) {
-    const outline = refinedCorners(photo.grey, corners, { mark, sides: 'bowed' });
-    if ('kind' in outline) continue;
+  for (const each of proposed) {
+    const { kind } = each;
+    const outline = refinedSides(photo.grey, each);
+    if (!outline) continue;
     errors.corners.push(cornersOff(outline.corners, trueCorners(photo, kind) ?? []));
     const options = { centre: { x: width / 2, y: height / 2 }, longSide: Math.max(width, height) };
     const map = flattenedPage(outline.sides, options);
@@ -125,7 +139,7 @@ function measure(photo: GeneratedPhoto, proposed: readonly ProposedCorners[], er
 function fullSizeError({ page, seen }: GeneratedPhoto, toFlat: (photo: Point) => Point | undefined): number {
   const flat = (place: Point) => toFlat(seen.toPhoto(place)) ?? { x: Number.NaN, y: Number.NaN };
   const line = (id: string, from: Point, to: Point): ScaledLine => {
-    return { id, run: vectorBetween(flat(from), flat(to)), length: FULL_SIZE * distance(from, to) };
+    return { id, run: vectorBetween(flat(from), flat(to)), length: PIECE_26_IN * distance(from, to) };
   };
   const [right, bottom] = [page.across - 17, page.down - 19];
   const scale = solveScale([
@@ -138,47 +152,52 @@ function fullSizeError({ page, seen }: GeneratedPhoto, toFlat: (photo: Point) =>
     return { corner, at: { x: x * scale.across, y: y * scale.down } };
   });
   const errors = placed.flatMap((a) =>
-    placed.map((b) => distance(a.at, b.at) - FULL_SIZE * distance(a.corner, b.corner)),
+    placed.map((b) => distance(a.at, b.at) - PIECE_26_IN * distance(a.corner, b.corner)),
   );
   return Math.max(...errors.map(Math.abs)) / 25.4;
 }
 
-/** Time on a photo of 12 million pixels. */
-function largeFigures(): Figure[] {
+/** Time on photos: looking for corners as it is done when a picture comes in, and each step on 12 million pixels. */
+function timeFigures(): Figure[] {
+  const usual = generatedPhoto(settingsOf(6, SIZE)).grey;
   const photo = generatedPhoto(settingsOf(6, { width: 3000, height: 4000 }));
-  const runs = { times: 3, warm: 1 };
-  const found = quantile(
-    timesOf(() => proposedCorners(photo.grey), runs),
-    0.5,
-  );
   const frame = proposedCorners(photo.grey).find(({ kind }) => kind === 'frame');
   if (!frame) throw new Error('the large photo shows its frame');
-  const refined = quantile(
-    timesOf(() => refinedCorners(photo.grey, frame.corners, { mark: 'line', sides: 'bowed' }), runs),
-    0.5,
-  );
-  const grid = quantile(
-    timesOf(() => foundGrid(photo.grey, frame.corners), runs),
-    0.5,
-  );
+  const ms = (name: string, run: () => unknown): Figure => {
+    return { name, value: quantile(timesOf(run, { times: 5, warm: 1 }), 0.5), unit: 'ms' };
+  };
   return [
-    { name: 'corners_12mp_ms', value: found, unit: 'ms' },
-    { name: 'refine_12mp_ms', value: refined, unit: 'ms' },
-    { name: 'grid_12mp_ms', value: grid, unit: 'ms' },
+    ms('corners_ms', () => everyCornerRefined(usual)),
+    ms('corners_12mp_ms', () => everyCornerRefined(photo.grey)),
+    ms('refine_12mp_ms', () => refinedCorners(photo.grey, frame.corners, { mark: 'line', sides: 'bowed' })),
+    ms('grid_12mp_ms', () => foundGrid(photo.grey, frame.corners)),
   ];
+}
+
+/** Every proposal with its sides, from a copy of at most a million pixels, as the photo worker makes them. */
+function everyCornerRefined(grey: Grey): unknown {
+  let copy = grey;
+  while (copy.width * copy.height > MOST_SMALL_PX) copy = halved(copy);
+  return proposedCorners(copy).map((each) => refinedSides(copy, each));
 }
 
 /** The share of pictures with corners read by eye that are among the first three proposals. */
 async function pictureFigures(folder: string): Promise<Figure[]> {
+  if (!existsSync(folder)) {
+    console.error(
+      `corners_found_pictures_rate is not measured: there is no folder ${folder} (name one by --pictures).`,
+    );
+    return [];
+  }
   const pictures = await markedPictures(folder);
-  const found = pictures.filter(({ grey, corners }) => {
+  const missed = pictures.filter(({ grey, corners }) => {
     const within = Math.max(READ_WITHIN.px, READ_WITHIN.share * Math.max(grey.width, grey.height));
-    return proposedCorners(grey)
-      .slice(0, 3)
-      .some((each) => cornersOff(each.corners, corners) < within);
+    const proposed = proposedCorners(grey).slice(0, 3);
+    return !proposed.some((each) => cornersOff(each.corners, corners) < within);
   });
+  for (const { name } of missed) console.error(`corners not found: ${name}`);
   return [
-    { name: 'corners_found_pictures_rate', value: found.length / pictures.length, unit: '' },
+    { name: 'corners_found_pictures_rate', value: 1 - missed.length / pictures.length, unit: '' },
     { name: 'pictures', value: pictures.length, unit: '' },
   ];
 }

@@ -9,6 +9,7 @@ const groups: Readonly<Record<string, () => Promise<readonly Figure[]>>> = {
   ],
   ink: async () => (await import('./ink')).inkFigures(),
   lay: async () => (await import('./lay')).layFigures(process.argv),
+  'lay-touch': async () => (await import('./lay-touch')).layTouchFigures(),
   photo: async () => (await import('./photo')).photoFigures(process.argv),
   pages: async () => (await import('./pages')).pagesFigures(),
   versions: async () => (await import('./versions')).versionsFigures(),

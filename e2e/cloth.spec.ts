@@ -1,7 +1,10 @@
 import { execFileSync } from 'node:child_process';
 import { expect, type Page, test } from '@playwright/test';
+import { layingOf } from '../core/cloth/garment-laying';
+import { layFaults } from '../core/cloth/lay-check';
 import { layStanding } from '../core/cloth/lay-standing';
 import { inches } from '../core/units/inch';
+import { readLength } from '../core/units/read-length';
 import { drag, fittedCanvas } from './canvas';
 import { openDemo } from './demo';
 import { openToAll } from './open-to-all';
@@ -18,12 +21,11 @@ async function write(page: Page, label: string, value: string): Promise<void> {
   await field.press('Enter');
 }
 
-/** The demo garment on cloth as wide as said, with two yards and a half of it at hand. */
+/** The demo garment on cloth as wide as said; two yards and a half of it are at hand. */
 async function withCloth(page: Page, width: string): Promise<void> {
   await openDemo(page);
   await goTo(page, 'Cloth');
-  await button(page, new RegExp(`^${width}\\sin$`)).click();
-  await write(page, 'Length at hand', '90 in');
+  await write(page, 'Width, selvedges counted', `${width} in`);
 }
 
 /** Lays until the time is up, or no lay can be shorter. */
@@ -85,7 +87,7 @@ test('the demo garment is laid straight and on the bias, compared, pinned, laid 
       const info = execFileSync('pdfinfo', [path]).toString();
       expect(Number(/Pages:\s+(\d+)/.exec(info)?.[1])).toBeGreaterThanOrEqual(pages);
       const text = execFileSync('pdftotext', [path, '-']).toString();
-      expect(text).toContain('Linden petticoat: lay on Cloth');
+      expect(text).toContain('Linden petticoat: lay on Sprigged lawn');
       expect(text.match(/Panel/g)?.length).toBeGreaterThanOrEqual(2);
       expect(execFileSync('pdffonts', [path]).toString()).toMatch(/DejaVuSans\S*\s+CID TrueType\s+Identity-H\s+yes/);
     }
@@ -97,6 +99,65 @@ test('the demo garment is laid straight and on the bias, compared, pinned, laid 
   expect(standing?.faults).toEqual([]);
   expect(standing?.lay.placed.filter(({ pinned }) => pinned)).toHaveLength(1);
   expect(trouble).toEqual([]);
+});
+
+test('a dragged piece settles against the true outline of another, and what overlaps is told while it moves', async ({
+  page,
+}) => {
+  await withCloth(page, '39');
+  await layAll(page);
+  await notebook(page).getByText('Pieces on the cloth').click();
+  const entry = notebook(page).getByRole('button', { name: /^Placket strip.*cut end/ });
+  await entry.click();
+  const places = [...((await entry.textContent()) ?? '').matchAll(/(\d[\d\s/]*?)\sin from the/g)];
+  const [x, y] = places.map(([, said]) => {
+    const read = readLength(said ?? '', { bare: 'in' });
+    if (read.kind !== 'length') throw new Error(`no place: ${said}`);
+    return read.length;
+  });
+  if (x === undefined || y === undefined) throw new Error('the placket has no place');
+  const onScreen = await fittedCanvas(page, { minX: -70, minY: -70, maxX: inches(90) + 70, maxY: inches(19) + 112 });
+  const middle = { x: inches(10), y: inches(1.5) };
+  const held = onScreen({ x: x + middle.x, y: y + middle.y });
+  // Right over the panel, and then, not let go, to the waist end of its side, a little into it.
+  await page.mouse.move(held.x, held.y);
+  await page.mouse.down();
+  const over = onScreen({ x: inches(16), y: inches(8) });
+  await page.mouse.move(over.x, over.y, { steps: 6 });
+  await expect(strip(page)).toContainText('1 fault in the lay');
+  const beside = onScreen({ x: inches(10.2), y: inches(14.4) });
+  await page.mouse.move(beside.x, beside.y, { steps: 6 });
+  await expect(strip(page)).toContainText('No overlaps');
+  await page.mouse.up();
+  await expect(strip(page)).toContainText('No overlaps');
+
+  const { garment } = await savedGarment(page);
+  const [cloth] = garment.cloths ?? [];
+  const [lay] = garment.lays ?? [];
+  const made = cloth && layingOf(garment, cloth).made;
+  if (!lay || made?.kind !== 'task') throw new Error('the lay is kept');
+  expect(layFaults(made.task, lay)).toEqual([]);
+  const isPlacket = ({ id }: { readonly id: string }) => id === cloth?.strips[0]?.id;
+  const at = lay.placed.find(isPlacket)?.at;
+  // The box of the panel reaches down to 14.2 in; the placket lies higher, at the side itself.
+  expect(at?.y).toBeLessThan(inches(13.6));
+  const nearer = lay.placed.map((place) =>
+    isPlacket(place) ? { ...place, at: { x: place.at.x, y: place.at.y - 0.1 } } : place,
+  );
+  expect(layFaults(made.task, { ...lay, placed: nearer }).map(({ kind }) => kind)).toEqual(['overlap']);
+});
+
+test('the first cloth of a garment is chosen by its width', async ({ page }) => {
+  await openDemo(page);
+  await goTo(page, 'Cloth');
+  await button(page, 'Take this cloth away').click();
+  await button(page, 'Take it away').click();
+  await expect(page.getByRole('heading', { name: 'What is it cut from?' })).toBeVisible();
+  await openToAll(page, 'before there is a cloth');
+  await button(page, /^45\sin$/).click();
+  await expect(notebook(page).getByLabel('Width, selvedges counted')).toHaveValue(/^45\sin$/);
+  await layAll(page);
+  await expect(strip(page)).toContainText('No overlaps');
 });
 
 test('laying stops within 200 ms, leaves the page live, and the best lay is there on coming back and after a reload', async ({
@@ -137,6 +198,29 @@ test('laying stops within 200 ms, leaves the page live, and the best lay is ther
   await expect(strip(page)).toContainText(/Takes\s61\sin/);
 });
 
+test('cloth a little short: a piece is cut apart along its grain where she is told, and the line is there', async ({
+  page,
+}) => {
+  await withCloth(page, '39');
+  await notebook(page).getByRole('radio', { name: 'opened out' }).check();
+  await write(page, 'Length at hand', '57 in');
+  await layAll(page);
+  await expect(strip(page)).toContainText(/Fits in the 57\sin you have: no, .* short/);
+  await notebook(page).getByRole('button', { name: 'What would make it fit?' }).click();
+  const found = notebook(page).getByText(
+    /Panel cut apart along its grain, .* from its outermost edge\. The part joined on/,
+  );
+  await expect(found).toBeVisible({ timeout: 90_000 });
+  await notebook(page).getByRole('button', { name: 'Join it there' }).click();
+  await expect(strip(page)).toContainText(/Fits in the 57\sin you have: yes/);
+  await expect(strip(page)).toContainText('No overlaps');
+  await expect(notebook(page).getByText('Panel is cut in two and joined.')).toBeVisible();
+  const { garment } = await savedGarment(page);
+  const [cloth] = garment.cloths ?? [];
+  expect(cloth && layStanding(garment, cloth)?.faults).toEqual([]);
+  expect(cloth?.pieced).toHaveLength(1);
+});
+
 test('narrow cloth refuses the bias and says what would do; a remnant, a budget, strips, and the list before cutting', async ({
   page,
 }) => {
@@ -144,7 +228,6 @@ test('narrow cloth refuses the bias and says what would do; a remnant, a budget,
   await notebook(page).getByRole('radio', { name: 'bias', exact: true }).check();
   await expect(notebook(page).getByText(/Panel takes .* across, and the cloth has .* as it lies\.$/)).toBeVisible();
   await notebook(page).getByRole('button', { name: 'Lay it on the straight' }).click();
-  await notebook(page).getByRole('button', { name: 'Placket strip' }).click();
   await layAll(page);
   await expect(strip(page)).toContainText('No overlaps');
 

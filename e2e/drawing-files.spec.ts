@@ -78,3 +78,35 @@ test('the unit is asked for where a file does not say it, and hostile files are 
   expect(box.maxY - box.minY).toBeCloseTo(500, 6);
   expect(trouble).toEqual([]);
 });
+
+test('files made to choke a reader are refused beside the page, which goes on, and nothing is changed', async ({
+  page,
+}) => {
+  const trouble = listenForTrouble(page);
+  await openDemo(page);
+  const before = JSON.stringify((await savedGarment(page)).garment.pieces);
+  await goTo(page, 'Draft');
+  const status = page.getByRole('status');
+  const laughs = Array.from({ length: 30 }, (_, k) => `<!ENTITY a${k + 1} "${`&a${k};`.repeat(10)}">`).join('');
+  const svg = '<svg xmlns="http://www.w3.org/2000/svg" width="40mm" height="50mm" viewBox="0 0 40 50">';
+  const bad = [
+    ['points.dxf', `0\nSECTION\n2\nENTITIES\n${'0\nPOINT\n'.repeat(1_000_000)}0\nENDSEC\n0\nEOF\n`, /300,000/],
+    ['laughs.svg', `<!DOCTYPE svg [<!ENTITY a0 "ha">${laughs}]>${svg}<text>&a30;</text></svg>`, /document type/],
+    ['nested.svg', `${svg}${'<g>'.repeat(1_000_000)}${'</g>'.repeat(1_000_000)}</svg>`, /deep in one another/],
+    ['broken.dxf', '0\nSECTION\n2\nENTITIES\n0\nLINE\n10\n1e999\n20\n1\n0\nENDSEC\n0\nEOF\n', /line 8/],
+    ['link.svg', `${svg}<rect fill="url(//example.com/a)" width="9" height="9"/></svg>`, /nothing is fetched here/],
+    ['press.svg', `${svg}<rect width="9" height="9" onload="document.title='run'"/></svg>`, /program in it/],
+  ] as const;
+  for (const [name, text, sentence] of bad) {
+    await test.step(name, async () => {
+      await outlines(page).setInputFiles({ name, mimeType: 'image/svg+xml', buffer: Buffer.from(text) });
+      await expect(status).toContainText(sentence, { timeout: 20_000 });
+      // It was read beside the page, which goes on meanwhile.
+      expect(page.workers().some((worker) => worker.url().includes('files.worker'))).toBe(true);
+    });
+  }
+  expect(await page.title()).not.toBe('run');
+  await expect(page.getByRole('button', { name: 'Nothing to undo' })).toBeDisabled();
+  expect(JSON.stringify((await savedGarment(page)).garment.pieces)).toBe(before);
+  expect(trouble).toEqual([]);
+});

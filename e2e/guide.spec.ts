@@ -7,7 +7,7 @@ test('the walk leads from a first visit to a checked piece, and can be left', as
   await page.getByRole('button', { name: /Be shown the whole job/ }).click();
   const walk = page.getByRole('region', { name: 'The job, one thing at a time' });
   const goOn = () => walk.getByRole('button', { name: 'Go on' }).click();
-  await expect(walk).toContainText('1 of 9');
+  await expect(walk).toContainText('1 of 10');
 
   await goOn();
   await expect(walk).toContainText('The picture, squared up');
@@ -40,7 +40,14 @@ test('the walk leads from a first visit to a checked piece, and can be left', as
     await expect(walk).toContainText('Done');
   });
   await page.reload();
-  await expect(walk).toContainText('6 of 9');
+  await expect(walk).toContainText('6 of 10');
+  await goOn();
+
+  await test.step('the lay', async () => {
+    await expect(walk).not.toContainText('Done');
+    await page.getByRole('button', { name: 'Lay the pieces' }).click();
+    await expect(walk).toContainText('Done');
+  });
   await goOn();
 
   await test.step('the pages', async () => {

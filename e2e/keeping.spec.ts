@@ -3,6 +3,7 @@ import { expect, type Page, test } from '@playwright/test';
 import { readProject } from '../app/storage/project-file';
 import { openDemo } from './demo';
 import { goTo, savedGarment } from './room';
+import { setWaist, waist } from './waist';
 
 test('a change is kept the moment it is made, and can be undone after any closing', async ({ page, context }) => {
   await openDemo(page);
@@ -217,15 +218,6 @@ test('a room that cannot be shown says so, offers the file and a report, and the
   await expect(waist(page)).toHaveValue('28 in');
   await context.close();
 });
-
-function waist(page: Page) {
-  return page.getByLabel('Waist', { exact: true });
-}
-
-async function setWaist(page: Page, value: string): Promise<void> {
-  await waist(page).fill(value);
-  await waist(page).press('Enter');
-}
 
 /** A change is on the device within a second of being made, and the page says so. */
 async function kept(page: Page): Promise<void> {

@@ -3,7 +3,7 @@ import { execFileSync } from 'node:child_process';
 import { expect, type Page, test } from '@playwright/test';
 import { openDemo } from './demo';
 import { readPages } from './read-pages';
-import { goTo } from './room';
+import { goTo, savedGarment } from './room';
 
 const notebookOf = (page: Page) => page.getByRole('complementary');
 
@@ -118,4 +118,17 @@ test('the check sheet proves a printer, says when a viewer fitted it, and how mu
   await expect(page.getByLabel('Clear margin')).toHaveValue('1/4 in');
   await type('Clear margin', '1/8 in');
   await expect(page.getByText('All ink keeps 1/4 in from the edge, which is what your printer loses.')).toBeVisible();
+
+  await page.getByLabel('Each side by itself').check();
+  await expect(page.getByLabel('Clear margin')).toBeHidden();
+  for (const [side, loses] of [
+    ['At the top', '1/8 in'],
+    ['At the bottom', '1/2 in'],
+  ] as const) {
+    await expect(page.getByLabel(side)).toHaveValue('1/4 in');
+    await type(side, loses);
+    await expect(page.getByLabel(side)).toHaveValue(loses);
+  }
+  const { garment } = await savedGarment(page);
+  expect(garment.paper).toMatchObject({ loses: 12.7, margin: 12.7, losesAt: { top: 3.175, bottom: 12.7, left: 6.35 } });
 });

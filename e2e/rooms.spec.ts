@@ -70,11 +70,10 @@ const ROOMS: readonly Room[] = [
     table: [(page) => page.getByRole('application'), button('Let them change places'), button('Show everything')],
     notebook: [(page) => page.getByLabel('With a piece of')],
   },
-  { name: 'Cloth', table: [(page) => page.getByRole('heading', { name: 'What is it cut from?' }), button('36 in')] },
   {
     name: 'Cloth',
-    table: [button('A remnant, or a garment taken apart')],
-    notebook: [],
+    table: [(page) => page.getByRole('application'), button('Lay the pieces'), button('Show everything')],
+    notebook: [(page) => page.getByLabel('Width, selvedges counted')],
   },
   {
     name: 'Paper',

@@ -2,6 +2,7 @@
 import { readFile, writeFile } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import { type Project, readProject } from '../app/storage/project-file';
+import { paperWords } from '../app/words/paper';
 import { paperSheetWords } from '../app/words/paper-sheet';
 import type { Garment } from '../core/garment/garment';
 import { readStoredGarment } from '../core/garment/migrate';
@@ -47,6 +48,8 @@ export async function main(args: readonly string[]): Promise<number> {
     await writeFile(wanted.out, made.bytes).catch(() => {
       throw new Refused(`${wanted.out} cannot be written.`);
     });
+    for (const { name } of made.leftOut)
+      console.log(`Not in it: ${name || 'a piece without a name'}. ${paperWords.tooLarge}`);
     console.log(`${made.pages} pages for ${garment.paper.size} are in ${wanted.out}. Print at 100 %, then measure.`);
     return 0;
   } catch (error) {

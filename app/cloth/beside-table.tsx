@@ -3,6 +3,7 @@ import { againstAtHand } from '../../core/cloth/cloth-sums';
 import { keptLay, type Laying, layingOf } from '../../core/cloth/garment-laying';
 import type { Lay } from '../../core/cloth/lay-task';
 import { beforeShrinking } from '../../core/cloth/shrinkage';
+import { chartLength } from '../../core/cloth/yardage-chart';
 import { changeCloth, keepLay } from '../../core/garment/cloth-edits';
 import type { Garment } from '../../core/garment/garment';
 import type { GarmentCloth } from '../../core/garment/garment-cloth';
@@ -40,6 +41,7 @@ export function BesideTable({ garment, cloth, lay, what, variants, lays }: Besid
   const rows = variants.map((variant) => rowOf(variant, { cloth, lay, lays }));
   const need = (grain: string) => rows.find(({ variant }) => variant.cloth.grain === grain)?.needed;
   const [straight, bias] = [need('straight'), need('bias')];
+  const now = rows.find(({ isNow }) => isNow)?.needed;
   return (
     <>
       <table className={styles.beside}>
@@ -58,18 +60,26 @@ export function BesideTable({ garment, cloth, lay, what, variants, lays }: Besid
           {rows.map(({ variant, isNow, needed, found }) => {
             const { width, grain } = variant.cloth;
             const opened = variant.cloth.folded !== cloth.folded ? `, ${words.foldedWays.open}` : '';
+            const chart =
+              what === 'widths' && !isNow && now !== undefined ? chartLength(now, cloth.width, width) : undefined;
             const name = what === 'grains' ? `${words.grains[grain]}${opened}` : length(width);
             return (
               <tr key={name} data-now={isNow || undefined}>
                 <th scope="row">{name}</th>
                 {needed === undefined ? (
-                  <td colSpan={1 + Number(cloth.atHand !== undefined) + Number(hasCost)}>{whyNot(variant, length)}</td>
+                  <td colSpan={1 + Number(cloth.atHand !== undefined) + Number(hasCost)}>
+                    {whyNot(variant, length)}
+                    {chart !== undefined && <span className={styles.small}> {words.byChart(chart)}</span>}
+                  </td>
                 ) : (
                   <>
                     <td>
                       {length(needed)}
                       <br />
-                      <span className={styles.small}>{words.bought(needed, shownIn)}</span>
+                      <span className={styles.small}>
+                        {words.bought(needed, shownIn)}
+                        {chart !== undefined && `; ${words.byChart(chart)}`}
+                      </span>
                     </td>
                     {cloth.atHand !== undefined && <td>{leftOf(needed, cloth.atHand, length)}</td>}
                     {hasCost && <td>{costSaid(variant.cloth, needed, shownIn)}</td>}

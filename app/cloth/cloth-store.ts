@@ -2,8 +2,8 @@ import { create } from 'zustand';
 import type { PlaceKey } from '../../core/cloth/lay-by-hand';
 import type { Lay } from '../../core/cloth/lay-task';
 import type { LaidGrain } from '../../core/cloth/piece-to-lay';
-import type { Piecing } from '../../core/cloth/piecing';
 import type { Garment } from '../../core/garment/garment';
+import type { GarmentCloth, PieceJoin } from '../../core/garment/garment-cloth';
 import { useGarment } from '../state/garment-store';
 
 /** Laying that goes on: the share of its time gone by, and the best lay so far. */
@@ -20,11 +20,16 @@ export interface Beside {
   readonly lays: ReadonlyMap<string, Lay>;
 }
 
-/** What the search for a join came to. */
-export type JoinSought =
+/** What the search for help with a short cloth came to: another way of folding it, a join, or both. */
+export type HelpSought =
   | { readonly kind: 'seeking' }
   | { readonly kind: 'none' }
-  | { readonly kind: 'found'; readonly piecing: Piecing; readonly lay: Lay };
+  | {
+      readonly kind: 'found';
+      readonly folded: GarmentCloth['folded'];
+      readonly join: Pick<PieceJoin, 'id' | 'at'> | undefined;
+      readonly lay: Lay;
+    };
 
 interface ClothState {
   readonly clothId: string | undefined;
@@ -34,7 +39,7 @@ interface ClothState {
   readonly beside: Beside | undefined;
   /** How much of setting beside is done, while it goes on. */
   readonly besideShare: number | undefined;
-  readonly join: JoinSought | undefined;
+  readonly helps: HelpSought | undefined;
   /** What is being drawn on the cloth, corner by corner. */
   readonly drawing:
     | { readonly what: 'flaw' | 'shape'; readonly corners: readonly { x: number; y: number }[] }
@@ -51,7 +56,7 @@ const begin: ClothState = {
   trouble: undefined,
   beside: undefined,
   besideShare: undefined,
-  join: undefined,
+  helps: undefined,
   drawing: undefined,
   seconds: 10,
   runs: 0,
@@ -65,7 +70,7 @@ export const besideKey = (width: number, grain: LaidGrain) => `${Math.round(widt
 
 /** Takes another cloth in hand. */
 export function takeCloth(clothId: string): void {
-  useCloth.setState({ clothId, inHand: undefined, trouble: undefined, join: undefined, drawing: undefined });
+  useCloth.setState({ clothId, inHand: undefined, trouble: undefined, helps: undefined, drawing: undefined });
 }
 
 // Another garment has other cloths.

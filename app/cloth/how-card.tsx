@@ -3,6 +3,7 @@ import { joinForWidth, stripInLengths, waysOut } from '../../core/cloth/ways-out
 import type { Garment } from '../../core/garment/garment';
 import type { GarmentCloth } from '../../core/garment/garment-cloth';
 import { inches } from '../../core/units/inch';
+import { writeLength } from '../../core/units/write-length';
 import { useTable } from '../state/table-store';
 import { Button } from '../ui/button';
 import { Card } from '../ui/card';
@@ -56,6 +57,11 @@ export function HowCard({ garment, cloth, lay }: HowCardProps) {
           editCloth(cloth, (now) => (degrees === 0 ? without(now, 'tilt') : { ...now, tilt: degrees / DEGREES }))
         }
       />
+      {cloth.tilt ? (
+        <Note tone="warn">{words.tiltWarning(cloth.tilt * DEGREES)}</Note>
+      ) : (
+        <p className={styles.small}>{words.tiltNone}</p>
+      )}
       {cloth.folded !== 'open' && !cloth.shape && (
         <Switch
           label={words.openedOut}
@@ -143,7 +149,7 @@ function Refused({ garment, cloth, lay, reasons }: HowCardProps & { readonly rea
             </Button>
           )}
           {tooWide.map(({ id, across }) => (
-            <TooWideWays key={id} cloth={cloth} lay={lay} id={id} across={across} name={laidName(id, garment, cloth)} />
+            <TooWideWays key={id} {...{ cloth, lay, id, across, shownIn }} name={laidName(id, garment, cloth)} />
           ))}
         </div>
       )}
@@ -157,11 +163,12 @@ interface TooWideProps {
   readonly lay: ShownLay;
   readonly id: string;
   readonly across: number;
+  readonly shownIn: Garment['shownIn'];
   readonly name: string;
 }
 
 /** A piece too wide is joined; a bias strip too long is cut in several lengths. */
-function TooWideWays({ cloth, lay, id, across, name }: TooWideProps) {
+function TooWideWays({ cloth, lay, id, across, shownIn, name }: TooWideProps) {
   const strip = cloth.strips.find((one) => one.id === id);
   const lengths = strip && stripInLengths(strip, across, JOIN_ALLOWANCE / 2);
   if (lengths) {
@@ -185,7 +192,7 @@ function TooWideWays({ cloth, lay, id, across, name }: TooWideProps) {
     <Button
       onPress={() => editCloth(cloth, (now) => ({ ...now, pieced: [...(now.pieced ?? []), join] }), words.labels.join)}
     >
-      {words.wayJoin(name)}
+      {words.wayJoin(name, writeLength(across - JOIN_ALLOWANCE, { shownIn, step: 'eighth' }))}
     </Button>
   );
 }

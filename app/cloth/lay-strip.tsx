@@ -8,6 +8,7 @@ import { useCloth } from './cloth-store';
 import { pinPlace, turnPlace } from './lay-tool';
 import { startLaying, stopLaying } from './laying';
 import { laidName } from './names';
+import { placeSaid } from './place-said';
 import type { ShownLay } from './shown-lay';
 
 interface LayStripProps {
@@ -100,7 +101,10 @@ function InHand({ garment, cloth, lay }: LayStripProps) {
   const worked = { garment, cloth, lay };
   return (
     <div className={styles.inHand}>
-      <strong>{laidName(one.place.id, garment, cloth)}</strong>
+      <p className={styles.held}>
+        <strong>{laidName(one.place.id, garment, cloth)}</strong>{' '}
+        <span className={styles.small}>{placeSaid(one, garment, cloth)}</span>
+      </p>
       <Button
         icon="turn"
         disabled={one.piece.stances.length < 2 || one.place.pinned === true}

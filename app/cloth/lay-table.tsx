@@ -13,6 +13,7 @@ import { laidName } from './names';
 import { type ClothLaidOut, layRing, paintCloth, paintEnd } from './paint-cloth';
 import { paintLay } from './paint-lay';
 import type { ShownLay } from './shown-lay';
+import { READS_ACROSS, turnedBox, turnedPaint, turnedTool, useTurnedCloth } from './turned-cloth';
 
 interface LayTableProps {
   readonly garment: Garment;
@@ -29,6 +30,8 @@ const BEYOND = 120;
 
 const keepNothing = () => undefined;
 
+const straightPaint = (paint: Paint): Paint => paint;
+
 /** What lies here is gone over by the keys of the tool: pieces of cloth, not of the table. */
 const NO_PIECES: readonly Piece[] = [];
 
@@ -44,15 +47,19 @@ export function LayTable({ garment, cloth, lay }: LayTableProps) {
     laidLength(laying.cloth) ?? LEAST_LENGTH,
     laying.cloth.shape ? 0 : Math.ceil(((lay.standing?.lay.length ?? 0) + BEYOND) / 100) * 100,
   );
-  const fit = useMemo(
-    () => ({ minX: -MARGIN, minY: -MARGIN, maxX: length + MARGIN, maxY: across + 1.6 * MARGIN }),
-    [length, across],
-  );
+  const isTurned = useTurnedCloth();
+  const fit = useMemo(() => {
+    const box = { minX: -MARGIN, minY: -MARGIN, maxX: length + MARGIN, maxY: across + 1.6 * MARGIN };
+    return isTurned ? turnedBox(box) : box;
+  }, [length, across, isTurned]);
   const latest = useRef({ garment, cloth, lay });
   useLayoutEffect(() => {
     latest.current = { garment, cloth, lay };
   });
-  const tool = useMemo(() => layTool(() => latest.current), []);
+  const tool = useMemo(() => {
+    const straight = layTool(() => latest.current);
+    return isTurned ? turnedTool(straight) : straight;
+  }, [isTurned]);
   const laidOut = useMemo<ClothLaidOut>(() => {
     const ground = made.kind === 'task' ? made.task.ground : { across, kept: [] };
     const end = laying.cloth.shape ? undefined : laidLength(laying.cloth);
@@ -61,10 +68,12 @@ export function LayTable({ garment, cloth, lay }: LayTableProps) {
   const still = useCallback<Paint>((ink, ground) => paintCloth(ink, laidOut, ground), [laidOut]);
   const moving = useCallback<Paint>(
     (ink, ground) => {
-      paintLay(ink, { shown, faults, inHand, name: (id) => laidName(id, garment, cloth) }, ground);
+      const angle = isTurned ? READS_ACROSS : 0;
+      const name = (id: string) => laidName(id, garment, cloth);
+      paintLay(ink, { shown, faults, inHand, name, joins: cloth.pieced ?? [], angle }, ground);
       paintEnd(ink, laidOut, ground);
     },
-    [shown, faults, inHand, garment, cloth, laidOut],
+    [shown, faults, inHand, garment, cloth, laidOut, isTurned],
   );
   const drawn = useCallback<Paint>(
     (ink, { px }) => {
@@ -82,9 +91,10 @@ export function LayTable({ garment, cloth, lay }: LayTableProps) {
     },
     [drawing],
   );
+  const asSeen = isTurned ? turnedPaint : straightPaint;
   return (
     <PiecesTable
-      key={cloth.id}
+      key={`${cloth.id} ${isTurned}`}
       view={undefined}
       onView={keepNothing}
       fit={fit}
@@ -93,8 +103,9 @@ export function LayTable({ garment, cloth, lay }: LayTableProps) {
       label={words.tableLabel}
       shownIn={shownIn}
       pieces={NO_PIECES}
-      still={[still]}
-      moving={[moving, drawn]}
+      leftwards={isTurned}
+      still={useMemo(() => [asSeen(still)], [asSeen, still])}
+      moving={useMemo(() => [asSeen(moving), asSeen(drawn)], [asSeen, moving, drawn])}
     />
   );
 }

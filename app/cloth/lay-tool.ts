@@ -1,4 +1,7 @@
 import { isPlace, movedTo, type PlaceKey, pinnedPlace, turned } from '../../core/cloth/lay-by-hand';
+import { faultsOf } from '../../core/cloth/lay-standing';
+import { matchedPlace } from '../../core/cloth/matched-place';
+import { beginTouching, touchingPlace } from '../../core/cloth/touching';
 import { keepLay } from '../../core/garment/cloth-edits';
 import type { Garment } from '../../core/garment/garment';
 import type { GarmentCloth, KeptLay } from '../../core/garment/garment-cloth';
@@ -11,9 +14,8 @@ import { say } from '../ui/say';
 import { clothWords as words } from '../words/cloth';
 import { useCloth } from './cloth-store';
 import { stopLaying } from './laying';
-import { laidName } from './names';
-import { currentLay, type Shown, type ShownLay } from './shown-lay';
-import { snapped } from './snap-lay';
+import { laidWay, placeSaid, saidOf } from './place-said';
+import { currentLay, type Shown, type ShownLay, shownOf } from './shown-lay';
 
 /** By how much an arrow key moves a piece (mm), alone and with Shift. */
 const STEPS: Readonly<Record<ShownIn, readonly [number, number]>> = {
@@ -67,14 +69,16 @@ export function layTool(now: () => Worked): Tool {
       }
       if (key === 'PageDown' || key === 'PageUp') return chooseNext(now(), key === 'PageDown' ? 1 : -1);
       if (!inHand) return false;
-      if (key === 't' || key === 'T') turnPlace(now(), inHand);
-      else if (key === 'p' || key === 'P') pinPlace(now(), inHand);
+      const worked = now();
+      if (key === 't' || key === 'T') turnPlace(worked, inHand);
+      else if (key === 'p' || key === 'P') pinPlace(worked, inHand);
       else {
         const way = WAYS[key];
         if (!way) return false;
-        const step = STEPS[now().garment.shownIn][shift ? 1 : 0];
-        nudge(now(), inHand, { x: way[0] * step, y: way[1] * step });
+        const step = STEPS[worked.garment.shownIn][shift ? 1 : 0];
+        nudge(worked, inHand, { x: way[0] * step, y: way[1] * step });
       }
+      sayPlace(worked, inHand);
       return true;
     },
   };
@@ -91,17 +95,17 @@ function dragOf(now: () => Worked, hit: Shown, at: PointerAt) {
   const key: PlaceKey = { id: hit.place.id, copy: hit.place.copy };
   const { inHand: before } = useCloth.getState();
   useCloth.setState({ inHand: key });
-  const { task, standing, shown } = now().lay;
-  const others = shown.filter(({ place }) => !isPlace(place, key));
+  const { task, standing } = now().lay;
   const begun = standing?.lay;
   let moving = false;
+  const settled = settling(now(), hit);
   return {
     move: ({ world, reach, free }: PointerAt) => {
       if (!task || !begun || standing.changed || hit.place.pinned) return;
       if (!moving) useGarment.getState().beginDrag(words.labels.move);
       moving = true;
       const to = { x: hit.place.at.x + world.x - at.world.x, y: hit.place.at.y + world.y - at.world.y };
-      const place = free ? to : snapped({ at: to, ring: hit.ring, piece: hit.piece }, others, { task, reach });
+      const place = free ? to : settled(to, reach);
       useGarment.getState().drag((garment) => keepLay(garment, movedTo(task, begun, key, place)));
     },
     end: () => {
@@ -114,6 +118,23 @@ function dragOf(now: () => Worked, hit: Shown, at: PointerAt) {
   };
 }
 
+/** Where a dragged piece settles: on the repeat of the cloth, or against the true outlines of what is near. */
+function settling({ lay }: Worked, { piece, place, ring }: Shown): (to: Point, reach: number) => Point {
+  const { task, laying } = lay;
+  const stance = piece.stances[place.stance];
+  const { repeat } = task?.ground ?? {};
+  if (repeat && stance) return (to) => matchedPlace(piece, stance, repeat, to);
+  const { made } = laying;
+  const touching = beginTouching({
+    ring,
+    others: [...lay.shown.flatMap((one) => (one.place === place ? [] : [one.ring])), ...(task?.ground.kept ?? [])],
+    across: task?.ground.across ?? 0,
+    end: made.kind === 'task' ? made.lengthAtHand : undefined,
+    onFold: piece.onFold,
+  });
+  return (to, reach) => touchingPlace(touching, to, reach);
+}
+
 /** Takes the next piece in hand, or the one before. */
 function chooseNext({ lay, garment, cloth }: Worked, by: 1 | -1): boolean {
   const { shown } = lay;
@@ -124,8 +145,19 @@ function chooseNext({ lay, garment, cloth }: Worked, by: 1 | -1): boolean {
   if (!next) return false;
   const { id, copy } = next.place;
   useCloth.setState({ inHand: { id, copy } });
-  say(words.chosen(laidName(id, garment, cloth)));
+  say(words.chosen(saidOf(next, garment, cloth), placeSaid(next, garment, cloth)));
   return true;
+}
+
+/** Says where a piece lies after what was done to it, and what is wrong with the lay then. */
+function sayPlace({ garment: { id }, cloth: { id: clothId } }: Worked, key: PlaceKey): void {
+  const { garment } = useGarment.getState();
+  const cloth = garment?.cloths?.find((one) => one.id === clothId);
+  const current = garment?.id === id ? currentLay(garment, clothId) : undefined;
+  const one = current && shownOf(current.task, current.lay).find(({ place }) => isPlace(place, key));
+  if (!garment || !cloth || !current || !one) return;
+  const parts = [placeSaid(one, garment, cloth), laidWay(one), one.place.pinned ? words.pinned : ''];
+  say(words.nowAt(parts.filter((part) => part !== '').join(', '), faultsOf(current.task, current.lay).length));
 }
 
 /** Turns the piece in hand to the next way its grain allows. */

@@ -55,7 +55,7 @@ export async function startLaying(garment: Garment, cloth: GarmentCloth): Promis
   useCloth.setState({
     running: { clothId: cloth.id, share: 0, live: undefined },
     trouble: undefined,
-    join: undefined,
+    helps: undefined,
     runs: runs + 1,
   });
   const from = isOf

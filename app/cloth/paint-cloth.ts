@@ -45,13 +45,13 @@ function paintLength(ink: CanvasRenderingContext2D, laid: ClothLaidOut, { px }: 
   const { across } = ground;
   const folded = cloth.folded;
   const selvedge = Math.max(cloth.selvedge, LEAST_SELVEDGE);
-  ink.fillStyle = canvasColours.sheet;
-  ink.globalAlpha = 0.85;
+  ink.fillStyle = canvasColours.cloth;
+  ink.globalAlpha = 0.9;
   ink.fillRect(0, 0, length, across);
   ink.globalAlpha = 1;
   const bands = folded === 'lengthwise' ? [across] : [-selvedge, across];
   for (const y of bands) {
-    ink.fillStyle = canvasColours.paper;
+    ink.fillStyle = canvasColours.clothDeep;
     ink.fillRect(0, y, length, selvedge);
     ink.strokeStyle = canvasColours.inkSoft;
     ink.lineWidth = px;
@@ -118,8 +118,8 @@ function paintRemnant(ink: CanvasRenderingContext2D, shape: readonly Point[], { 
     ink,
     shape.map(({ x, y }) => ({ x: x - left, y: y - top })),
   );
-  ink.fillStyle = canvasColours.sheet;
-  ink.globalAlpha = 0.85;
+  ink.fillStyle = canvasColours.cloth;
+  ink.globalAlpha = 0.9;
   ink.fill();
   ink.globalAlpha = 1;
   ink.strokeStyle = canvasColours.ink;

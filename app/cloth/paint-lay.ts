@@ -1,8 +1,11 @@
 import { isPlace, type PlaceKey } from '../../core/cloth/lay-by-hand';
 import type { LayFault } from '../../core/cloth/lay-check';
 import type { ToLay } from '../../core/cloth/lay-task';
+import { joinLine } from '../../core/cloth/piecing';
 import { ringCentre } from '../../core/cloth/ring-middle';
+import { inStance } from '../../core/cloth/stance-outline';
 import { lineStyles } from '../../core/drawing/line-styles';
+import type { PieceJoin } from '../../core/garment/garment-cloth';
 import { boxOfPoints } from '../../core/geometry/bounds';
 import type { Point } from '../../core/geometry/point';
 import { writeWords } from '../table/ink';
@@ -14,21 +17,28 @@ import type { Shown } from './shown-lay';
 /** As on the pieces of the other rooms: a quarter of a millimetre on paper is one pixel. */
 const PX_A_WIDTH = 4;
 
+/** A piece less wide than this (px) has room for its name only. */
+const NARROW = 40;
+
 interface LayPainted {
   readonly shown: readonly Shown[];
   readonly faults: readonly LayFault[];
   readonly inHand: PlaceKey | undefined;
   readonly name: (id: string) => string;
+  readonly joins: readonly PieceJoin[];
+  /** Where words have to be turned to so that they read across the screen. */
+  readonly angle: number;
 }
 
 /** The pieces on the cloth, the one in hand last; what overlaps is hatched and marked. */
 export function paintLay(ink: CanvasRenderingContext2D, lay: LayPainted, ground: Ground): void {
-  const { shown, faults, inHand, name } = lay;
+  const { shown, faults, inHand, name, joins, angle } = lay;
   const ordered = [...shown].sort((a, b) => Number(isPlace(a.place, inHand)) - Number(isPlace(b.place, inHand)));
   for (const one of ordered) paintPiece(ink, one, { ground, inHand: isPlace(one.place, inHand) });
+  if (joins.length > 0) for (const one of ordered) paintJoin(ink, one, { ground, joins });
   for (const one of ordered)
-    paintWords(ink, one, { ground, text: name(one.place.id), inHand: isPlace(one.place, inHand) });
-  for (const fault of faults) if (fault.kind === 'overlap') paintOverlap(ink, fault.at, ground);
+    paintWords(ink, one, { ground, text: name(one.place.id), inHand: isPlace(one.place, inHand), angle });
+  for (const fault of faults) if (fault.kind === 'overlap') paintOverlap(ink, fault.at, ground, angle);
 }
 
 function paintPiece(
@@ -37,8 +47,8 @@ function paintPiece(
   { ground: { px }, inHand }: { readonly ground: Ground; readonly inHand: boolean },
 ): void {
   layRing(ink, ring);
-  ink.globalAlpha = inHand ? 0.85 : 0.7;
-  ink.fillStyle = inHand ? canvasColours.chalkPale : canvasColours.paper;
+  ink.globalAlpha = 0.85;
+  ink.fillStyle = inHand ? canvasColours.chalkPale : canvasColours.sheet;
   ink.fill();
   ink.globalAlpha = 1;
   ink.lineJoin = 'round';
@@ -63,26 +73,68 @@ function paintPiece(
   ink.setLineDash([]);
 }
 
-function paintWords(
-  ink: CanvasRenderingContext2D,
-  { ring, place, piece }: Shown,
-  { ground: { px }, text, inHand }: { readonly ground: Ground; readonly text: string; readonly inHand: boolean },
-): void {
-  const middle = middleOf({ ring, place, piece });
+interface Worded {
+  readonly ground: Ground;
+  readonly text: string;
+  readonly inHand: boolean;
+  readonly angle: number;
+}
+
+function paintWords(ink: CanvasRenderingContext2D, one: Shown, { ground: { px }, text, inHand, angle }: Worded): void {
+  const { ring, place, piece } = one;
+  const middle = middleOf(one);
   const box = boxOfPoints(ring);
   if (!box) return;
-  const stance = piece.stances[place.stance];
-  if (stance)
-    paintGrain(ink, middle, { px, turn: stance.turn, room: Math.min(box.maxX - box.minX, box.maxY - box.minY) });
-  if ((box.maxX - box.minX) / px < 24) return;
+  const [wide, high] = [box.maxX - box.minX, box.maxY - box.minY];
+  const turn = piece.stances[place.stance]?.turn ?? 0;
+  const [less, more] = [Math.min(wide, high) / px, Math.max(wide, high) / px];
+  if (more < 24) return;
+  if (less < NARROW) {
+    // Along it, and its grain is not shown: there is no room beside the words.
+    const along = wide >= high ? 0 : -Math.PI / 2;
+    const colours = inHand ? { colour: canvasColours.chalkDeep } : {};
+    writeWords(ink, text, { at: middle, px, angle: less < more / 2 ? along : angle, sizePx: 14, ...colours });
+    if (place.pinned) paintPin(ink, middle, { px, angle, below: 0 });
+    return;
+  }
+  const half = grainHalf(Math.min(wide, high), px);
+  if (half > 0) paintGrain(ink, middle, { px, turn, half });
+  // Over the grain line, clear of it where it stands upright on the screen.
+  const upright = Math.abs(Math.sin(turn - angle)) * half;
   writeWords(ink, text, {
     at: middle,
     px,
+    angle,
     sizePx: 14,
-    offset: { x: 0, y: -13 },
+    offset: { x: 0, y: -13 - upright / px },
     ...(inHand ? { colour: canvasColours.chalkDeep } : {}),
   });
-  if (place.pinned) paintPin(ink, middle, px);
+  if (place.pinned) paintPin(ink, middle, { px, angle, below: upright });
+}
+
+/** Where a piece is cut apart and joined: a stitch line across each of its parts. */
+function paintJoin(
+  ink: CanvasRenderingContext2D,
+  { piece, place }: Shown,
+  { ground: { px }, joins }: { readonly ground: Ground; readonly joins: readonly PieceJoin[] },
+): void {
+  const line = joinLine(piece, joins);
+  const stance = piece.stances[place.stance];
+  if (!line || !stance) return;
+  const corner = boxOfPoints(piece.outline.map((point) => inStance(point, stance)));
+  if (!corner) return;
+  ink.strokeStyle = canvasColours.ink;
+  ink.lineWidth = lineStyles.stitch.width * PX_A_WIDTH * px;
+  ink.setLineDash([8 * px, 4 * px]);
+  ink.beginPath();
+  line.forEach((point, i) => {
+    const { x, y } = inStance(point, stance);
+    const at = { x: x - corner.minX + place.at.x, y: y - corner.minY + place.at.y };
+    if (i === 0) ink.moveTo(at.x, at.y);
+    else ink.lineTo(at.x, at.y);
+  });
+  ink.stroke();
+  ink.setLineDash([]);
 }
 
 /** The middle of each piece in each way it lies, from the corner of its box. */
@@ -99,14 +151,18 @@ function middleOf({ ring, place, piece }: Shown): Point {
   return middle;
 }
 
+/** Half the length of the grain line drawn where there is so much room; none where it would be too short to read. */
+function grainHalf(room: number, px: number): number {
+  const half = Math.min(room * 0.3, 60 * px);
+  return half < 8 * px ? 0 : half;
+}
+
 /** The straight of the grain, as an arrow at both ends. */
 function paintGrain(
   ink: CanvasRenderingContext2D,
   at: Point,
-  { px, turn, room }: { readonly px: number; readonly turn: number; readonly room: number },
+  { px, turn, half }: { readonly px: number; readonly turn: number; readonly half: number },
 ): void {
-  const half = Math.min(room * 0.3, 60 * px);
-  if (half < 8 * px) return;
   const head = 5 * px;
   ink.save();
   ink.translate(at.x, at.y);
@@ -127,23 +183,37 @@ function paintGrain(
 }
 
 /** A pin through the piece, seen from above. */
-function paintPin(ink: CanvasRenderingContext2D, at: Point, px: number): void {
-  const [x, y] = [at.x, at.y + 16 * px];
+function paintPin(
+  ink: CanvasRenderingContext2D,
+  at: Point,
+  { px, angle, below }: { readonly px: number; readonly angle: number; readonly below: number },
+): void {
+  ink.save();
+  ink.translate(at.x, at.y);
+  ink.rotate(angle);
+  ink.translate(0, below + 16 * px);
+  ink.scale(px, px);
   ink.strokeStyle = canvasColours.ink;
   ink.fillStyle = canvasColours.chalk;
-  ink.lineWidth = 2 * px;
+  ink.lineWidth = 2;
   ink.beginPath();
-  ink.moveTo(x - 14 * px, y + 5 * px);
-  ink.lineTo(x + 8 * px, y - 3 * px);
+  ink.moveTo(-14, 5);
+  ink.lineTo(8, -3);
   ink.stroke();
   ink.beginPath();
-  ink.arc(x + 11 * px, y - 4 * px, 5 * px, 0, 2 * Math.PI);
+  ink.arc(11, -4, 5, 0, 2 * Math.PI);
   ink.fill();
   ink.stroke();
+  ink.restore();
 }
 
 /** Where two pieces lie over one another: hatched both ways in a heavy line, with a mark. */
-function paintOverlap(ink: CanvasRenderingContext2D, rings: readonly (readonly Point[])[], { px }: Ground): void {
+function paintOverlap(
+  ink: CanvasRenderingContext2D,
+  rings: readonly (readonly Point[])[],
+  { px }: Ground,
+  angle: number,
+): void {
   for (const ring of rings) {
     hatch(ink, ring, { px, colour: canvasColours.wrong, both: true });
     layRing(ink, ring);
@@ -151,6 +221,6 @@ function paintOverlap(ink: CanvasRenderingContext2D, rings: readonly (readonly P
     ink.lineWidth = 3 * px;
     ink.stroke();
     const at = ringCentre(ring);
-    writeWords(ink, '!', { at, px, sizePx: 22, colour: canvasColours.wrong });
+    writeWords(ink, '!', { at, px, angle, sizePx: 22, colour: canvasColours.wrong });
   }
 }

@@ -3,8 +3,6 @@ import { isPlace } from '../../core/cloth/lay-by-hand';
 import { keepLay } from '../../core/garment/cloth-edits';
 import type { Garment } from '../../core/garment/garment';
 import type { GarmentCloth } from '../../core/garment/garment-cloth';
-import { boxOfPoints } from '../../core/geometry/bounds';
-import { writeLength } from '../../core/units/write-length';
 import { useGarment } from '../state/garment-store';
 import { Button } from '../ui/button';
 import { Card } from '../ui/card';
@@ -12,8 +10,8 @@ import { clothWords as words } from '../words/cloth';
 import styles from './cloth.module.css';
 import { useCloth } from './cloth-store';
 import { stopLaying } from './laying';
-import { laidName } from './names';
-import { currentLay, type Shown, type ShownLay } from './shown-lay';
+import { placeSaid, saidOf } from './place-said';
+import { currentLay, type ShownLay } from './shown-lay';
 
 interface PlacesCardProps {
   readonly garment: Garment;
@@ -61,27 +59,5 @@ export function PlacesCard({ garment, cloth, lay }: PlacesCardProps) {
         </div>
       )}
     </Card>
-  );
-}
-
-/** What a laid piece is called, with its number and how it is held. */
-export function saidOf({ place, piece }: Shown, garment: Garment, cloth: GarmentCloth): string {
-  const parts = [
-    laidName(place.id, garment, cloth),
-    words.copyOf(place.copy, piece.count),
-    piece.onFold ? words.onFold : '',
-    place.pinned ? words.pinned : '',
-  ];
-  return parts.filter((part) => part !== '').join(', ');
-}
-
-/** Where a piece lies, in numbers. */
-export function placeSaid({ ring }: Shown, { shownIn }: Garment, { folded, shape }: GarmentCloth): string {
-  const box = boxOfPoints(ring);
-  const length = (mm: number) => writeLength(mm, { shownIn, step: 'eighth' });
-  return words.place(
-    length(box?.minX ?? 0),
-    length(box?.minY ?? 0),
-    folded === 'lengthwise' && !shape ? 'fold' : 'selvedge',
   );
 }

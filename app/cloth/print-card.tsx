@@ -16,7 +16,7 @@ import { clothWords as words } from '../words/cloth';
 import { fontAddresses, pdfWork } from '../workers/pdf-calls';
 import styles from './cloth.module.css';
 import { laidName } from './names';
-import { placeSaid, saidOf } from './places-card';
+import { placeSaid, saidOf } from './place-said';
 import type { ShownLay } from './shown-lay';
 
 interface PrintCardProps {

@@ -1,5 +1,6 @@
 import type { Diagram } from '../../core/garment/diagram';
 import { type Garment, SCHEMA } from '../../core/garment/garment';
+import type { GarmentCloth } from '../../core/garment/garment-cloth';
 import type { MeasureSet } from '../../core/garment/measure';
 import type { Corner, Edge, Piece } from '../../core/garment/piece';
 import { inches } from '../../core/units/inch';
@@ -16,7 +17,7 @@ import {
 
 /**
  * The demo garment as it stands after tracing: measured, squared up, scaled from two known lengths, its one panel
- * traced with the straight waist of the plate, and everything after that still to do.
+ * traced with the straight waist of the plate, two yards and a half of cloth bought, and everything after that still to do.
  */
 export function lindenGarment(options: {
   readonly newId: () => string;
@@ -51,6 +52,7 @@ export function lindenGarment(options: {
       },
     ],
     traced: [panel],
+    cloths: [lindenCloth(newId)],
     paper: { size: 'a4', turned: 'upright', margin: 10, overlap: 10, step: 'sixteenth' },
   };
 }
@@ -132,5 +134,21 @@ function lindenPanel(newId: () => string, diagramId: string): Piece {
     grain: { from: { x: inches(3), y: inches(7) }, to: { x: inches(3), y: inches(22) } },
     diagramId,
     remarks: '',
+  };
+}
+
+/** What she bought for it: two yards and a half, folded as it came from the shop. A placket is cut from it as well. */
+function lindenCloth(newId: () => string): GarmentCloth {
+  return {
+    id: newId(),
+    name: words.cloth,
+    width: inches(39),
+    selvedge: inches(0.5),
+    atHand: inches(90),
+    folded: 'lengthwise',
+    nap: 'none',
+    flaws: [],
+    strips: [{ id: newId(), name: words.placket, length: inches(20), width: inches(3), count: 1, cut: 'along' }],
+    grain: 'straight',
   };
 }

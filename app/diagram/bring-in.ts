@@ -1,11 +1,6 @@
 import { create } from 'zustand';
-import { diagramMap } from '../../core/diagram/diagram-map';
-import { shownBox } from '../../core/diagram/squared-picture';
 import type { Diagram } from '../../core/garment/diagram';
 import { addDiagram } from '../../core/garment/diagram-edits';
-import type { Garment } from '../../core/garment/garment';
-import { currentSet } from '../../core/garment/measure-value';
-import type { TablePoint } from '../../core/geometry/point';
 import { isPdf } from '../photo/header/picture-header';
 import { openFile } from '../photo/open-photo';
 import { openPdfBook, type PdfBook } from '../photo/pdf-book';
@@ -20,6 +15,7 @@ import { startingCorners } from './change-diagram';
 import { keepProposals, proposalsIn } from './corner-search';
 import { useDesk } from './desk-store';
 import { followedIn, seenIn } from './found-sides';
+import { newDiagram, withoutEnding } from './new-diagram';
 import { troubleSentence } from './trouble-sentence';
 
 interface BringingIn {
@@ -159,46 +155,4 @@ async function keep(file: File, id: string, { type, widthPx, heightPx }: ReadyPi
   } catch {
     return words.notStored;
   }
-}
-
-function newDiagram(
-  garment: Garment,
-  {
-    file,
-    photoId,
-    opened,
-    squareUp,
-  }: Pick<Diagram, 'photoId' | 'squareUp'> & { readonly file: File; readonly opened: ReadyPicture },
-): Diagram {
-  const { widthPx, heightPx, onPaper } = opened;
-  return {
-    id: crypto.randomUUID(),
-    name: withoutEnding(file.name),
-    photoId,
-    widthPx,
-    heightPx,
-    ...(onPaper ? { onPaper } : {}),
-    squareUp,
-    quarterTurns: 0,
-    knownLengths: [],
-    placedAt: freePlace(garment),
-  };
-}
-
-function withoutEnding(fileName: string): string {
-  return fileName.replace(/\.[^.]*$/, '').slice(0, 100) || words.unnamed;
-}
-
-/** Room between two pictures on the table. */
-const GAP = 50;
-
-/** To the right of every picture that lies on the table already. */
-function freePlace(garment: Garment): TablePoint {
-  const set = currentSet(garment);
-  const rights = garment.diagrams.map((diagram) => {
-    const map = diagramMap(diagram, set);
-    const box = map.kind === 'map' ? shownBox(diagram, map) : undefined;
-    return (box?.maxX ?? diagram.placedAt.x) + GAP;
-  });
-  return { x: Math.max(0, ...rights), y: 0 };
 }

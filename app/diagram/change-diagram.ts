@@ -1,8 +1,7 @@
-import { reseatPieces } from '../../core/diagram/reseat';
+import { carryPieces } from '../../core/diagram/reseat';
 import type { Diagram, KnownLength, Quad, SidePlaces, SquareUp } from '../../core/garment/diagram';
 import { putKnownLength, withDiagram } from '../../core/garment/diagram-edits';
 import type { Garment } from '../../core/garment/garment';
-import { currentSet } from '../../core/garment/measure-value';
 import type { PhotoPoint } from '../../core/geometry/point';
 import { useGarment } from '../state/garment-store';
 import { say } from '../ui/say';
@@ -14,11 +13,7 @@ type Change = (garment: Garment) => Garment;
 export function changeDiagram(diagramId: string, change: (diagram: Diagram) => Diagram): Change {
   return (garment) => {
     const changed = withDiagram(garment, diagramId, change);
-    if (changed === garment) return garment;
-    const [before, after] = [diagramOf(garment, diagramId), diagramOf(changed, diagramId)];
-    if (!before || !after) return changed;
-    const set = currentSet(garment);
-    return reseatPieces(changed, { diagram: before, set }, { diagram: after, set });
+    return changed === garment ? garment : carryPieces(garment, changed);
   };
 }
 

@@ -7,6 +7,8 @@ export interface FreshLine {
   readonly diagramId: string;
   readonly from: PhotoPoint;
   readonly to: PhotoPoint;
+  /** The intervals of a scale bar it is divided into, to be seen. */
+  readonly intervals?: number;
 }
 
 interface DeskState {
@@ -21,6 +23,10 @@ interface DeskState {
   /** A known length is being drawn: nothing yet, or its first end. */
   readonly drawing: { readonly from: PhotoPoint | undefined } | undefined;
   readonly fresh: FreshLine | undefined;
+  /** A place seen in two pictures is asked for: in the half to be laid, and when that is given in the other. */
+  readonly matching:
+    | { readonly diagramId: string; readonly otherId: string; readonly here: PhotoPoint | undefined }
+    | undefined;
   /** Ends of known lengths go to printed ticks and ends of lines close by. */
   readonly toTicks: boolean;
 }
@@ -33,6 +39,7 @@ export const useDesk = create<DeskState>(() => ({
   held: false,
   drawing: undefined,
   fresh: undefined,
+  matching: undefined,
   toTicks: false,
 }));
 

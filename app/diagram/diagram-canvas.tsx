@@ -1,18 +1,25 @@
 import { useCallback, useMemo } from 'react';
 import { Layer } from 'react-konva/lib/ReactKonvaCore';
 import { type DiagramMap, photoToTable, tableToPhoto } from '../../core/diagram/diagram-map';
+import { dividedRun } from '../../core/diagram/divided-run';
+import { boxAround } from '../../core/diagram/squared-picture';
 import type { Diagram } from '../../core/garment/diagram';
+import type { Garment } from '../../core/garment/garment';
+import { currentSet } from '../../core/garment/measure-value';
 import type { Box } from '../../core/geometry/bounds';
+import type { PhotoPoint } from '../../core/geometry/point';
 import { PictureShape } from '../photo/picture-shape';
 import { useCleaned } from '../photo/use-cleaned';
-import type { DiagramPictures } from '../photo/use-pictures';
+import { type DiagramPictures, useDiagramPictures } from '../photo/use-pictures';
+import { useGarment } from '../state/garment-store';
 import { useTable, type View } from '../state/table-store';
 import { type Paint, Painted } from '../table/painted';
 import { Viewport } from '../table/viewport';
 import { diagramWords as words } from '../words/diagram';
 import { useDesk } from './desk-store';
 import { type Face, photoFace } from './face';
-import { paintMarks } from './paint-marks';
+import { matchTool } from './matching';
+import { type Match, paintMarks } from './paint-marks';
 import { photoTool } from './photo-tool';
 
 interface DiagramCanvasProps {
@@ -20,11 +27,22 @@ interface DiagramCanvasProps {
   readonly pictures: DiagramPictures;
 }
 
+/** Another picture of the garment, in which the matching place is asked for. */
+export function OtherCanvas({ diagram }: { readonly diagram: Diagram }) {
+  const garment = useGarment((state) => state.garment);
+  return garment && <OtherTaken diagram={diagram} garment={garment} />;
+}
+
+function OtherTaken({ diagram, garment }: { readonly diagram: Diagram; readonly garment: Garment }) {
+  const pictures = useDiagramPictures(diagram, currentSet(garment), garment.diagrams);
+  return <TakenCanvas key={`taken ${diagram.id}`} diagram={diagram} pictures={pictures} />;
+}
+
 /** The picture of a diagram, as taken or laid flat, with its corners and known lengths to take hold of. */
 export function DiagramCanvas({ diagram, pictures }: DiagramCanvasProps) {
-  const showing = useDesk((desk) => desk.showing);
+  const { showing, matching } = useDesk();
   const { map } = pictures;
-  return showing === 'squared' && map.kind === 'map' ? (
+  return showing === 'squared' && map.kind === 'map' && !matching ? (
     <FlatCanvas key={`flat ${diagram.id}`} diagram={diagram} pictures={pictures} map={map} />
   ) : (
     <TakenCanvas key={`taken ${diagram.id}`} diagram={diagram} pictures={pictures} />
@@ -46,13 +64,8 @@ function FlatCanvas({ diagram, pictures, map }: DiagramCanvasProps & { readonly 
     }),
     [map],
   );
-  const { x, y } = diagram.placedAt;
-  const { across, down } = map;
-  const { plane } = map;
-  const fit = useMemo(
-    () => ({ minX: x, minY: y, maxX: x + plane.across * across, maxY: y + plane.down * down }),
-    [x, y, plane, across, down],
-  );
+  const { minX, minY, maxX, maxY } = boxAround(map, 0);
+  const fit = useMemo(() => ({ minX, minY, maxX, maxY }), [minX, minY, maxX, maxY]);
   return <FaceCanvas diagram={diagram} pictures={pictures} face={face} fit={fit} which="table" />;
 }
 
@@ -69,16 +82,28 @@ function FaceCanvas({ diagram, pictures, face, fit, which }: FaceCanvasProps) {
   const view = useTable((table) => table.view[which]);
   const setView = useTable((table) => table.setView);
   const onView = useCallback((next: View) => setView(which, next), [setView, which]);
-  const { corner, sidePlace, held, drawing, fresh } = useDesk();
+  const { corner, sidePlace, held, drawing, fresh, matching } = useDesk();
   const chosen = useTable((table) => table.chosen);
   const lengthId = chosen.kind === 'known-length' ? chosen.knownLengthId : undefined;
   const isDrawing = drawing !== undefined;
-  const wrong = pictures.map.kind === 'not-squared';
+  const isMatching = matching !== undefined;
+  const given = matching?.diagramId === diagram.id ? matching.here : undefined;
+  const { map } = pictures;
+  const wrong = map.kind === 'not-squared';
   const firstEnd = drawing?.from && face.toWorld(drawing.from);
-  const tool = useMemo(() => photoTool(diagram, face, { drawing: isDrawing }), [diagram, face, isDrawing]);
+  const tool = useMemo(
+    () => (isMatching ? matchTool() : photoTool(diagram, face, { drawing: isDrawing })),
+    [diagram, face, isDrawing, isMatching],
+  );
+  const diagrams = useGarment((state) => state.garment?.diagrams);
+  const matches = useMemo(() => matchesIn(diagram, diagrams ?? [], given), [diagram, diagrams, given]);
   const paint = useCallback<Paint>(
-    (pen, { px }) => paintMarks(pen, px, { diagram, face, corner, sidePlace, held, lengthId, fresh, firstEnd, wrong }),
-    [diagram, face, corner, sidePlace, held, lengthId, fresh, firstEnd, wrong],
+    (pen, { px }) => {
+      const divided = (line: Parameters<typeof dividedRun>[1], parts: number) => dividedRun(map, line, parts);
+      const marks = { diagram, face, corner, sidePlace, held, lengthId, fresh, firstEnd, wrong, divided, matches };
+      paintMarks(pen, px, marks);
+    },
+    [diagram, face, corner, sidePlace, held, lengthId, fresh, firstEnd, wrong, map, matches],
   );
   const picture = useCleaned(diagram.id, face.kind === 'photo' ? pictures.asTaken : pictures.laidFlat);
   return (
@@ -102,4 +127,14 @@ function FaceCanvas({ diagram, pictures, face, fit, which }: FaceCanvasProps) {
       )}
     </Viewport>
   );
+}
+
+/** The places of a picture that match with another, each with its letter: its own, and those of halves laid onto it. */
+function matchesIn(diagram: Diagram, diagrams: readonly Diagram[], given: PhotoPoint | undefined): Match[] {
+  const own = diagram.joined?.pairs.map(({ here }, index) => ({ at: here, index })) ?? [];
+  const theirs = diagrams.flatMap(({ joined }) =>
+    joined?.diagramId === diagram.id ? joined.pairs.map(({ there }, index) => ({ at: there, index })) : [],
+  );
+  const next = given ? [{ at: given, index: own.length }] : [];
+  return [...own, ...theirs, ...next].map(({ at, index }) => ({ at, letter: words.together.letter(index) }));
 }

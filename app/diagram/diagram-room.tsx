@@ -6,7 +6,7 @@ import { currentSet } from '../../core/garment/measure-value';
 import { CleanUpChoice } from '../photo/clean-up-choice';
 import { useDiagramPictures } from '../photo/use-pictures';
 import { useGarment } from '../state/garment-store';
-import { type Chosen, useTable } from '../state/table-store';
+import { diagramInHand, useTable } from '../state/table-store';
 import { Button } from '../ui/button';
 import { Choice } from '../ui/choice';
 import { RoomLayout } from '../ui/room-layout';
@@ -15,26 +15,28 @@ import { diagramWords as words } from '../words/diagram';
 import { bringIn, useBringingIn } from './bring-in';
 import { CheckCard } from './check-card';
 import { useDesk } from './desk-store';
-import { DiagramCanvas } from './diagram-canvas';
+import { DiagramCanvas, OtherCanvas } from './diagram-canvas';
 import styles from './diagram-room.module.css';
 import { EmptyTable } from './empty-table';
 import { Findings } from './findings-list';
 import { KnownCard } from './known-card';
 import { ListCard } from './list-card';
+import { leaveMatching } from './matching';
 import { PageChoice } from './page-choice';
 import { SourceCard } from './source-card';
 import { SquareCard } from './square-card';
+import { TogetherCard } from './together-card';
 import { usePictureInput } from './use-picture-input';
 
 /** The Diagram room: a picture comes in, is laid flat and gets its scale. */
 export function DiagramRoom() {
   const garment = useGarment((state) => state.garment);
-  const chosen = useTable((table) => table.chosen);
+  const inHand = useTable((table) => table.diagramInHand);
   const onFile = useCallback((file: File) => void bringIn(file), []);
   const { over, handlers } = usePictureInput(onFile);
   const book = useBringingIn((state) => state.book);
   if (!garment) return null;
-  const diagram = chosenDiagram(garment, chosen);
+  const diagram = diagramInHand(garment.diagrams, inHand);
   return (
     <div className={styles.room} {...handlers}>
       {book ? (
@@ -49,12 +51,6 @@ export function DiagramRoom() {
   );
 }
 
-/** The diagram that is chosen, or the first. */
-function chosenDiagram(garment: Garment, chosen: Chosen): Diagram | undefined {
-  const id = 'diagramId' in chosen ? chosen.diagramId : undefined;
-  return garment.diagrams.find((diagram) => diagram.id === id) ?? garment.diagrams[0];
-}
-
 interface DiagramDeskProps {
   readonly garment: Garment;
   readonly diagram: Diagram;
@@ -62,17 +58,20 @@ interface DiagramDeskProps {
 
 function DiagramDesk({ garment, diagram }: DiagramDeskProps) {
   const set = currentSet(garment);
-  const pictures = useDiagramPictures(diagram, set);
-  const findings = useMemo(() => diagramFindings(diagram, set), [diagram, set]);
+  const { diagrams } = garment;
+  const pictures = useDiagramPictures(diagram, set, diagrams);
+  const findings = useMemo(() => diagramFindings(diagram, set, diagrams), [diagram, set, diagrams]);
   const { map } = pictures;
   const { trouble } = pictures.pictures;
-  const list = <ListCard key="list" diagram={diagram} diagrams={garment.diagrams} pictures={pictures.pictures} />;
+  const matching = useDesk((desk) => desk.matching);
+  const other = matching?.here && diagrams.find(({ id }) => id === matching.otherId);
+  const list = <ListCard key="list" diagram={diagram} diagrams={diagrams} pictures={pictures.pictures} />;
   return (
     <RoomLayout
       tableFirst
       table={
         <>
-          <DiagramCanvas diagram={diagram} pictures={pictures} />
+          {other ? <OtherCanvas diagram={other} /> : <DiagramCanvas diagram={diagram} pictures={pictures} />}
           <OverTable diagramId={diagram.id} findings={findings} />
         </>
       }
@@ -81,6 +80,7 @@ function DiagramDesk({ garment, diagram }: DiagramDeskProps) {
           {trouble && list}
           <SquareCard {...{ diagram, pictures, findings }} shownIn={garment.shownIn} />
           <KnownCard {...{ garment, diagram, map, findings }} photo={pictures.pictures.photo} />
+          <TogetherCard {...{ diagram, diagrams, map }} shownIn={garment.shownIn} />
           <CheckCard {...{ diagram, map, findings }} shownIn={garment.shownIn} />
           <SourceCard source={garment.source} />
           {!trouble && list}
@@ -97,9 +97,22 @@ interface OverTableProps {
 
 /** The same picture as the camera saw it, or laid flat, cleaned up or not; while a line is drawn, how to draw it. */
 function OverTable({ diagramId, findings }: OverTableProps) {
-  const { showing, drawing, held } = useDesk();
+  const { showing, drawing, held, matching } = useDesk();
   const wrong = findings.filter(({ kind }) => kind === 'not-squared-up');
+  const garment = useGarment((state) => state.garment);
   if (held) return null;
+  if (matching) {
+    const other = garment?.diagrams.find(({ id }) => id === matching.otherId);
+    const ask = matching.here
+      ? words.together.askThere(words.together.nameOf(other?.name ?? ''))
+      : words.together.askHere;
+    return (
+      <div className={styles.over}>
+        <p>{ask}</p>
+        <Button onPress={leaveMatching}>{words.known.giveUp}</Button>
+      </div>
+    );
+  }
   if (drawing) {
     return (
       <div className={styles.over}>

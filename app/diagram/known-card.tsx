@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'react';
+import { useCallback, useEffect, useRef, useState } from 'react';
 import type { DiagramFinding } from '../../core/diagram/diagram-findings';
 import type { DiagramMap } from '../../core/diagram/diagram-map';
 import type { NotSquared } from '../../core/diagram/squared-plane';
@@ -13,6 +13,7 @@ import { Button } from '../ui/button';
 import { Card } from '../ui/card';
 import { Note } from '../ui/note';
 import { diagramWords } from '../words/diagram';
+import { BarFields, type BarSaid } from './bar-fields';
 import { putLength, sayWhoFollowed } from './change-diagram';
 import { type FreshLine, useDesk } from './desk-store';
 import styles from './diagram-room.module.css';
@@ -64,18 +65,26 @@ export function KnownCard({ garment, diagram, map, photo, findings }: KnownCardP
       {!drawing && !freshHere && diagram.onPaper && diagram.knownLengths.length === 0 && (
         <ScannedSize diagram={diagram} onPaper={diagram.onPaper} shownIn={garment.shownIn} />
       )}
-      {freshHere && <FreshLength line={freshHere} shownIn={garment.shownIn} taken={taken} />}
+      {freshHere && <FreshLength line={freshHere} shownIn={garment.shownIn} taken={taken} photo={photo} />}
       <ol className={styles.lengths}>
         {diagram.knownLengths.map((known, index) => (
           <KnownLengthEntry
             key={known.id}
-            {...{ known, index, garment, diagram, map, taken }}
+            {...{ known, index, garment, diagram, map, taken, photo }}
             findings={findings.filter(({ place }) => place.kind === 'diagram' && place.knownLengthId === known.id)}
           />
         ))}
       </ol>
     </Card>
   );
+}
+
+/** Shows the line just drawn divided into so many intervals, or undivided. */
+function showIntervals(intervals: number | undefined): void {
+  const { fresh } = useDesk.getState();
+  if (!fresh) return;
+  const { intervals: _, ...line } = fresh;
+  useDesk.setState({ fresh: intervals === undefined ? line : { ...line, intervals } });
 }
 
 /** A line to begin with when its ends are to be typed: level, in the middle of the picture. */
@@ -88,17 +97,24 @@ interface FreshLengthProps {
   readonly line: FreshLine;
   readonly shownIn: Garment['shownIn'];
   readonly taken: Parameters<typeof firstShare>[0];
+  readonly photo: ReadyPicture | undefined;
 }
 
 /** The line just drawn asks how long it is; nothing is in the garment before that is said. */
-function FreshLength({ line, shownIn, taken }: FreshLengthProps) {
+function FreshLength({ line, shownIn, taken, photo }: FreshLengthProps) {
   const [kind, setKind] = useState<StatedLength['kind']>('length');
   const [share, setShare] = useState(() => firstShare(taken));
+  const [bar, setBar] = useState<BarSaid>({ intervals: undefined, each: undefined });
   const asks = useRef<HTMLDivElement>(null);
 
   useEffect(() => {
     asks.current?.scrollIntoView({ block: 'nearest' });
     asks.current?.querySelector<HTMLInputElement>('input:not([type=radio])')?.focus();
+  }, []);
+
+  const sayBar = useCallback((said: BarSaid) => {
+    setBar(said);
+    showIntervals(said.intervals);
   }, []);
 
   function take(says: StatedLength) {
@@ -117,13 +133,35 @@ function FreshLength({ line, shownIn, taken }: FreshLengthProps) {
       <SaysFields
         says={kind === 'share' ? share : undefined}
         {...{ shownIn, taken, kind }}
-        onKind={setKind}
-        onChange={(says) => (says.kind === 'length' ? take(says) : setShare(says))}
+        onKind={(next) => {
+          setKind(next);
+          showIntervals(next === 'bar' ? bar.intervals : undefined);
+        }}
+        onChange={(says) => (says.kind === 'length' ? take(says) : says.kind === 'share' && setShare(says))}
+        bar={
+          <BarFields
+            {...{ photo, line, shownIn }}
+            said={bar}
+            countsAtOnce
+            onSaid={sayBar}
+            onEnds={(ends) => useDesk.setState({ fresh: { ...line, ...ends } })}
+          />
+        }
       />
-      <p className={styles.hint}>{words.barHint}</p>
       <div className={styles.actions}>
         {kind === 'share' && (
           <Button tone="chalk" onPress={() => take(share)}>
+            {words.take}
+          </Button>
+        )}
+        {kind === 'bar' && (
+          <Button
+            tone="chalk"
+            disabled={bar.each === undefined}
+            onPress={() =>
+              bar.each !== undefined && take({ kind: 'bar', intervals: bar.intervals ?? 1, each: bar.each })
+            }
+          >
             {words.take}
           </Button>
         )}

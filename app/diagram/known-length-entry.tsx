@@ -9,11 +9,13 @@ import type { Garment } from '../../core/garment/garment';
 import type { MeasureName } from '../../core/garment/measure';
 import { currentSet } from '../../core/garment/measure-value';
 import { writeLength } from '../../core/units/write-length';
+import type { ReadyPicture } from '../photo/picture-store';
 import { useTable } from '../state/table-store';
 import { Button } from '../ui/button';
 import { Note } from '../ui/note';
 import { diagramWords } from '../words/diagram';
 import { measureNames } from '../words/measures';
+import { BarFields } from './bar-fields';
 import { editDiagram } from './change-diagram';
 import { useDesk } from './desk-store';
 import styles from './diagram-room.module.css';
@@ -31,11 +33,12 @@ interface KnownLengthEntryProps {
   readonly map: DiagramMap | NotSquared;
   readonly findings: readonly DiagramFinding[];
   readonly taken: readonly MeasureName[];
+  readonly photo: ReadyPicture | undefined;
 }
 
 /** One known length: what it says, what it measures now, and by how much the two disagree. */
 export function KnownLengthEntry(props: KnownLengthEntryProps) {
-  const { known, index, garment, diagram, map, findings, taken } = props;
+  const { known, index, garment, diagram, map, findings, taken, photo } = props;
   const { shownIn } = garment;
   const chosen = useTable((table) => table.chosen);
   const isChosen = chosen.kind === 'known-length' && chosen.knownLengthId === known.id;
@@ -72,10 +75,27 @@ export function KnownLengthEntry(props: KnownLengthEntryProps) {
         {...{ shownIn, taken }}
         kind={known.says.kind}
         onKind={(kind) => {
+          const length = full.kind === 'full-size' ? full.length : 254;
           if (kind === 'share') put(firstShare(taken));
-          else put({ kind: 'length', length: full.kind === 'full-size' ? full.length : 254 });
+          else put(kind === 'bar' ? { kind, intervals: 1, each: length } : { kind, length });
         }}
         onChange={put}
+        bar={
+          known.says.kind === 'bar' && (
+            <BarFields
+              {...{ photo, shownIn }}
+              line={known}
+              said={known.says}
+              countsAtOnce={false}
+              onSaid={({ intervals = 1, each }) => each !== undefined && put({ kind: 'bar', intervals, each })}
+              onEnds={({ from, to }) =>
+                editDiagram(diagramWords.labels.moveLength, diagram.id, (now) =>
+                  putKnownLength(now, { ...known, from, to }),
+                )
+              }
+            />
+          )
+        }
       />
       {known.says.kind === 'share' && full.kind === 'full-size' && (
         <p>{words.shareComes(writeLength(full.length, { shownIn }))}</p>

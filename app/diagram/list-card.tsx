@@ -1,5 +1,6 @@
+import { takeOff } from '../../core/diagram/take-off';
 import type { Diagram } from '../../core/garment/diagram';
-import { removeDiagram, withDiagram } from '../../core/garment/diagram-edits';
+import { addDiagram, withDiagram } from '../../core/garment/diagram-edits';
 import type { Pictures } from '../photo/picture-store';
 import { useGarment } from '../state/garment-store';
 import { useTable } from '../state/table-store';
@@ -13,7 +14,9 @@ import { diagramWords as words } from '../words/diagram';
 import { bringBack, bringIn, useBringingIn } from './bring-in';
 import { ChoosePicture } from './choose-picture';
 import { ComingIn } from './coming-in';
+import { useDesk } from './desk-store';
 import styles from './diagram-room.module.css';
+import { otherPage } from './new-diagram';
 import { troubleSentence } from './trouble-sentence';
 
 interface ListCardProps {
@@ -29,8 +32,17 @@ export function ListCard({ diagram, diagrams, pictures }: ListCardProps) {
   const { trouble } = pictures;
 
   function remove() {
-    edit(words.labels.remove, (garment) => removeDiagram(garment, diagram.id));
+    edit(words.labels.remove, (garment) => takeOff(garment, diagram.id, () => crypto.randomUUID()));
     say(words.removed);
+  }
+
+  function copy() {
+    const { garment } = useGarment.getState();
+    if (!garment) return;
+    const page = otherPage(garment, diagram);
+    edit(words.labels.otherPage, (now) => addDiagram(now, page));
+    useTable.getState().setView('photo', undefined);
+    useTable.getState().choose({ kind: 'diagram', diagramId: page.id });
   }
 
   return (
@@ -41,6 +53,7 @@ export function ListCard({ diagram, diagrams, pictures }: ListCardProps) {
           value={diagram.id}
           options={diagrams.map(({ id, name }) => ({ value: id, words: name || words.unnamed }))}
           onChange={(diagramId) => {
+            useDesk.setState({ matching: undefined });
             useTable.getState().setView('photo', undefined);
             useTable.getState().choose({ kind: 'diagram', diagramId });
           }}
@@ -69,6 +82,9 @@ export function ListCard({ diagram, diagrams, pictures }: ListCardProps) {
       <ComingIn />
       <div className={styles.actions}>
         <ChoosePicture words={words.addAnother} disabled={busy} onFile={(file) => void bringIn(file)} />
+        <Button icon="copy" onPress={copy}>
+          {words.otherPage}
+        </Button>
         <Button icon="bin" tone="quiet" onPress={remove}>
           {words.remove}
         </Button>

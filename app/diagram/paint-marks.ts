@@ -1,11 +1,17 @@
 import type { Diagram } from '../../core/garment/diagram';
-import type { Point } from '../../core/geometry/point';
+import type { PhotoPoint, Point } from '../../core/geometry/point';
 import { lettering } from '../table/ink';
 import { canvasColours as colours } from '../ui/canvas-colours';
 import type { SidePlace } from './change-diagram';
 import type { FreshLine } from './desk-store';
 import type { Face } from './face';
 import { outlineInPhoto, squareLines } from './followed-lines';
+
+/** A place that is seen in another picture too. */
+export interface Match {
+  readonly at: PhotoPoint;
+  readonly letter: string;
+}
 
 interface Marks {
   readonly diagram: Diagram;
@@ -19,11 +25,14 @@ interface Marks {
   readonly firstEnd: Point | undefined;
   /** The corners make no rectangle. */
   readonly wrong: boolean;
+  readonly matches: readonly Match[];
+  /** Where a line of the picture is divided into equal parts. */
+  readonly divided: (line: Pick<FreshLine, 'from' | 'to'>, parts: number) => readonly PhotoPoint[];
 }
 
 /** The corners with the outline between them, and the known lengths. `px` is world units in a CSS pixel. */
 export function paintMarks(pen: CanvasRenderingContext2D, px: number, marks: Marks): void {
-  const { diagram, face, corner, sidePlace, held, lengthId, fresh, firstEnd, wrong } = marks;
+  const { diagram, face, corner, sidePlace, held, lengthId, fresh, firstEnd, wrong, divided, matches } = marks;
   pen.lineJoin = 'round';
   if (diagram.squareUp.kind === 'rectangle') {
     const corners = diagram.squareUp.corners.flatMap((point) => face.toWorld(point) ?? []);
@@ -44,12 +53,40 @@ export function paintMarks(pen: CanvasRenderingContext2D, px: number, marks: Mar
       }
     }
   }
-  diagram.knownLengths.forEach(({ id, from, to }, index) => {
-    drawLength(pen, face.toWorld(from), face.toWorld(to), px, { number: index + 1, chosen: id === lengthId, held });
+  const strokesOf = (line: Pick<FreshLine, 'from' | 'to'>, parts: number) =>
+    divided(line, parts).flatMap((place) => face.toWorld(place) ?? []);
+  diagram.knownLengths.forEach(({ id, from, to, says }, index) => {
+    const strokes = says.kind === 'bar' ? strokesOf({ from, to }, says.intervals) : [];
+    const chosen = id === lengthId;
+    drawLength(pen, face.toWorld(from), face.toWorld(to), px, { number: index + 1, chosen, held, strokes });
   });
   if (fresh?.diagramId === diagram.id) {
-    drawLength(pen, face.toWorld(fresh.from), face.toWorld(fresh.to), px, { number: undefined, chosen: true, held });
+    const strokes = strokesOf(fresh, fresh.intervals ?? 1);
+    drawLength(pen, face.toWorld(fresh.from), face.toWorld(fresh.to), px, {
+      number: undefined,
+      chosen: true,
+      held,
+      strokes,
+    });
   } else if (firstEnd) drawEnd(pen, firstEnd, px);
+  for (const { at, letter } of matches) {
+    const place = face.toWorld(at);
+    if (place) drawMatch(pen, place, px, letter);
+  }
+}
+
+/** A small cross on the very place, and its letter beside it. */
+function drawMatch(pen: CanvasRenderingContext2D, { x, y }: Point, px: number, letter: string): void {
+  pen.beginPath();
+  for (const [dx, dy] of [
+    [7, 0],
+    [0, 7],
+  ] as const) {
+    pen.moveTo(x - dx * px, y - dy * px);
+    pen.lineTo(x + dx * px, y + dy * px);
+  }
+  stroked(pen, px, 2, colours.chalkDeep);
+  drawNumber(pen, x + 15 * px, y - 15 * px, px, { number: letter, colour: colours.chalkDeep });
 }
 
 /** Every line has a light ground under it, so that it shows on dark and on light pictures. */
@@ -126,12 +163,20 @@ function drawSquares(
   pen.globalAlpha = 1;
 }
 
+interface LengthMarks {
+  readonly number: number | undefined;
+  readonly chosen: boolean;
+  readonly held: boolean;
+  /** Between the intervals of a scale bar. */
+  readonly strokes: readonly Point[];
+}
+
 function drawLength(
   pen: CanvasRenderingContext2D,
   from: Point | undefined,
   to: Point | undefined,
   px: number,
-  { number, chosen, held }: { readonly number: number | undefined; readonly chosen: boolean; readonly held: boolean },
+  { number, chosen, held, strokes }: LengthMarks,
 ): void {
   if (!from || !to) return;
   const colour = chosen ? colours.chalkDeep : colours.ink;
@@ -144,6 +189,10 @@ function drawLength(
   for (const end of [from, to]) {
     pen.moveTo(end.x - tick.x, end.y - tick.y);
     pen.lineTo(end.x + tick.x, end.y + tick.y);
+  }
+  for (const { x, y } of strokes) {
+    pen.moveTo(x - tick.x / 2, y - tick.y / 2);
+    pen.lineTo(x + tick.x / 2, y + tick.y / 2);
   }
   stroked(pen, px, held ? 1 : chosen ? 3 : 2, colour);
   if (number !== undefined) drawNumber(pen, (from.x + to.x) / 2, (from.y + to.y) / 2, px, { number, colour });
@@ -160,7 +209,7 @@ function drawNumber(
   x: number,
   y: number,
   px: number,
-  { number, colour }: { readonly number: number; readonly colour: string },
+  { number, colour }: { readonly number: number | string; readonly colour: string },
 ): void {
   pen.beginPath();
   pen.arc(x, y, 10 * px, 0, 2 * Math.PI);

@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react';
 import type { StatedLength } from '../../core/garment/diagram';
 import { MEASURES, type MeasureName } from '../../core/garment/measure';
 import type { ShownIn } from '../../core/units/inch';
@@ -19,12 +20,14 @@ interface SaysFieldsProps {
   readonly onChange: (says: StatedLength) => void;
   readonly kind: StatedLength['kind'];
   readonly onKind: (kind: StatedLength['kind']) => void;
+  /** The fields of a scale bar. */
+  readonly bar: ReactNode;
 }
 
 type Share = keyof typeof words.shares;
 
-/** How long a line is at full size: a length, or a share of a measure picked from lists, and ease. */
-export function SaysFields({ says, shownIn, taken, onChange, kind, onKind }: SaysFieldsProps) {
+/** How long a line is at full size: a length, a scale bar, or a share of a measure picked from lists, and ease. */
+export function SaysFields({ says, shownIn, taken, onChange, kind, onKind, bar }: SaysFieldsProps) {
   return (
     <>
       <Choice
@@ -32,11 +35,13 @@ export function SaysFields({ says, shownIn, taken, onChange, kind, onKind }: Say
         value={kind}
         options={[
           { value: 'length', words: words.length },
+          { value: 'bar', words: words.scaleBar },
           { value: 'share', words: words.share },
         ]}
         onChange={onKind}
       />
-      {kind === 'length' ? (
+      {kind === 'bar' && bar}
+      {kind === 'length' && (
         <LengthField
           label={words.fullSize}
           value={says?.kind === 'length' ? says.length : undefined}
@@ -44,7 +49,8 @@ export function SaysFields({ says, shownIn, taken, onChange, kind, onKind }: Say
           min={1}
           onCommit={(length) => length !== undefined && onChange({ kind: 'length', length })}
         />
-      ) : (
+      )}
+      {kind === 'share' && (
         <ShareFields says={says?.kind === 'share' ? says : firstShare(taken)} {...{ shownIn, taken, onChange }} />
       )}
     </>

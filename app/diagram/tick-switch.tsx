@@ -1,6 +1,6 @@
-import { useEffect } from 'react';
-import { ensureInk, leaveInk, usePictureInk } from '../photo/picture-ink';
+import { usePictureInk } from '../photo/picture-ink';
 import type { ReadyPicture } from '../photo/picture-store';
+import { useInk } from '../photo/use-ink';
 import { Note } from '../ui/note';
 import { Switch } from '../ui/switch';
 import { diagramWords } from '../words/diagram';
@@ -13,11 +13,7 @@ export function TickSwitch({ photo }: { readonly photo: ReadyPicture }) {
   const toTicks = useDesk((desk) => desk.toTicks);
   const ink = usePictureInk((state) => state.ink);
 
-  useEffect(() => {
-    if (!toTicks) return;
-    void ensureInk(photo);
-    return leaveInk;
-  }, [toTicks, photo]);
+  useInk(photo, toTicks);
 
   return (
     <>

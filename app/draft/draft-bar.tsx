@@ -1,9 +1,11 @@
 import { useId, useState } from 'react';
+import { halvesOf } from '../../core/diagram/halves';
+import type { Diagram } from '../../core/garment/diagram';
 import { inches, type ShownIn } from '../../core/units/inch';
 import { writeLength } from '../../core/units/write-length';
 import { CleanUpChoice } from '../photo/clean-up-choice';
 import { useGarment } from '../state/garment-store';
-import { useTable } from '../state/table-store';
+import { diagramInHand, useTable } from '../state/table-store';
 import { Button } from '../ui/button';
 import { Choice } from '../ui/choice';
 import { Pick } from '../ui/pick';
@@ -142,9 +144,22 @@ function writeStep(step: number, shownIn: ShownIn): string {
   return writeLength(step, { shownIn, step: shownIn === 'in' ? 'thirtysecond' : 'tenth-millimetre' });
 }
 
+const none: readonly Diagram[] = [];
+
+/** Takes another picture in hand; the table comes to it unless it lies there already, as a half of what is seen. */
+function takePicture(diagramId: string): void {
+  const { diagramInHand: before, setView } = useTable.getState();
+  const { diagrams = [] } = useGarment.getState().garment ?? {};
+  const seen = diagramInHand(diagrams, before);
+  const isSeen = seen && halvesOf(diagrams, seen.id).some(({ id }) => id === diagramId);
+  useTable.setState({ diagramInHand: diagramId });
+  if (!isSeen) setView('table', undefined);
+}
+
 function PictureSettings() {
   const id = useId();
-  const diagramId = useGarment((state) => state.garment?.diagrams[0]?.id);
+  const diagrams = useGarment((state) => state.garment?.diagrams ?? none);
+  const inHand = useTable((table) => diagramInHand(diagrams, table.diagramInHand)?.id);
   const { photoShown, setPhotoShown, photoStrength, setPhotoStrength, tracedShown, setTracedShown } = useTable();
   return (
     <div className={styles.picture}>
@@ -163,7 +178,16 @@ function PictureSettings() {
         disabled={!photoShown}
         onChange={(event) => setPhotoStrength(Number(event.target.value) / 100)}
       />
-      {photoShown && diagramId !== undefined && <CleanUpChoice diagramId={diagramId} />}
+      {photoShown && inHand !== undefined && diagrams.length > 1 && (
+        <Pick
+          label={words.whichPicture}
+          labelHidden
+          value={inHand}
+          options={diagrams.map(({ id, name }, index) => ({ value: id, words: words.pictureOf(index + 1, name) }))}
+          onChange={takePicture}
+        />
+      )}
+      {photoShown && inHand !== undefined && <CleanUpChoice diagramId={inHand} />}
       <Switch label={words.asTraced} on={tracedShown} onChange={setTracedShown} />
     </div>
   );

@@ -1,6 +1,8 @@
-import { useCallback, useMemo } from 'react';
+import { type ReactNode, useCallback, useMemo } from 'react';
 import { Layer } from 'react-konva/lib/ReactKonvaCore';
-import type { DiagramMap } from '../../core/diagram/diagram-map';
+import { diagramMap } from '../../core/diagram/diagram-map';
+import { halvesOf } from '../../core/diagram/halves';
+import { boxAround } from '../../core/diagram/squared-picture';
 import type { Diagram } from '../../core/garment/diagram';
 import type { MeasureSet } from '../../core/garment/measure';
 import { currentSet } from '../../core/garment/measure-value';
@@ -12,7 +14,7 @@ import { type LaidPicture, PictureShape } from '../photo/picture-shape';
 import { useCleaned } from '../photo/use-cleaned';
 import { useDiagramPictures } from '../photo/use-pictures';
 import { useGarment } from '../state/garment-store';
-import { useTable } from '../state/table-store';
+import { diagramInHand, useTable } from '../state/table-store';
 import { Grid, RulerNumbers } from '../table/grid';
 import { SQUARES } from '../table/squares';
 import type { View } from '../table/view';
@@ -41,41 +43,73 @@ const EVENING = 0.5;
 const MIN_SCALE = 0.02;
 const MAX_SCALE = 60;
 
-/** The table with the first picture of the garment under it. */
+/** The table with the picture in hand under it, and those that are joined to it. */
 export function DraftCanvas() {
-  const diagram = useGarment((state) => state.garment?.diagrams[0]);
+  const diagrams = useGarment((state) => state.garment?.diagrams);
   const set = useGarment((state) => state.garment && currentSet(state.garment));
-  return diagram && set ? (
-    <CanvasOver diagram={diagram} set={set} />
+  const inHand = useTable((table) => diagramInHand(diagrams ?? [], table.diagramInHand));
+  return diagrams && inHand && set ? (
+    <CanvasOver diagram={inHand} diagrams={diagrams} set={set} />
   ) : (
     <Canvas picture={undefined} printed={undefined} />
   );
 }
 
-function CanvasOver({ diagram, set }: { readonly diagram: Diagram; readonly set: MeasureSet }) {
-  const pictures = useDiagramPictures(diagram, set);
+interface CanvasOverProps {
+  readonly diagram: Diagram;
+  readonly diagrams: readonly Diagram[];
+  readonly set: MeasureSet;
+}
+
+function CanvasOver({ diagram, diagrams, set }: CanvasOverProps) {
+  const pictures = useDiagramPictures(diagram, set, diagrams);
   const { laidFlat, map } = pictures;
-  const printed = useMemo(() => (map.kind === 'map' ? printedBox(diagram, map) : undefined), [diagram, map]);
+  const halves = useMemo(() => halvesOf(diagrams, diagram.id).toReversed(), [diagrams, diagram.id]);
+  const printed = useMemo(() => printedBox(halves, diagrams, set), [halves, diagrams, set]);
   const picture = useCleaned(diagram.id, laidFlat);
   return (
     <>
       <FollowUnder pictures={pictures.pictures} map={map} />
-      <Canvas picture={picture} printed={printed} />
+      <Canvas picture={picture} printed={printed}>
+        {(strength) =>
+          halves.map((half) =>
+            half.id === diagram.id ? (
+              picture && <PictureShape key={half.id} {...picture} strength={strength} />
+            ) : (
+              <OtherHalf key={half.id} {...{ diagrams, set, strength }} diagram={half} />
+            ),
+          )
+        }
+      </Canvas>
     </>
   );
 }
 
-/** Where the rectangle she squared the picture up by lies on the table: what is printed, without the desk round it. */
-function printedBox({ placedAt: { x, y } }: Diagram, { plane, across, down }: DiagramMap): Box {
-  return { minX: x, minY: y, maxX: x + plane.across * across, maxY: y + plane.down * down };
+/** A picture that is seen together with the one in hand. */
+function OtherHalf({ diagram, diagrams, set, strength }: CanvasOverProps & { readonly strength: number }) {
+  const { laidFlat } = useDiagramPictures(diagram, set, diagrams);
+  const picture = useCleaned(diagram.id, laidFlat);
+  return picture && <PictureShape {...picture} strength={strength} />;
+}
+
+/** Where the rectangles she squared the pictures up by lie on the table: what is printed, without the desk round it. */
+function printedBox(halves: readonly Diagram[], diagrams: readonly Diagram[], set: MeasureSet): Box | undefined {
+  const boxes = halves.flatMap((half) => {
+    const map = diagramMap(half, set, diagrams);
+    return map.kind === 'map' ? [boxAround(map, 0)] : [];
+  });
+  return boxes.length > 0 ? boxes.reduce(unionBox) : undefined;
 }
 
 interface CanvasProps {
+  /** The picture in hand. */
   readonly picture: LaidPicture | undefined;
   readonly printed: Box | undefined;
+  /** The pictures, at some strength. */
+  readonly children?: (strength: number) => ReactNode;
 }
 
-function Canvas({ picture, printed }: CanvasProps) {
+function Canvas({ picture, printed, children }: CanvasProps) {
   const shownIn = useShownIn();
   const view = useTable((table) => table.view.table);
   const setView = useTable((table) => table.setView);
@@ -109,7 +143,7 @@ function Canvas({ picture, printed }: CanvasProps) {
       {() => (
         <>
           <Layer listening={false}>
-            {picture && photoShown && <PictureShape {...picture} strength={photoStrength * light} />}
+            {photoShown && children?.(photoStrength * light)}
             <Grid squares={squares} />
           </Layer>
           <Layer listening={false}>

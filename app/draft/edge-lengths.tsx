@@ -3,7 +3,7 @@ import { setStated } from '../../core/garment/edge-edits';
 import { outlineOf } from '../../core/garment/outline';
 import type { Edge, Piece, StatedOnEdge } from '../../core/garment/piece';
 import { pathLength } from '../../core/geometry/path';
-import { pullEdgeToLength } from '../../core/shaping/stated-figure';
+import { obeyFigures } from '../../core/shaping/obey-figures';
 import { inches } from '../../core/units/inch';
 import { writeLength } from '../../core/units/write-length';
 import { useGarment } from '../state/garment-store';
@@ -117,12 +117,11 @@ function Figure({ stated, drawn, write, onRules, onObey }: FigureProps) {
 }
 
 function obey(piece: Piece, edge: Edge, index: number, stated: StatedOnEdge, write: (length: number) => string): void {
-  const pulled = pullEdgeToLength(piece, edge.id, stated.length);
-  const path = outlineOf(pulled).edges[index];
-  if (!path || Math.abs(pathLength(path) - stated.length) > AGREES) {
+  const pulled = obeyFigures(piece, [{ edgeId: edge.id, length: stated.length }]);
+  if ('kind' in pulled) {
     say(words.cannotObey);
     return;
   }
-  editPiece(words.steps.obey, piece.id, () => setStated(pulled, edge.id, { ...stated, rules: 'figure' }));
+  editPiece(words.steps.obey, piece.id, () => pulled);
   say(words.obeyed(words.edgeOr(edge.name, index + 1), write(stated.length)));
 }

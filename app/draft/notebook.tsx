@@ -14,6 +14,7 @@ import { chosenPieceId } from './pieces-layer';
 import { PointCard } from './point-card';
 import { useRestedGarment } from './rested-garment';
 import { TraceCard } from './trace-card';
+import { WholesCard } from './wholes-card';
 
 /** The notebook of the draft room: what is chosen first, then the piece it belongs to, then every piece. */
 export function Notebook() {
@@ -61,6 +62,7 @@ export function Notebook() {
       )}
       {piece && <OutlineCard piece={piece} />}
       <PiecesCard />
+      <WholesCard />
     </>
   );
 }

@@ -1,8 +1,9 @@
+import { firstHalf } from '../../core/diagram/halves';
 import { pieceFromTrace } from '../../core/garment/new-piece';
 import { addPiece } from '../../core/garment/piece-list';
 import type { TablePoint } from '../../core/geometry/point';
 import { useGarment } from '../state/garment-store';
-import { useTable } from '../state/table-store';
+import { diagramInHand, useTable } from '../state/table-store';
 import type { Drag, PointerAt, Tool } from '../table/tool';
 import { writeSquares } from '../table/write-squares';
 import { say } from '../ui/say';
@@ -149,7 +150,9 @@ function closeTrace(trace = useDraft.getState().trace): void {
   const ring = ringOf(trace);
   const { garment, edit } = useGarment.getState();
   if (!ring || !garment) return;
-  const diagramId = garment.diagrams[0]?.id;
+  const { diagrams } = garment;
+  const inHand = diagramInHand(diagrams, useTable.getState().diagramInHand);
+  const diagramId = inHand && firstHalf(diagrams, inHand.id)?.id;
   const name = words.newPiece(garment.pieces.length + 1);
   const piece = pieceFromTrace(ring, {
     newId: () => crypto.randomUUID(),

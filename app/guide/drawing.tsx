@@ -91,6 +91,30 @@ const sketches: Readonly<Record<DrawingName, Sketch>> = {
     ink: 'M24 12h84M24 30h84M24 48h84M24 66h84M24 12v60M42 12v60M60 12v60M78 12v60M96 12v60',
     chalk: 'M24 12h45M69 12v38M65 50a4 4 0 1 0 8 0 4 4 0 1 0-8 0',
   },
+  'longer-by': {
+    ink: 'M38 6h26c2 12 5 24 9 34H38zM38 52h39c2 8 4 14 7 20-14 4-30 5-46 5z',
+    chalk: 'M24 40v12M21 43l3-3 3 3M21 49l3 3 3-3',
+    thought: 'M30 40h52M30 52h56',
+  },
+  'round-the-body': {
+    ink: 'M60 14c22 0 38 10 38 24S82 62 60 62 22 52 22 38 38 14 60 14z',
+    chalk: 'M60 20c18 0 31 7 31 18S78 56 60 56M60 20c-18 0-31 7-31 18 0 6 4 11 11 14',
+    thought: 'M60 8v12M60 56v12M16 38h13M91 38h13',
+  },
+  'cut-line': {
+    ink: 'M34 18h22c2 18 8 34 18 48-14 3-26 4-40 4z',
+    chalk: 'M34 12h28c2 18 8 34 20 50l4 10c-18 4-34 6-52 6z',
+  },
+  'two-laid': {
+    ink: PANEL,
+    chalk: 'M30 8h24c3 22 14 44 28 58-16 6-34 8-52 8z',
+    thought: 'M92 12h16M92 20h16M92 28h10',
+  },
+  envelope: {
+    ink: 'M16 22h88v48H16zM16 22l20-14h48l20 14',
+    chalk: 'M30 32h10c1 10 5 20 10 28-7 2-13 2-20 2z',
+    thought: 'M62 38h32M62 46h32M62 54h20',
+  },
   'three-four-five': {
     ink: 'M28 10v54h72M28 56h8v8',
     chalk: 'M28 10l72 54',

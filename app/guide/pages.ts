@@ -2,6 +2,7 @@ import type { Room } from '../state/table-store';
 
 /** The pages of the book that stands beside every room, in the order of the job. */
 export type HowToName =
+  | 'whole-job'
   | 'measuring'
   | 'photographing'
   | 'tracing'
@@ -13,6 +14,7 @@ export type HowToName =
 
 /** The pages in the order of the job. */
 export const howToOrder: readonly HowToName[] = [
+  'whole-job',
   'measuring',
   'photographing',
   'tracing',

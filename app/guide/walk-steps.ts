@@ -9,6 +9,7 @@ export type WalkStepName =
   | 'waist'
   | 'opening'
   | 'seams'
+  | 'cloth'
   | 'pages'
   | 'proof'
   | 'check';
@@ -44,6 +45,7 @@ export const walkSteps: readonly WalkStep[] = [
   { name: 'waist', room: 'fit', isDone: lacks('straight-waist') },
   { name: 'opening', room: 'draft', shows: firstSeam, isDone: lacks('no-opening') },
   { name: 'seams', room: 'seams', isDone: (garment) => (garment.seams?.length ?? 0) > 0 },
+  { name: 'cloth', room: 'cloth', isDone: (garment) => (garment.lays?.length ?? 0) > 0 },
   { name: 'pages', room: 'paper', isDone: (garment) => (garment.printings?.length ?? 0) > 0 },
   { name: 'proof', room: 'paper', isDone: (garment) => garment.scaleProof !== undefined },
   { name: 'check', room: 'check' },

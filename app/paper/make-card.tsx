@@ -41,6 +41,7 @@ export function MakeCard(props: MakeCardProps) {
   const [asked, setAsked] = useState<'pages' | 'squares'>();
   const hasOutstanding = mockupFindings(garment).length > 0;
   const sheets = laid.state === 'found' ? laid.found?.sheets : undefined;
+  const leftOut = laid.state === 'found' ? (laid.found?.leftOut ?? []) : [];
   const begin = (what: 'pages' | 'squares') => {
     if (what === 'squares') make({ what });
     else if (sheets) make({ what, sheets, under, ...(pages.length > 0 && { chosen: pages }) });
@@ -95,6 +96,9 @@ export function MakeCard(props: MakeCardProps) {
           <span>{words.making(share)}</span>
           <Button onPress={stop}>{words.stop}</Button>
         </div>
+      )}
+      {leftOut.length > 0 && sheets && sheets.length > 0 && (
+        <Note tone="stop">{words.leftOut(leftOut.map(({ name }) => name || words.unnamed))}</Note>
       )}
       {trouble && <Note tone="stop">{trouble}</Note>}
     </Card>

@@ -2,25 +2,29 @@ import { useState } from 'react';
 import type { Garment } from '../../core/garment/garment';
 import { type PaperChange, setPaper } from '../../core/garment/paper-edits';
 import type { StoredVersion } from '../../core/garment/version';
+import { MOST_OLDER } from '../../core/paper/older-lines';
 import { SAFE_MARGIN } from '../../core/paper/page-sizes';
 import { useGarment } from '../state/garment-store';
+import { Button } from '../ui/button';
 import { Card } from '../ui/card';
 import { Choice } from '../ui/choice';
 import { LengthField } from '../ui/length-field';
 import { Note } from '../ui/note';
 import { Pick } from '../ui/pick';
 import { paperWords as words } from '../words/paper';
+import styles from './paper-room.module.css';
+import { PrinterLoses } from './printer-loses';
 
 interface MoreCardProps {
   readonly garment: Garment;
   readonly versions: readonly StoredVersion[];
-  /** The version that is laid under the pieces. */
-  readonly under: number | undefined;
-  readonly onUnder: (version: number | undefined) => void;
+  /** The numbers of the versions that are laid under the pieces. */
+  readonly older: readonly number[];
+  readonly onOlder: (versions: readonly number[]) => void;
 }
 
 /** What most leave as it is: margins, joins, how pieces are placed, squares and older versions. */
-export function MoreCard({ garment, versions, under, onUnder }: MoreCardProps) {
+export function MoreCard({ garment, versions, older, onOlder }: MoreCardProps) {
   const edit = useGarment((state) => state.edit);
   const [isOpen, setOpen] = useState(false);
   const { paper, shownIn } = garment;
@@ -55,22 +59,16 @@ export function MoreCard({ garment, versions, under, onUnder }: MoreCardProps) {
           onCommit={(overlap) => overlap !== undefined && change({ overlap })}
         />
       )}
-      <LengthField
-        label={words.loses}
-        value={loses}
-        shownIn={shownIn}
-        hint={words.losesHint}
-        min={0}
-        allowEmpty
-        onCommit={(measured) => change({ loses: measured, margin: measured ?? SAFE_MARGIN })}
-      />
-      <LengthField
-        label={words.margin}
-        value={margin}
-        shownIn={shownIn}
-        min={0}
-        onCommit={(wanted) => wanted !== undefined && change({ margin: wanted })}
-      />
+      <PrinterLoses paper={paper} shownIn={shownIn} onChange={change} />
+      {!paper.losesAt && (
+        <LengthField
+          label={words.margin}
+          value={margin}
+          shownIn={shownIn}
+          min={0}
+          onCommit={(wanted) => wanted !== undefined && change({ margin: wanted })}
+        />
+      )}
       {margin < (loses ?? SAFE_MARGIN) && <Note tone="warn">{words.keepsClear(loses, shownIn)}</Note>}
       <Choice
         label={words.squaresOver}
@@ -82,17 +80,41 @@ export function MoreCard({ garment, versions, under, onUnder }: MoreCardProps) {
         ]}
         onChange={(value) => change({ squaresOver: value === 'none' ? undefined : value })}
       />
-      {versions.length > 0 && (
+      {versions.length > 0 && <OlderVersions versions={versions} older={older} onOlder={onOlder} />}
+    </Card>
+  );
+}
+
+/** Which versions lie under the pieces, each in a line of its own. */
+function OlderVersions({ versions, older, onOlder }: Pick<MoreCardProps, 'versions' | 'older' | 'onOlder'>) {
+  const named = (number: number) => {
+    const version = versions.find((one) => one.number === number);
+    return version ? words.versionNamed(version) : '';
+  };
+  const others = versions.filter(({ number }) => !older.includes(number));
+  return (
+    <>
+      {older.map((number, index) => (
+        <div key={number} className={styles.piece}>
+          <span>{words.olderLine(index, named(number))}</span>
+          <Button
+            icon="close"
+            title={words.withoutOlder(named(number))}
+            onPress={() => onOlder(older.filter((one) => one !== number))}
+          />
+        </div>
+      ))}
+      {older.length < MOST_OLDER && others.length > 0 && (
         <Pick
           label={words.under}
-          value={under === undefined ? 'none' : String(under)}
+          value="none"
           options={[
-            { value: 'none', words: words.noUnder },
-            ...versions.map((version) => ({ value: String(version.number), words: words.versionNamed(version) })),
+            { value: 'none', words: older.length === 0 ? words.noUnder : words.anotherUnder },
+            ...others.map((version) => ({ value: String(version.number), words: words.versionNamed(version) })),
           ]}
-          onChange={(value) => onUnder(value === 'none' ? undefined : Number(value))}
+          onChange={(value) => value !== 'none' && onOlder([...older, Number(value)])}
         />
       )}
-    </Card>
+    </>
   );
 }

@@ -1,5 +1,6 @@
 import type { Words } from '../../core/drawing/drawing';
 import { lineStyles } from '../../core/drawing/line-styles';
+import { olderLine } from '../../core/paper/older-lines';
 import { type ChosenPages, isChosen } from '../../core/paper/printing-of';
 import type { TapedSheet } from '../../core/paper/taped-sheets';
 import type { ShownIn } from '../../core/units/inch';
@@ -80,7 +81,7 @@ function SheetDrawing({ sheet: { placed, plan }, shownIn, name, isOn, onPage }: 
   const height = (plan.rows - 1) * plan.step.down + plan.window.height + 2 * edge;
   const paperWords = paperSheetWords(shownIn, 'sixteenth');
   const marks = placed.flatMap((one) => one.marks);
-  const under = placed.flatMap((one) => one.under);
+  const older = placed.flatMap(({ under }) => under.map((lines, index) => ({ lines, dash: olderLine(index).dash })));
   return (
     <svg
       ref={svg}
@@ -104,12 +105,19 @@ function SheetDrawing({ sheet: { placed, plan }, shownIn, name, isOn, onPage }: 
           height={plan.window.height}
         />
       ))}
-      {under.map(
-        (mark, index) =>
-          mark.kind === 'stroke' && (
-            // biome-ignore lint/suspicious/noArrayIndexKey: marks have no names of their own
-            <path key={index} className={styles.under} d={svgPath(mark.path)} strokeWidth={STROKE_PX * mmPerPx} />
-          ),
+      {older.map(({ lines, dash }, version) =>
+        lines.map(
+          (mark, index) =>
+            mark.kind === 'stroke' && (
+              <path
+                // biome-ignore lint/suspicious/noArrayIndexKey: marks have no names of their own
+                key={`${version} ${index}`}
+                className={styles.under}
+                d={svgPath(mark.path)}
+                strokeDasharray={dash.map((part) => part * UNDER_PX).join(' ')}
+              />
+            ),
+        ),
       )}
       {marks.map((mark, index) =>
         mark.kind === 'stroke' ? (
@@ -157,6 +165,9 @@ const LABEL_PX = 13;
 const NAME_PX = 17;
 const READABLE_PX = 11;
 const STROKE_PX = 1.1;
+
+/** How many CSS pixels stand for a mm in the dots of older versions. */
+const UNDER_PX = 2.5;
 
 /** How high words stand in the preview (mm): never too small to read. Beside the name, words that would be are left out. */
 function sizeHere(mark: Words, mmPerPx: number): number | undefined {

@@ -34,16 +34,24 @@ export function PaperRoom() {
 function WithPieces({ garment }: { readonly garment: Garment }) {
   const [left, setLeft] = useState<ReadonlySet<string>>(new Set());
   const [pages, setPages] = useState<ChosenPages>([]);
-  const [underNumber, setUnderNumber] = useState<number>();
+  const [older, setOlder] = useState<readonly number[]>([]);
   const chosen = cutPieces(garment).filter((piece) => !left.has(piece.id));
   const { versions } = useVersionsOf(garment.id);
   const version = versionSaid(versions, garment);
-  const under = useMemo(() => {
-    const older = versions.find(({ number }) => number === underNumber);
-    const pieces = older && garmentOfVersion(versions, older.number)?.pieces;
-    return older && pieces && { said: words.versionNamed(older), pieces };
-  }, [versions, underNumber]);
-  const laid = useTapedSheets(chosen, garment.paper, under?.pieces);
+  const under = useMemo(
+    () =>
+      older.flatMap((number) => {
+        const kept = versions.find((one) => one.number === number);
+        const pieces = kept && garmentOfVersion(versions, number)?.pieces;
+        return kept && pieces ? [{ said: words.versionNamed(kept), pieces }] : [];
+      }),
+    [versions, older],
+  );
+  const laid = useTapedSheets(
+    chosen,
+    garment.paper,
+    under.map(({ pieces }) => pieces),
+  );
   const making = useMaking(garment, chosen);
   const toggle = (pieceId: string, on: boolean) => {
     const next = new Set(left);
@@ -88,7 +96,7 @@ function WithPieces({ garment }: { readonly garment: Garment }) {
           />
           <PrintedCard garment={garment} making={making} />
           <PaperCard garment={garment} />
-          <MoreCard garment={garment} versions={versions} under={underNumber} onUnder={setUnderNumber} />
+          <MoreCard garment={garment} versions={versions} older={older} onOlder={setOlder} />
           <ProofCard garment={garment} />
           <SquaresCard garment={garment} chosen={chosen} />
           <ScreenCard garment={garment} chosen={chosen} />

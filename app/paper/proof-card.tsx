@@ -19,6 +19,7 @@ import styles from './paper-room.module.css';
 /** What the ruler says of the printed square. Both ways are needed before anything is proved. */
 export function ProofCard({ garment }: { readonly garment: Garment }) {
   const edit = useGarment((state) => state.edit);
+  const step = garment.shownIn === 'in' ? 'thirtysecond' : 'tenth-millimetre';
   const [half, setHalf] = useState<{ across?: number; down?: number }>({});
   const [typed, setTyped] = useState<'rules' | 'square'>();
   const [failed, setFailed] = useState(false);
@@ -78,6 +79,7 @@ export function ProofCard({ garment }: { readonly garment: Garment }) {
         value={kept?.across ?? half.across}
         shownIn={shownIn}
         min={1}
+        step={step}
         onCommit={(length) => read('across', length)}
       />
       <LengthField
@@ -85,6 +87,7 @@ export function ProofCard({ garment }: { readonly garment: Garment }) {
         value={kept?.down ?? half.down}
         shownIn={shownIn}
         min={1}
+        step={step}
         onCommit={(length) => read('down', length)}
       />
       {off && <Note tone="stop">{findingSentence(off, garment)}</Note>}

@@ -12,7 +12,7 @@ export interface Laid {
 }
 
 /** Finds in a worker where pieces lie on pages, anew whenever they or the paper change. */
-export function useTapedSheets(pieces: readonly Piece[], paper: PaperChoice, under: Under | undefined): Laid {
+export function useTapedSheets(pieces: readonly Piece[], paper: PaperChoice, under: Under): Laid {
   const [laid, setLaid] = useState<Laid & { readonly key: string }>({ key: '', found: undefined, state: 0 });
   const key = JSON.stringify([pieces, paper, under]);
   // The pieces of one key are the same in all that is asked here, whichever objects they are.

@@ -28,9 +28,9 @@ const none: Pictures = {};
  * The pictures of a diagram, opened when they are first asked for and laid flat again whenever the diagram changes in a
  * way that can be seen. Known lengths only stretch what is there already.
  */
-export function useDiagramPictures(diagram: Diagram, set: MeasureSet): DiagramPictures {
+export function useDiagramPictures(diagram: Diagram, set: MeasureSet, among: readonly Diagram[]): DiagramPictures {
   const pictures = usePictures((state) => state.byDiagram[diagram.id] ?? none);
-  const map = useMemo(() => diagramMap(diagram, set), [diagram, set]);
+  const map = useMemo(() => diagramMap(diagram, set, among), [diagram, set, among]);
   const plans = useMemo(() => flatPlans(diagram, map), [diagram, map]);
   const key = plans?.key;
   const { id } = diagram;
@@ -79,10 +79,16 @@ function flatPlans(diagram: Diagram, map: DiagramMap | NotSquared): FlatPlans | 
   if (map.kind !== 'map') return undefined;
   const full = planSquaredPicture(diagram, map, { mostPx: MOST_WORKING_PX });
   const quick = planSquaredPicture(diagram, map, { mostPx: MOST_QUICK_PX });
-  return full && quick && { key: planKey(diagram, full), full, quick };
+  return full && quick && { key: planKey(diagram, map, full), full, quick };
 }
 
 /** What the pixels of the flat picture depend on; where it lies and how large is not among it. */
-function planKey({ squareUp, quarterTurns, focalPx }: Diagram, { width, height }: SquaredPicturePlan): string {
-  return JSON.stringify([width, height, quarterTurns, focalPx, squareUp]);
+function planKey(
+  { squareUp, quarterTurns, focalPx }: Diagram,
+  { joint, across, down }: DiagramMap,
+  { width, height }: SquaredPicturePlan,
+): string {
+  // A picture that is laid aslant cannot be stretched across and down afterwards.
+  const aslant = joint && [joint.onto.a, joint.onto.b, across / down].map((each) => Number(each.toPrecision(7)));
+  return JSON.stringify([width, height, quarterTurns, focalPx, squareUp, aslant]);
 }

@@ -2,10 +2,12 @@ import { useCallback, useEffect, useState } from 'react';
 import { newGarment } from '../../core/garment/new-garment';
 import { useGarment } from '../state/garment-store';
 import { useGuide } from '../state/guide-store';
+import { useKept } from '../state/kept-store';
 import { useTable } from '../state/table-store';
 import { today } from '../state/today';
 import { openProjectFile, startDemo, startGarment } from '../storage/bring-in';
 import { type BroughtIn, bringMany } from '../storage/bring-many';
+import { Blocked, Outdated } from '../storage/connection';
 import { bringUpRows, listShelf, type OnShelf } from '../storage/shelf';
 import { LookChoice } from '../ui/look-choice';
 import { Note } from '../ui/note';
@@ -16,6 +18,7 @@ import { shelfWords as words } from '../words/shelf';
 import { wholeShelfWords } from '../words/whole-shelf';
 import { BroughtReport } from './brought-report';
 import { GarmentCard } from './garment-card';
+import { KeptHere } from './kept-here';
 import { SaveShelf } from './save-shelf';
 import { ShelfList } from './shelf-list';
 import styles from './shelf-room.module.css';
@@ -31,15 +34,18 @@ export function ShelfRoom() {
   const onTable = useGarment((state) => state.garment);
 
   const refresh = useCallback(() => {
-    listShelf().then(setRows, () => setTrouble(words.noStorage));
+    listShelf().then(setRows, (fault) => setTrouble(unread(fault)));
   }, []);
+  const blocked = useKept((kept) => kept.blocked);
   useEffect(() => {
+    // The strip along the top says what to do; once that is done the shelf is read.
+    if (blocked) return;
     refresh();
     bringUpRows().then(
       (count) => count > 0 && refresh(),
-      () => setTrouble(words.noStorage),
+      (fault) => setTrouble(unread(fault)),
     );
-  }, [refresh]);
+  }, [refresh, blocked]);
 
   /** At the top of the room, which may be out of sight, and aloud. */
   function tell(sentence: string) {
@@ -51,8 +57,8 @@ export function ShelfRoom() {
     setTrouble(undefined);
     try {
       await work();
-    } catch {
-      setTrouble(words.noStorage);
+    } catch (fault) {
+      setTrouble(unread(fault));
     }
   }
 
@@ -127,11 +133,17 @@ export function ShelfRoom() {
         )}
         {rows && rows.length > 0 && <SaveShelf onTrouble={tell} />}
         {rows?.length === 0 && <p>{words.nothingKept}</p>}
+        <KeptHere />
         <LookChoice />
         <p className={styles.private}>{words.private}</p>
       </div>
     </main>
   );
+}
+
+/** Why the shelf cannot be read; nothing where the strip along the top says it already. */
+function unread(fault: unknown): string | undefined {
+  return fault instanceof Blocked || fault instanceof Outdated ? undefined : words.noStorage;
 }
 
 /** Inches where people cut in inches, centimetres elsewhere; it can be changed in the Wearer room. */

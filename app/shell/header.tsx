@@ -32,7 +32,7 @@ export function Header() {
 function History() {
   const undoable = useGarment((state) => state.past.at(-1)?.label);
   const redoable = useGarment((state) => state.future.at(-1)?.label);
-  const saving = useGarment((state) => state.saving);
+  const saving = useGarment((state) => (state.editing === 'here' ? state.saving : 'looking'));
   const first = useTable((table) => table.undoFirst);
   const undo = useGarment((state) => state.undo);
   const what = first?.label ?? undoable;

@@ -1,35 +1,58 @@
+import { useState } from 'react';
 import { useGarment } from '../state/garment-store';
-import { useKept } from '../state/kept-store';
+import { type DeviceRoom, useKept } from '../state/kept-store';
 import { editHere } from '../storage/bring-in';
+import { isShort } from '../storage/device-room';
 import { saveProject } from '../storage/save-project';
 import { Note } from '../ui/note';
+import { say } from '../ui/say';
 import { shellWords as words } from '../words/shell';
+import { storageWords } from '../words/storage';
 
-/** Says at once when a change could not be kept on this device, or when another window has the garment in hand. */
+/** Says at once when a change could not be kept on this device, or may soon not be, and why; one sentence at a time. */
 export function KeptNotice() {
   const elsewhere = useGarment((state) => state.editing === 'elsewhere');
   const failure = useGarment((state) => (state.saving === 'failed' ? state.failure : undefined));
-  const cleared = useKept((state) => state.cleared);
   const garment = useGarment((state) => state.garment);
-  if (!garment) return null;
-  if (elsewhere) {
+  const { cleared, blocked, storeIsNewer, reserve, room } = useKept();
+  const [putBy, setPutBy] = useState(false);
+  const save = garment && {
+    words: words.saveToFile,
+    onPress: async () => {
+      if ((await saveProject(garment)) === 'draft-alone') say(words.fileAlone);
+    },
+  };
+  if (garment && elsewhere) {
     return (
       <Note tone="stop" action={{ words: words.editHere, onPress: () => void editHere() }}>
         {words.elsewhere}
       </Note>
     );
   }
-  if (failure === undefined && cleared) {
+  const serious =
+    (garment && failure !== undefined && words.notKept(failure)) ||
+    (blocked && words.blocked) ||
+    (storeIsNewer && words.newerStore) ||
+    (garment && cleared && words.cleared);
+  if (serious) {
     return (
-      <Note tone="stop" action={{ words: words.saveToFile, onPress: () => void saveProject(garment) }}>
-        {words.cleared}
+      <Note tone="stop" {...(save && { action: save })}>
+        {serious}
       </Note>
     );
   }
-  if (failure === undefined) return null;
+  const short = shortage(reserve, room);
+  if (!short || putBy) return null;
+  const later = { words: words.notNow, onPress: () => setPutBy(true) };
   return (
-    <Note tone="stop" action={{ words: words.saveToFile, onPress: () => void saveProject(garment) }}>
-      {words.notKept(failure)}
+    <Note tone="warn" action={save ?? later} beside={save && later}>
+      {short}
     </Note>
   );
+}
+
+/** What is said while everything is still kept, but soon may not be. */
+function shortage(reserve: 'laid' | 'spent' | 'not-known', room: DeviceRoom | undefined): string | undefined {
+  if (reserve === 'spent') return storageWords.reserveSpent;
+  return room && isShort(room) ? storageWords.short(storageWords.bytes(room.left)) : undefined;
 }

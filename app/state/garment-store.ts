@@ -32,8 +32,11 @@ export interface History {
 export interface GarmentState extends History {
   /** What is on the screen; a drag in progress is in it. */
   readonly garment: Garment | undefined;
-  /** Where the garment can be changed: only one window at a time may. In the others every change is refused. */
-  readonly editing: 'here' | 'elsewhere';
+  /**
+   * Where the garment can be changed: only one window at a time may, and of what a `newer` program made none of this one.
+   * Elsewhere every change is refused.
+   */
+  readonly editing: 'here' | 'elsewhere' | 'newer';
   /** Counts openings and closings, so that a garment taken up anew is never taken for a step. */
   readonly opening: number;
   readonly saving: 'saved' | 'waiting' | 'failed';

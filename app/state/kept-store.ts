@@ -1,9 +1,29 @@
 import { create } from 'zustand';
 
+/** What the browser lets this page keep, in bytes. */
+export interface DeviceRoom {
+  readonly used: number;
+  readonly left: number;
+}
+
 interface KeptState {
   /** What this device kept was cleared away while the page was open; the garment on the table was kept anew. */
   readonly cleared: boolean;
+  /** An older program in another window holds the store; it opens when that window is closed. */
+  readonly blocked: boolean;
+  /** A newer program made the store; it is read, and never written into. */
+  readonly storeIsNewer: boolean;
+  /** Room held back for the day the device is full: there, given up, or not looked for yet. */
+  readonly reserve: 'laid' | 'spent' | 'not-known';
+  /** As last looked at; missing where the browser does not say. */
+  readonly room: DeviceRoom | undefined;
 }
 
 /** What became of the browser's store under the page. */
-export const useKept = create<KeptState>(() => ({ cleared: false }));
+export const useKept = create<KeptState>(() => ({
+  cleared: false,
+  blocked: false,
+  storeIsNewer: false,
+  reserve: 'not-known',
+  room: undefined,
+}));

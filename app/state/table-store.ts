@@ -1,4 +1,5 @@
 import { create } from 'zustand';
+import type { Diagram } from '../../core/garment/diagram';
 import type { Place } from '../../core/garment/finding';
 import type { CleanUp } from '../../core/picture/cleaned';
 import { inches } from '../../core/units/inch';
@@ -51,6 +52,8 @@ export interface TableState {
   readonly photoStrength: number;
   /** How the picture of a diagram is cleaned up for the eye; as it is where none is said. */
   readonly cleanUp: Readonly<Record<string, CleanUp | undefined>>;
+  /** The picture that is worked on where only one is in hand; the first of the garment unless chosen. */
+  readonly diagramInHand: string | undefined;
   /** Whether the pieces as they were first drawn lie under the draft. */
   readonly tracedShown: boolean;
   /** Something half done, such as a piece being traced, that undo takes back before it touches the garment. */
@@ -79,9 +82,10 @@ export const useTable = create<TableState>((set) => ({
   photoStrength: 0.8,
   cleanUp: {},
   tracedShown: false,
+  diagramInHand: undefined,
   undoFirst: undefined,
-  goTo: (room, chosen) => set((table) => ({ room, chosen: chosen ?? table.chosen })),
-  choose: (chosen) => set({ chosen }),
+  goTo: (room, chosen) => set((table) => ({ room, ...taken(chosen ?? table.chosen) })),
+  choose: (chosen) => set(taken(chosen)),
   setView: (which, view) => set((table) => ({ view: { ...table.view, [which]: view } })),
   setSnapping: (snapping) => set({ snapping }),
   setSnapStep: (snapStep) => set({ snapStep }),
@@ -90,6 +94,16 @@ export const useTable = create<TableState>((set) => ({
   setCleanUp: (diagramId, cleanUp) => set((table) => ({ cleanUp: { ...table.cleanUp, [diagramId]: cleanUp } })),
   setTracedShown: (tracedShown) => set({ tracedShown }),
 }));
+
+/** A chosen picture, or a line on it, takes that picture in hand; it stays there when something else is chosen. */
+function taken(chosen: Chosen) {
+  return 'diagramId' in chosen ? { chosen, diagramInHand: chosen.diagramId } : { chosen };
+}
+
+/** The picture in hand, or the first where none has been taken. */
+export function diagramInHand(diagrams: readonly Diagram[], id: string | undefined): Diagram | undefined {
+  return diagrams.find((diagram) => diagram.id === id) ?? diagrams[0];
+}
 
 /** What to choose so that the place of a finding is in front of her. */
 export function chosenAt(place: Place): Chosen {

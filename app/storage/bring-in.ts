@@ -2,6 +2,7 @@ import type { Garment } from '../../core/garment/garment';
 import { lindenGarment } from '../demo/linden-garment';
 import { lindenPhotoSize } from '../demo/linden-panel';
 import { useGarment } from '../state/garment-store';
+import { useKept } from '../state/kept-store';
 import { database } from './database';
 import { holdForEditing, onlyLook } from './editing-lock';
 import { flushJournal, keepNew } from './journal';
@@ -35,10 +36,12 @@ export async function editHere(): Promise<Opened> {
 }
 
 async function putOnTable(id: string, editing: 'here' | 'elsewhere'): Promise<Opened> {
-  const opened = await (editing === 'here' ? takeFromShelf(id) : lookAtGarment(id));
+  const { storeIsNewer } = useKept.getState();
+  const opened = await (editing === 'here' && !storeIsNewer ? takeFromShelf(id) : lookAtGarment(id));
   if (!isReplayed(opened)) return opened;
   useGarment.getState().open(opened.garment, opened);
-  if (editing === 'elsewhere') onlyLook();
+  if (storeIsNewer) useGarment.getState().setEditing('newer');
+  else if (editing === 'elsewhere') onlyLook();
   else void flushJournal();
   return opened;
 }

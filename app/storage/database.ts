@@ -77,6 +77,9 @@ export interface PhotoRow {
   readonly heightPx: number;
 }
 
+/** The shape of the store. A store with a higher number was made by a newer program. */
+export const STORE_VERSION = 3;
+
 class InchsquareDatabase extends Dexie {
   readonly shelf!: EntityTable<ShelfRow, 'id'>;
   readonly snapshots!: Table<SnapshotRow, [string, number]>;
@@ -96,7 +99,7 @@ class InchsquareDatabase extends Dexie {
     });
     this.version(2).stores({ versions: '[garmentId+number], garmentId' });
     // Rows of the shelf are not touched here: they are brought up when the shelf is next looked at (`bringUpRows`).
-    this.version(3).stores({ putAway: 'id', covers: 'id' });
+    this.version(STORE_VERSION).stores({ putAway: 'id', covers: 'id' });
   }
 }
 

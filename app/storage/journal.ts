@@ -2,11 +2,13 @@ import type { Garment } from '../../core/garment/garment';
 import { type GarmentState, useGarment } from '../state/garment-store';
 import { useKept } from '../state/kept-store';
 import { storageWords as words } from '../words/storage';
-import { connected, faultNames, Outdated } from './connection';
+import { Blocked, connected, faultNames, Outdated } from './connection';
 import { type JournalRow, type SnapshotRow, shelfRow } from './database';
+import { lookAtRoom } from './device-room';
 import { entryFor } from './journal-entry';
 import { askToStay } from './persistence';
 import { storedStep } from './replay';
+import { layReserve, spendReserve } from './reserve';
 import { type Kept, keep, TakenElsewhere } from './write-batch';
 
 /** A whole snapshot after this many entries, so that opening never replays a long journal. */
@@ -94,6 +96,7 @@ async function writeAll(): Promise<void> {
       const how = await connected(() => keep(batch, snapshot, wholeNow));
       if (how === 'kept-anew') useKept.setState({ cleared: true });
     } catch (fault) {
+      if (isFull(fault) && (await spendReserve())) continue;
       useGarment.getState().setSaving('failed', reason(fault));
       if (!(fault instanceof TakenElsewhere)) nextTry = setTimeout(() => void write(), TRY_AGAIN_MS);
       return;
@@ -106,6 +109,8 @@ async function writeAll(): Promise<void> {
   }
   if (useGarment.getState().editing === 'here') useGarment.getState().setSaving('saved');
   void askToStay();
+  void lookAtRoom();
+  layReserve();
 }
 
 /** A snapshot of the garment on the table at its last entry, when it is time for one. */
@@ -128,9 +133,17 @@ function wholeNow(): SnapshotRow | undefined {
   };
 }
 
+function isFull(fault: unknown): boolean {
+  return faultNames(fault).includes('QuotaExceededError');
+}
+
+/** What is thrown where a page has no store at all, by the absence of it or by a ban. */
+const NO_STORE = new Set(['MissingAPIError', 'SecurityError']);
+
 function reason(fault: unknown): string {
   if (fault instanceof TakenElsewhere) return words.changedElsewhere;
-  if (fault instanceof Outdated) return words.newerElsewhere;
-  if (faultNames(fault).includes('QuotaExceededError')) return words.full;
-  return words.cannotWrite;
+  if (fault instanceof Blocked) return words.blocked;
+  if (fault instanceof Outdated) return useKept.getState().storeIsNewer ? words.newerStore : words.newerElsewhere;
+  if (isFull(fault)) return words.full;
+  return faultNames(fault).some((name) => NO_STORE.has(name)) ? words.keepsNothing : words.cannotWrite;
 }

@@ -1,5 +1,6 @@
 import { connected } from './connection';
 import { database, type PhotoRow } from './database';
+import { lookAtRoom } from './device-room';
 
 /** Pictures the device would not take: here until the page is closed. */
 const held = new Map<string, PhotoRow>();
@@ -16,6 +17,7 @@ export async function putPhoto(photo: PhotoRow): Promise<void> {
   }
   // One more try: some browsers fail to take a large picture at the first.
   await connected(() => database.photos.add(photo)).catch(() => database.photos.add(photo));
+  void lookAtRoom('now');
 }
 
 /** Keeps a picture, or, when the device will not take it, holds it until the page is closed. */

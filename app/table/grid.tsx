@@ -52,8 +52,13 @@ export function Grid({ squares }: GridProps) {
 /** How wide the numbered strips along the top and left are, in CSS pixels. */
 const STRIP_PX = 30;
 
+interface RulerProps extends GridProps {
+  /** Whether lines across are counted from the right, as on cloth that lies to the left of its fold. */
+  readonly leftwards?: boolean;
+}
+
 /** The numbers of the lines, on a strip of paper along the top and the left, like a ruler laid there. */
-export function RulerNumbers({ squares }: GridProps) {
+export function RulerNumbers({ squares, leftwards = false }: RulerProps) {
   const paint = useCallback<Paint>(
     (ink, { px, seen }) => {
       const { side } = squares;
@@ -82,7 +87,7 @@ export function RulerNumbers({ squares }: GridProps) {
         const numbered = i % numberEvery === 0;
         ink.moveTo(x, STRIP_PX);
         ink.lineTo(x, STRIP_PX - (numbered ? 6 : 3));
-        if (numbered && x > STRIP_PX + 6) ink.fillText(tableWords.lineNumber(i), x, STRIP_PX - 16);
+        if (numbered && x > STRIP_PX + 6) ink.fillText(tableWords.lineNumber(leftwards ? -i : i), x, STRIP_PX - 16);
       }
       ink.textAlign = 'right';
       for (let i = Math.ceil(seen.minY / (side * every)) * every; spot(i, seen.minY) <= height; i += every) {
@@ -99,7 +104,7 @@ export function RulerNumbers({ squares }: GridProps) {
       ink.lineTo(STRIP_PX, height);
       ink.stroke();
     },
-    [squares],
+    [squares, leftwards],
   );
   return <Painted paint={paint} />;
 }

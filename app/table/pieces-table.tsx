@@ -18,10 +18,12 @@ type PiecesTableProps = Omit<
   readonly still: readonly Paint[];
   /** What moves with the hand or the room's own step, over it. */
   readonly moving: readonly Paint[];
+  /** Whether the numbers across are counted from the right. */
+  readonly leftwards?: boolean;
 };
 
 /** A table of numbered squares with pieces painted on it: what moves has a layer of its own, so that the rest stays. */
-export function PiecesTable({ shownIn, pieces, still, moving, ...viewport }: PiecesTableProps) {
+export function PiecesTable({ shownIn, pieces, still, moving, leftwards = false, ...viewport }: PiecesTableProps) {
   const squares = SQUARES[shownIn];
   return (
     <Viewport {...viewport} lying={{ pieces: () => pieces, shownIn }} maxScale={60} minScale={0.02}>
@@ -33,7 +35,7 @@ export function PiecesTable({ shownIn, pieces, still, moving, ...viewport }: Pie
           </Layer>
           <Layer listening={false}>
             <PaintedInOrder paints={moving} />
-            <RulerNumbers squares={squares} />
+            <RulerNumbers squares={squares} leftwards={leftwards} />
           </Layer>
         </>
       )}

@@ -2,6 +2,8 @@
 const TOKENS = {
   paper: '--paper',
   sheet: '--sheet',
+  cloth: '--cloth',
+  clothDeep: '--cloth-deep',
   ink: '--ink',
   inkSoft: '--ink-soft',
   chalk: '--chalk',

@@ -1,6 +1,6 @@
 import { useId, useState } from 'react';
 import { readLength } from '../../core/units/read-length';
-import { writeLength } from '../../core/units/write-length';
+import { type WrittenStep, writeLength } from '../../core/units/write-length';
 import { uiWords } from '../words/ui';
 import styles from './field.module.css';
 
@@ -18,18 +18,21 @@ interface LengthFieldProps {
   readonly max?: number;
   /** Whether the field may be left empty, which commits `undefined`. */
   readonly allowEmpty?: boolean;
+  /** The finest step it is written to. */
+  readonly step?: WrittenStep;
   /** Label for the ear only, where the eye has one already. */
   readonly labelHidden?: boolean;
 }
 
 /** A length as a dressmaker writes it: 7 1/2, 7½, 19 cm. What cannot be read is said under the field, and kept. */
 export function LengthField(props: LengthFieldProps) {
-  const { label, value, shownIn, onCommit, hint, min, max, allowEmpty, labelHidden } = props;
+  const { label, value, shownIn, onCommit, hint, min, max, allowEmpty, step, labelHidden } = props;
   const ownId = useId();
   const id = props.id ?? ownId;
   const [typed, setTyped] = useState<string>();
   const [trouble, setTrouble] = useState<string>();
-  const shown = typed ?? (value === undefined ? '' : writeLength(value, { shownIn, spaces: 'typed' }));
+  const shown =
+    typed ?? (value === undefined ? '' : writeLength(value, { shownIn, spaces: 'typed', ...(step && { step }) }));
 
   function commit() {
     if (typed === undefined) return;

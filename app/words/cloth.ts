@@ -102,8 +102,9 @@ export const clothWords = {
   onFold: 'on the fold',
   copyOf: (copy: number, of: number) => (of > 1 ? `${copy + 1} of ${of}` : ''),
   place: (x: string, y: string, edge: 'fold' | 'selvedge') => `${x} from the cut end, ${y} from the ${edge}`,
-  chosen: (name: string) => `${name} in hand.`,
-  overlapsNow: (count: number) => (count === 0 ? 'No overlaps.' : count === 1 ? '1 fault.' : `${count} faults.`),
+  chosen: (name: string, place: string) => `${name} in hand, ${place}.`,
+  nowAt: (place: string, faults: number) =>
+    `${place}. ${faults === 0 ? 'No overlaps.' : faults === 1 ? '1 fault.' : `${faults} faults.`}`,
 
   // The cloth
   cloth: 'The cloth',
@@ -221,7 +222,10 @@ export const clothWords = {
     cross: 'The grain line runs from selvedge to selvedge.',
     bias: 'The grain line lies at 45°, either way. Fold pieces are opened out.',
   },
-  tilt: 'Tilt off the grain allowed, in degrees',
+  tilt: 'May lie off the grain, degrees each way',
+  tiltNone: 'Not at all: every piece lies exactly on its grain.',
+  tiltWarning: (degrees: number) =>
+    `Up to ${Math.round(degrees * 10) / 10}° off the grain either way. A panel cut off the straight twists round the body when it hangs, and two halves tilted differently hang unlike each other. Keep it for small pieces, facings and linings (common practice).`,
   openedOut: 'Open fold pieces out and cut them single',
   time: 'How long to try',
   times: { '10': '10 seconds', '60': '1 minute', '300': '5 minutes' },
@@ -255,7 +259,7 @@ export const clothWords = {
   wayOpened: 'Open the cloth out',
   wayGrain: (grain: LaidGrain) => `Lay it on the ${grains[grain]}`,
   wayWidth: (width: number, shownIn: ShownIn) => `Use ${writeLength(width, { shownIn })} cloth`,
-  wayJoin: (name: string) => `Cut ${name} in two and join it`,
+  wayJoin: (name: string, at: string) => `Cut ${name} apart ${at} from its edge, along its grain, and join it`,
   wayLengths: (name: string, count: number) => `Cut ${name} in ${count} lengths`,
   noWay: ({ openedOut, grains: others, width }: WaysOut) =>
     !openedOut && others.length === 0 && width === undefined
@@ -274,13 +278,23 @@ export const clothWords = {
   lacking: 'Lacking',
   version: (number: number) => `Made from version ${number}.`,
   washed: (length: string) => `After washing the lay takes ${length}; the length above is before it.`,
-  seekJoin: 'Which piece could be joined?',
-  seeking: 'Looking for a join…',
-  joinNone: 'No single join makes it fit. Use another grain, wider cloth, or a little more of it.',
-  joinFound: (name: string, at: string, length: string) =>
-    `Joined along its grain ${at}, ${name} lets everything fit in ${length}.`,
-  joinAt: (at: string, onFold: boolean) => `${at} from its ${onFold ? 'fold' : 'edge'}`,
-  takeJoin: 'Join it there',
+  seekHelp: 'What would make it fit?',
+  seeking: 'Trying joins along the grain, and the cloth opened out…',
+  helpNone:
+    'No single join along the grain makes it fit, nor does the cloth opened out. Use another grain, wider cloth, or a little more of it.',
+  helpOpened: (length: string) => `Opened out, without any join, everything goes on ${length}.`,
+  helpJoin: (found: {
+    readonly name: string;
+    readonly at: string;
+    readonly from: 'fold' | 'edge';
+    readonly wide: string;
+    readonly long: string;
+    readonly length: string;
+    readonly allowance: string;
+    readonly opened: boolean;
+  }) =>
+    `${found.opened ? 'On the cloth opened out: ' : ''}${found.name} cut apart along its grain, ${found.at} from its ${found.from === 'fold' ? 'fold' : 'outermost edge'}. The part joined on is ${found.wide} wide and ${found.long} long, with ${found.allowance} for the seam on both. Everything then goes on ${found.length}.`,
+  takeHelp: (isJoin: boolean) => (isJoin ? 'Join it there' : 'Open it out'),
 
   // Beside one another
   besideGrains: 'Straight, cross and bias',
@@ -297,6 +311,7 @@ export const clothWords = {
   tooWide: (by: string) => `too narrow by ${by}`,
   cannot: 'cannot be laid',
   lacks: (by: string) => `${by} short`,
+  byChart: (mm: number) => `a printed chart says ${writeYards(mm)}`,
   layed: 'as laid',
   take: (what: string) => `Take ${what}`.trim(),
   takeIt: 'Take it',

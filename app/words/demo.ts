@@ -11,4 +11,6 @@ export const demoWords = {
   hem: 'hem',
   fold: 'centre fold',
   ring: 'Skirt',
+  cloth: 'Sprigged lawn',
+  placket: 'Placket strip',
 } as const;

@@ -63,6 +63,12 @@ export function findingSentence(finding: Finding, garment: Garment): string {
       }[finding.why];
     case 'page-not-true':
       return `Lines that should be straight or square are ${finely(finding.off)} off over ${length(finding.over)}. If the page bends, follow its curved sides or its printed squares.`;
+    case 'shared-scale-missing':
+      return `This picture has its scale from ${pictureName(finding.diagramId, garment)}, which has none yet, or is not of the same kind. Give that one a known length, or this one its own.`;
+    case 'halves-not-joined':
+      return `This half is not laid onto ${pictureName(finding.diagramId, garment)} yet: give two places that are seen in both.`;
+    case 'halves-apart':
+      return `The matching places of this half and ${pictureName(finding.diagramId, garment)} lie ${finely(finding.apart)} apart at most. Look whether each is on the same spot, and whether both pages are squared up.`;
     case 'no-known-length':
       return 'Nothing says yet how large the diagram is. Draw a known length on it.';
     case 'one-known-length':
@@ -117,6 +123,20 @@ export function findingSentence(finding: Finding, garment: Garment): string {
       return `${where}: drawn ${length(finding.drawn)}, printed ${length(finding.stated)}. Say which of them rules.`;
     case 'figure-not-met':
       return `${where}: the printed ${length(finding.stated)} rules, but it is drawn ${length(finding.drawn)}. Make the drawing obey.`;
+    case 'figures-clash':
+      return `${nameOf(finding)}: ${finding.allPrinted ? 'the printed figures add to' : 'the edges, printed or as drawn, add to'} ${length(finding.sum)} (${finding.lengths
+        .map((part) => (part.times === 1 ? length(part.length) : `${part.times} × ${length(part.length)}`))
+        .join(
+          ' + ',
+        )}), the whole says ${length(finding.whole)}: ${finely(Math.abs(finding.sum - finding.whole))} apart. Say which rules.`;
+    case 'whole-not-met':
+      return `${nameOf(finding)}: the printed whole of ${length(finding.whole)} rules, but the edges are drawn ${finely(finding.drawn)} together. Make the drawing obey.`;
+    case 'seam-figures-clash':
+      return `${where}: what is printed for this side of the seam adds to ${length(finding.one)}, for the other side to ${length(finding.other)}: ${finely(Math.abs(finding.one - finding.other))} apart${
+        finding.ease === 0 ? '' : `, and ${finely(Math.abs(finding.ease))} is meant as ease`
+      }. One of the figures may be misread.`;
+    case 'figures-cannot-close':
+      return `${where}: the printed ${length(finding.stated)} is longer than all other edges of the piece together, ${length(finding.others)}. They cannot close; look at the figures again.`;
     case 'hem-narrow':
       return `The hem is ${length(finding.sweep)} round and the hip ${length(finding.hip)}. With less than 6 in more at the hem it is hard to walk; plan a slit or a pleat.`;
     case 'no-opening':
@@ -265,6 +285,14 @@ function clothOf({ place }: Finding, garment: Garment): GarmentCloth | undefined
 }
 
 /** What a finding is about, by name: a piece, or an edge of one. */
+function pictureName(diagramId: string, garment: Garment): string {
+  return garment.diagrams.find(({ id }) => id === diagramId)?.name.trim() || 'the other picture';
+}
+
+function nameOf({ name }: { readonly name: string }): string {
+  return name.trim() === '' ? 'A figure for several edges' : name;
+}
+
 function placeName({ place }: Finding, garment: Garment): string {
   if (place.kind !== 'piece' && place.kind !== 'edge') return '';
   const piece = garment.pieces.find((one) => one.id === place.pieceId);

@@ -37,13 +37,16 @@ export function paperSheetWords(shownIn: ShownIn, step: WrittenStep): PaperWords
       marks: 'Marks and words',
       squares: 'Fine squares',
       under: (version) => `Older: ${version}`,
-      dotted: (version) => `in dots: ${version}`,
+      older: (index, version) => `${olderLineWords[index] ?? ''}: ${version}`,
     },
     first,
     check: checkWords,
     squares: squaresWords(shownIn, length),
   };
 }
+
+/** How the lines of older versions look, in their order. */
+export const olderLineWords = ['single dots', 'dots in twos', 'dots in threes', 'dashes and dots'];
 
 /** Which version a page is of, with the mark of its pieces. */
 export function versionWords(version: VersionSaid): string {
@@ -73,7 +76,7 @@ const checkWords: CheckSheetWords = {
   rule: (length, way) => `this rule is ${length} ${way}`,
   marginTitle: 'What your printer loses',
   marginHow: [
-    'Along each edge stand short lines. Find the first that is printed whole, at every edge, and read the figure beside it. The largest of the four is what your printer loses.',
+    'Along each edge stand short lines. Find the first that is printed whole, at every edge, and read the figure beside it. The largest of the four is what your printer loses; or write down all four.',
   ],
   fitsTitle: 'When the longer rule measures',
   fit: (cause, share, length) => `${length} (${(share * 100).toFixed(1)} %): ${fittedWords(cause)}`,

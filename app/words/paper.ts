@@ -6,7 +6,7 @@ import type { VersionSaid } from '../../core/garment/version-said';
 import type { PagesCounted, TapedSheet } from '../../core/paper/taped-sheets';
 import type { ShownIn } from '../../core/units/inch';
 import { writeLength } from '../../core/units/write-length';
-import { dateWords, versionWords } from './paper-sheet';
+import { dateWords, olderLineWords, versionWords } from './paper-sheet';
 
 /** Words of the Paper room. */
 export const paperWords = {
@@ -69,6 +69,8 @@ export const paperWords = {
   butted: 'Edge to edge',
   loses: 'My printer loses',
   losesHint: 'Along the edge it loses most at: 1/4 in is common. The check sheet shows it.',
+  losesBySide: 'Each side by itself',
+  losesAt: { top: 'At the top', right: 'At the right', bottom: 'At the bottom', left: 'At the left' },
   keepsClear: (loses: number | undefined, shownIn: ShownIn) =>
     loses === undefined
       ? 'All ink keeps 10 mm from the edge until you say what your printer loses.'
@@ -77,8 +79,14 @@ export const paperWords = {
   noSquares: 'None',
   inchSquares: '1 in',
   centimetreSquares: '1 cm',
-  under: 'Older version in dots',
+  under: 'Lay an older version under it in dots',
   noUnder: 'None',
+  anotherUnder: 'Choose another',
+  olderLine: (index: number, version: string) => `${olderLineWords[index] ?? ''}: ${version}`,
+  withoutOlder: (version: string) => `Without ${version}`,
+  leftOut: (names: readonly string[]) => `Not on these pages: ${names.join(', ')}. ${paperWords.tooLarge}`,
+  tooLarge:
+    'At full size it would take more than a thousand sheets, or the margins leave no room. Look for a point gone astray, take larger paper, or untick it.',
   versionNamed: ({ number, name, made }: Pick<StoredVersion, 'number' | 'name' | 'made'>) =>
     `version ${number}${name === '' ? '' : `, ${name}`}, ${dateWords(made)}`,
   rollWidth: 'The roll is wide',

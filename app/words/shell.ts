@@ -27,11 +27,19 @@ export const shellWords = {
     saved: 'Kept on this device',
     waiting: 'Keeping…',
     failed: 'Not kept',
+    looking: 'Only to look at',
   },
   notKept: (why: string) => `Your last changes are on the screen but not yet kept: ${why}`,
   saveToFile: 'Save to a file now',
   cleared:
     'What this browser kept was cleared away while you worked. The garment on the table is kept anew; its pictures, its versions and other garments may be gone. Save it to a file now, and bring the others in from their files.',
+  blocked:
+    'An older Inchsquare, open in another window of this browser, holds what is kept here. Close its other windows; this one goes on by itself.',
+  newerStore:
+    'A newer Inchsquare has kept garments in this browser. They can be looked at and saved to files; nothing is written into them here. Reload the page to bring this one up to date.',
+  fileAlone:
+    'The file holds the draft. Its earlier versions or its pictures could not be read from this browser and are not in it.',
+  notNow: 'Not now',
   refused: (what: string) =>
     `That was not done (${what}): it would put a piece more than a kilometre away, or leave a mark without its edge.`,
   elsewhere: 'This garment is open in another window, and only one window at a time can change it.',

@@ -12,6 +12,8 @@ export interface WorkingCopy extends SmallCopy {
   readonly heightPx: number;
   /** How large the upright picture is on paper (mm), where the file says how finely it was scanned. */
   readonly onPaper?: { readonly across: number; readonly down: number };
+  /** The focal length in pixels of the whole upright picture, where the camera noted it. */
+  readonly focalPx?: number;
 }
 
 /**
@@ -32,8 +34,10 @@ export async function decodePicture(file: Blob): Promise<WorkingCopy | PictureRe
   bitmap.close();
   if (isOneColour(raster)) return { kind: 'blank' };
   const pxToPx = { across: raster.width / widthPx, down: raster.height / heightPx };
-  const { format } = header;
-  return { kind: 'decoded', format, widthPx, heightPx, raster, pxToPx, ...sizeOnPaper(header, { widthPx, heightPx }) };
+  const { format, focalPx } = header;
+  const lens = focalPx === undefined ? {} : { focalPx };
+  const paper = sizeOnPaper(header, { widthPx, heightPx });
+  return { kind: 'decoded', format, widthPx, heightPx, raster, pxToPx, ...paper, ...lens };
 }
 
 /** Decoders that the browser lacks are fetched only when a file needs one, from the offline store if need be. */

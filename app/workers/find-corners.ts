@@ -1,21 +1,20 @@
 import type { Quad, SidePlaces } from '../../core/garment/diagram';
 import { distance, type Point } from '../../core/geometry/point';
 import { proposedCorners } from '../../core/picture/corners';
-import { type NotRefined, refinedCorners } from '../../core/picture/corners-refined';
+import { type NotRefined, refinedCorners, refinedSides } from '../../core/picture/corners-refined';
 import { bowOf, placesOn } from '../../core/picture/curl-side';
 import { greyOf } from '../../core/picture/grey';
 import { foundGrid, type NoGrid } from '../../core/picture/grid';
 import { squaresMap } from '../../core/picture/grid-map';
-import { type Sides, straightSides } from '../../core/picture/page-outline';
+import type { Sides } from '../../core/picture/page-outline';
 import type { CornersProposed, CornersRefined, SidesFound, SmallCopy, SquaresFound } from './photo-calls';
 
 /** What may be squared up by, looked for in a small copy and told in pixels of the whole picture. */
 export function cornersProposed(copy: SmallCopy, onProgress?: (share: number) => void): CornersProposed {
   const grey = greyIn(copy);
-  const proposals = proposedCorners(grey, onProgress).map(({ kind, sure, mark, corners }) => {
-    const refined = refinedCorners(grey, corners, { mark, sides: 'bowed' });
-    const sides = 'kind' in refined ? straightSides(corners) : refined.sides;
-    return { kind, sure, ...sidesInWhole(copy, sides) };
+  const proposals = proposedCorners(grey, onProgress).map((each) => {
+    const { sides } = refinedSides(grey, each) ?? each;
+    return { kind: each.kind, sure: each.sure, ...sidesInWhole(copy, sides) };
   });
   return { kind: 'proposed', proposals };
 }

@@ -24,7 +24,7 @@ export type PdfCalls = {
     readonly args: {
       readonly pieces: readonly Piece[];
       readonly paper: PaperChoice;
-      readonly under: Under | undefined;
+      readonly under: Under;
     };
     readonly answer: { readonly kind: 'laid' } & TapedSheets;
   };

@@ -30,6 +30,8 @@ export interface OpenedPicture {
   readonly heightPx: number;
   /** How large it is on paper (mm), where the file says how finely it was scanned. */
   readonly onPaper?: { readonly across: number; readonly down: number };
+  /** The focal length in pixels of the whole upright picture, where the camera noted it. */
+  readonly focalPx?: number;
   /** To be looked at: the first at most {@link MOST_WORKING_PX}, each further one half as wide. */
   readonly levels: readonly ImageBitmap[];
   /** To work out quick looks from: at most {@link MOST_SMALL_PX}. */

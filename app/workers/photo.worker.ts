@@ -21,13 +21,13 @@ serve<PhotoCalls>(self as unknown as WorkerPort, {
   async open(photo) {
     const copy = await copyOf(photo);
     if (copy.kind !== 'decoded') return { answer: copy };
-    const { format, widthPx, heightPx, onPaper } = copy;
+    const { format, widthPx, heightPx, onPaper, focalPx } = copy;
     const rasters = halvings(copy.raster);
     const levels = await bitmapsOf(rasters);
     const small = smallCopy(copy, rasters, MOST_SMALL_PX);
     const type = `image/${format}` as const;
-    const paper = onPaper ? { onPaper } : {};
-    return { answer: { kind: 'opened', type, widthPx, heightPx, ...paper, levels, small }, transfer: levels };
+    const said = { ...(onPaper ? { onPaper } : {}), ...(focalPx === undefined ? {} : { focalPx }) };
+    return { answer: { kind: 'opened', type, widthPx, heightPx, ...said, levels, small }, transfer: levels };
   },
 
   async layFlat({ plan, ...photo }, tell) {

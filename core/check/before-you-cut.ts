@@ -1,4 +1,5 @@
 import { type DiagramFinding, diagramFindings } from '../diagram/diagram-findings';
+import { type FigureFinding, figureFindings } from '../fit/figure-findings';
 import { type FitFinding, fitFindings } from '../fit/fit-findings';
 import { type WaistFinding, waistFindings } from '../fit/waist-smoothness';
 import { cutPieces } from '../garment/cut-pieces';
@@ -27,6 +28,7 @@ export type Finding =
   | MeasureFinding
   | DiagramFinding
   | FitFinding
+  | FigureFinding
   | WaistFinding
   | SeamFinding
   | MockupFinding
@@ -41,8 +43,9 @@ export function beforeYouCut(garment: Garment): Finding[] {
   const set = currentSet(garment);
   return [
     ...measureFindings(set),
-    ...garment.diagrams.flatMap((diagram) => diagramFindings(diagram, set)),
+    ...garment.diagrams.flatMap((diagram) => diagramFindings(diagram, set, garment.diagrams)),
     ...fitFindings(garment),
+    ...figureFindings(garment),
     ...waistFindings(garment),
     ...seamFindings(garment),
     ...mockupFindings(garment),

@@ -6,7 +6,7 @@ import type { Ring } from '../geometry/polygon';
 import { type Cloth, type ClothGround, groundOf } from './cloth';
 import type { LayTask, Placed, ToLay } from './lay-task';
 import { type LaidGrain, type LayingChoice, type PieceToLay, pieceToLay } from './piece-to-lay';
-import { piecedAt, piecedParts } from './piecing';
+import { joinedParts } from './piecing';
 import { outlineInStance } from './stance-outline';
 import { type Strip, stripToLay } from './strip-to-lay';
 
@@ -34,7 +34,7 @@ export type ClothTask =
       readonly task: LayTask;
       /** The length at hand as the cloth lies. */
       readonly lengthAtHand: number | undefined;
-      /** Pieces cut more than wanted because cloth lies double, by id. */
+      /** Pieces and strips cut more than wanted because cloth lies double, by id. */
       readonly spare: ReadonlyMap<string, number>;
     }
   | { readonly kind: 'cannot-lay'; readonly reasons: readonly ClothRefusal[] };
@@ -68,9 +68,13 @@ export function clothTask(
   if (made.ground.repeat) {
     toLay.push(...toLay.splice(0).map((piece) => ({ ...piece, match: endOfGrain(piece.outline) })));
   }
-  toLay.push(...strips.map((strip) => stripToLay(strip, layers)));
-  const joined = (choice.pieced ?? []).length > 0 ? toLay.splice(0).flatMap((one) => joinedParts(one, choice)) : [];
-  toLay.push(...joined);
+  for (const strip of strips) {
+    const entry = stripToLay(strip, layers);
+    toLay.push(entry);
+    if (entry.count * layers > strip.count) spare.set(strip.id, entry.count * layers - strip.count);
+  }
+  const { pieced = [] } = choice;
+  if (pieced.length > 0) toLay.push(...toLay.splice(0).flatMap((one) => joinedParts(one, pieced)));
   const { across } = made.ground;
   reasons.push(...toLay.flatMap((piece) => tooWide(piece, across)));
   if (reasons.length > 0) return { kind: 'cannot-lay', reasons };
@@ -79,14 +83,6 @@ export function clothTask(
 
 function endOfGrain(outline: Ring): Point {
   return outline.reduce((end, point) => (point.x > end.x ? point : end));
-}
-
-/** A piece as its two parts where it is to be joined; the other hand is joined at the other side of its grain. */
-function joinedParts(piece: ToLay, { pieced = [] }: LayingChoice): ToLay[] {
-  const join = pieced.find(({ id }) => piece.id === id || piece.id === `${id}/mirrored`);
-  const at = join && (piece.id === join.id ? join.at : -join.at);
-  const piecing = join && at !== undefined && piecedAt(piece, at, join.allowance);
-  return piecing ? piecedParts(piece, piecing) : [piece];
 }
 
 function tooWide({ id, outline, stances }: ToLay, across: number): TooWide[] {

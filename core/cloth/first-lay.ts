@@ -1,55 +1,81 @@
 /**
- * The first lay: pieces one by one, large ones first, each as near the beginning of the cloth as it goes.
- *
- * Tried are the corners of all no-fit areas, where these cross the edges of the cloth, and the corners of the cloth.
+ * The first lay: pieces one by one, large ones first, each as near the beginning of the cloth as it goes, or leaning to
+ * the edges of the cloth. Several orders are tried.
  */
-import { depthIn, knowNoFits, type LayField } from './lay-field';
-import { firstOnRepeat, goesAcross } from './lay-room';
-import { type LayShape, noFitOf, SIDE } from './lay-table';
+import { type FreePlaces, reckonWith } from './free-places';
+import { knowNoFits, type LayField, usedLength } from './lay-field';
+import { goesAcross } from './lay-room';
+import type { LayShape } from './lay-table';
 
-/** A place that is tried costs so much, in units of `work`. */
-const WORK_A_PLACE = 1;
-
-/** What a piece is large by: the four orders of which the shortest lay is kept. */
+/** What a piece is large by. */
 const LARGE_BY: readonly ((shape: LayShape) => number)[] = [
   ({ area }) => area,
   ({ wide, high }) => Math.max(wide, high),
   ({ wide }) => wide,
   ({ high }) => high,
+  ({ wide, high }) => wide + high,
 ];
 
-/** A first lay under way: one order after another, piece by piece. */
+/** How much shorter a place is reckoned for each unit it lies nearer to an edge of the cloth. */
+const LEANINGS = [0, 0.15, 0.3];
+
+/** Once so much is worked out no further order is begun: about a quarter of a second. */
+const ENOUGH_WORK = 200_000;
+
+/** In so many of its shapes a piece is tried: those it has first, which are not tilted. */
+const SHAPES_TRIED = 4;
+
+/** An order and a leaning to be tried. */
+interface Try {
+  readonly order: readonly number[];
+  readonly leaning: number;
+}
+
+/** A first lay under way. */
 export interface FirstLay {
-  /** The orders still to be tried, the one under way first. */
-  readonly orders: number[][];
-  /** How many of the first order are laid, and all that is laid so far. */
-  next: number;
+  /** Still to be tried, the one under way first; none when the first lay is over. */
+  readonly tries: Try[];
+  /** No more is begun beyond this much work. */
+  readonly enough: number;
+  /** The shortest length so far. */
+  shortest: number;
+  /** What is laid of the one under way, the fixed first, and the free places of each shape beside it. */
   laid: number[];
+  next: number;
+  places: Map<number, FreePlaces>;
 }
 
 /** Begins a first lay: nothing is laid but what is fixed. */
 export function firstLay(field: LayField): FirstLay {
-  return { orders: LARGE_BY.map((by) => orderOf(field, by)), next: 0, laid: fixedOf(field) };
+  const tries = LEANINGS.flatMap((leaning) => LARGE_BY.map((by) => ({ order: orderOf(field, by), leaning })));
+  const enough = field.table.work + ENOUGH_WORK;
+  return { tries, enough, shortest: Number.MAX_VALUE, next: 0, laid: fixedOf(field), places: new Map() };
 }
 
 /**
- * Goes on until so much is worked out in all. `laid` when an order is through: the field then lies so. `no-room` when an
- * order is through but for pieces held to the fold across the cloth; `more` when there is more to do first.
+ * Goes on until so much is worked out in all. `laid` when all pieces lie, and no longer than ever before: the field then
+ * lies so. `longer` when an order was given up; `more` when there is more to do first.
  */
-export function layOn(field: LayField, first: FirstLay, until: number): 'laid' | 'no-room' | 'more' {
-  const order = first.orders[0] ?? [];
-  while (first.next < order.length) {
-    const i = order[first.next] as number;
-    if (!knowNoFits(field, i, first.laid, until)) return 'more';
-    if (!layOne(field, i, first.laid)) break;
+export function layOn(field: LayField, first: FirstLay, until: number): 'laid' | 'longer' | 'more' {
+  const { tries } = first;
+  const [now] = tries;
+  if (!now) return 'longer';
+  while (first.next < now.order.length) {
+    const i = now.order[first.next] as number;
+    const end = layOne(field, i, first, now.leaning, until);
+    if (end === undefined) return 'more';
+    if (end > first.shortest) break;
     first.laid.push(i);
     first.next++;
   }
-  const found = first.next < order.length ? 'no-room' : 'laid';
-  first.orders.shift();
+  const isLaid = first.next === now.order.length;
+  tries.shift();
+  if (isLaid) first.shortest = usedLength(field);
   first.next = 0;
   first.laid = fixedOf(field);
-  return found;
+  first.places = new Map();
+  if (field.table.work >= first.enough) tries.length = 0;
+  return isLaid ? 'laid' : 'longer';
 }
 
 /**
@@ -59,11 +85,11 @@ export function layOn(field: LayField, first: FirstLay, until: number): 'laid' |
 export function layHeldAcross(field: LayField): readonly number[] {
   let left: number[] = [];
   for (const by of LARGE_BY) {
-    const laid = fixedOf(field);
+    const laid = { laid: fixedOf(field), places: new Map<number, FreePlaces>() };
     left = orderOf(field, by).filter((i) => {
       if (!firstShape(field, i).heldX) return false;
-      if (!layOne(field, i, laid)) return true;
-      laid.push(i);
+      if (layOne(field, i, laid, 0, Number.POSITIVE_INFINITY) === Number.POSITIVE_INFINITY) return true;
+      laid.laid.push(i);
       return false;
     });
     if (left.length === 0) break;
@@ -76,85 +102,49 @@ function firstShape({ table }: LayField, i: number): LayShape {
 }
 
 function fixedOf(field: LayField): number[] {
-  return [...Array(field.count).keys()].filter((i) => field.fixed[i]);
+  return field.all.filter((i) => field.fixed[i]);
 }
 
 /** Every piece that is not fixed; those held to a fold go first, for they have least choice. */
 function orderOf(field: LayField, by: (shape: LayShape) => number): number[] {
-  const order = [...Array(field.count).keys()].filter((i) => !field.fixed[i]);
+  const order = field.all.filter((i) => !field.fixed[i]);
   return order.sort((i, j) => {
     const [a, b] = [firstShape(field, i), firstShape(field, j)];
     return b.heldX + b.heldY - a.heldX - a.heldY || by(b) - by(a) || i - j;
   });
 }
 
-/** Lays a piece; whether there was room for it. */
-function layOne(field: LayField, i: number, laid: readonly number[]): boolean {
-  const { table } = field;
-  let best = { end: Number.POSITIVE_INFINITY, x: 0, y: 0, shape: field.shape[i] as number };
-  for (const number of table.items[i]?.shapes ?? []) {
-    const shape = table.shapes[number] as LayShape;
-    if (!goesAcross(table, shape)) continue;
-    const consider = (wantedX: number, wantedY: number) => {
-      const x = shape.heldX ? 0 : firstOnRepeat(Math.max(0, wantedX), table.repeatX, shape.phaseX);
-      const y = shape.heldY ? 0 : firstOnRepeat(Math.max(0, wantedY), table.repeatY, shape.phaseY);
-      if (y > Math.max(0, table.across - shape.high) || wantedX < -field.touch || wantedY < -field.touch) return;
-      const end = x + shape.wide;
-      if (end > best.end || (end === best.end && (x > best.x || (x === best.x && y >= best.y)))) return;
-      if (isFree(field, number, x, y, laid)) best = { end, x, y, shape: number };
-    };
-    forCandidates(field, number, laid, consider);
-  }
-  field.shape[i] = best.shape;
-  field.x[i] = best.x;
-  field.y[i] = best.y;
-  return best.end < Number.POSITIVE_INFINITY;
-}
-
-function forCandidates(
+/** Lays a piece: where it ends along the cloth, beyond everything if there is no room; nothing if there is more to do. */
+function layOne(
   field: LayField,
-  number: number,
-  laid: readonly number[],
-  consider: (x: number, y: number) => void,
-): void {
+  i: number,
+  { laid, places }: Pick<FirstLay, 'laid' | 'places'>,
+  leaning: number,
+  until: number,
+): number | undefined {
   const { table } = field;
-  const shape = table.shapes[number] as LayShape;
-  const edges = shape.heldY ? [0] : [0, Math.max(0, table.across - shape.high)];
-  for (const y of edges) consider(0, y);
-  let beyond = 0;
-  for (const j of laid) {
-    const area = noFitOf(table, field.shape[j] as number, number);
-    const atX = field.x[j] as number;
-    const atY = field.y[j] as number;
-    beyond = Math.max(beyond, atX + area.maxX);
-    for (let k = 0; k < area.count * SIDE; k += SIDE) {
-      const x = atX + (area.sides[k] as number);
-      const y = atY + (area.sides[k + 1] as number);
-      if (!shape.heldY) consider(x, y);
-      const runY = area.sides[k + 3] as number;
-      for (const edge of edges) {
-        const t = (edge - y) / runY;
-        if (t >= 0 && t <= 1) consider(x + t * (area.sides[k + 2] as number), edge);
-      }
-      const runX = area.sides[k + 2] as number;
-      const t = -x / runX;
-      if (t >= 0 && t <= 1) consider(0, y + t * runY);
+  const going = (table.items[i]?.shapes ?? []).filter((number) => goesAcross(table, table.shapes[number] as LayShape));
+  const shapes = going.slice(0, SHAPES_TRIED);
+  if (!knowNoFits(field, shapes, laid, until)) return undefined;
+  let best = { worth: Number.POSITIVE_INFINITY, x: Number.POSITIVE_INFINITY, y: 0, shape: field.shape[i] as number };
+  for (const number of shapes) {
+    const free = places.get(number) ?? { x: [], y: [], seen: 0 };
+    places.set(number, free);
+    if (!reckonWith(field, number, free, laid, until)) return undefined;
+    const wide = table.wide[number] as number;
+    const across = table.across - (table.high[number] as number);
+    for (let k = 0; k < free.x.length; k++) {
+      const x = free.x[k] as number;
+      const y = free.y[k] as number;
+      const worth = x + wide + leaning * Math.min(y, across - y);
+      const less = worth - best.worth;
+      if (less > field.touch || (less > -field.touch && (x > best.x || (x === best.x && y >= best.y)))) continue;
+      best = { worth, x, y, shape: number };
     }
   }
-  consider(beyond, 0);
-}
-
-function isFree(field: LayField, number: number, x: number, y: number, laid: readonly number[]): boolean {
-  const { wide, high } = field.table;
-  const [endX, endY] = [x + (wide[number] as number), y + (high[number] as number)];
-  field.table.work += WORK_A_PLACE;
-  for (let k = laid.length - 1; k >= 0; k--) {
-    const j = laid[k] as number;
-    const [dx, dy] = [x - (field.x[j] as number), y - (field.y[j] as number)];
-    const other = field.shape[j] as number;
-    if (dx >= (wide[other] as number) || dy >= (high[other] as number)) continue;
-    if ((field.x[j] as number) >= endX || (field.y[j] as number) >= endY) continue;
-    if (depthIn(noFitOf(field.table, other, number), dx, dy) > field.touch) return false;
-  }
-  return true;
+  field.shape[i] = best.shape;
+  if (best.x === Number.POSITIVE_INFINITY) return best.x;
+  field.x[i] = best.x;
+  field.y[i] = best.y;
+  return best.x + (table.wide[best.shape] as number);
 }

@@ -2,7 +2,7 @@
  * Whether a lay holds what a lay must, worked out apart from the laying: outlines are put in their places and their areas
  * clipped against one another. Nothing of the no-fit areas is used.
  */
-import { boxesMeet, boxOfPoints } from '../geometry/bounds';
+import { type Box, boxesMeet, boxOfPoints } from '../geometry/bounds';
 import { type Ring, ringArea } from '../geometry/polygon';
 import { commonAreas } from '../geometry/polygon-boolean';
 import type { Lay, LayTask, Placed, ToLay } from './lay-task';
@@ -44,7 +44,7 @@ export function layFaults(task: LayTask, lay: Lay, overlooked: Overlooked = OVER
       return [];
     }
     faults.push(...placeFaults(task, lay, piece, placed, ring, overlooked));
-    return [{ id: placed.id, ring, box: boxOfPoints(ring) }];
+    return [laidOnce(piece, placed, ring)];
   });
   for (const { id, count } of task.toLay) {
     const copies = new Set(lay.placed.filter((one) => one.id === id).map(({ copy }) => copy)).size;
@@ -54,7 +54,7 @@ export function layFaults(task: LayTask, lay: Lay, overlooked: Overlooked = OVER
   laid.forEach((one, i) => {
     for (const other of laid.slice(i + 1)) {
       if (!one.box || !other.box || !boxesMeet(one.box, other.box)) continue;
-      const { area, rings } = common(one.ring, other.ring);
+      const { area, rings } = commonOnce(one, other);
       if (area > overlooked.area) faults.push({ kind: 'overlap', ids: [one.id, other.id], area, at: rings });
     }
     for (const kept of task.ground.kept) {
@@ -65,8 +65,40 @@ export function layFaults(task: LayTask, lay: Lay, overlooked: Overlooked = OVER
   return faults;
 }
 
+/** A piece as it lies, with what it was found to have in common with others: in a drag only one of them moves. */
+interface Laid {
+  readonly piece: ToLay;
+  readonly id: string;
+  readonly ring: Ring;
+  readonly box: Box | undefined;
+  readonly shared: WeakMap<Laid, Common>;
+}
+
+const known = new WeakMap<Placed, Laid>();
+
+function laidOnce(piece: ToLay, placed: Placed, ring: Ring): Laid {
+  const had = known.get(placed);
+  if (had?.piece === piece) return had;
+  const laid = { piece, id: piece.id, ring, box: boxOfPoints(ring), shared: new WeakMap<Laid, Common>() };
+  known.set(placed, laid);
+  return laid;
+}
+
+function commonOnce(one: Laid, other: Laid): Common {
+  const had = one.shared.get(other);
+  if (had) return had;
+  const found = common(one.ring, other.ring);
+  one.shared.set(other, found);
+  return found;
+}
+
+interface Common {
+  readonly area: number;
+  readonly rings: readonly Ring[];
+}
+
 /** An area that cannot be made out counts as infinite: it is never let pass. */
-function common(a: Ring, b: Ring): { readonly area: number; readonly rings: readonly Ring[] } {
+function common(a: Ring, b: Ring): Common {
   const areas = commonAreas([a], [b]);
   if (areas.kind === 'unsure') return { area: Number.MAX_VALUE, rings: [] };
   return { area: Math.abs(areas.rings.reduce((sum, ring) => sum + ringArea(ring), 0)), rings: areas.rings };

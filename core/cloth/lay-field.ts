@@ -2,7 +2,8 @@
  * The state of a search: where everything lies now, how deep pieces lie in one another, and how much each such overlap
  * counts. Mutable and in plain numbers, for a search asks for a million depths a second.
  */
-import { type LayItem, type LayTable, noFitOf, type PackedNoFit, SIDE } from './lay-table';
+import { type LayItem, type LayTable, noFitOf } from './lay-table';
+import { depthIn } from './no-fit-cells';
 
 export interface LayField {
   readonly table: LayTable;
@@ -65,48 +66,6 @@ function pairWorth({ items, shapes }: LayTable): Float64Array {
   const areas = items.map(({ shapes: [first] }) => shapes[first as number]?.area ?? 0);
   const most = Math.max(...areas);
   return Float64Array.from(areas.flatMap((a) => areas.map((b) => ((a * b) / (most * most)) ** WORTH_BY_AREA)));
-}
-
-/** How deep a move lies in a no-fit area: the shortest way out of it; 0 outside. */
-export function depthIn(area: PackedNoFit, dx: number, dy: number): number {
-  if (dx <= area.minX || dx >= area.maxX || dy <= area.minY || dy >= area.maxY) return 0;
-  const { sides } = area;
-  const end = area.count * SIDE;
-  if (area.convex) {
-    let least = Number.POSITIVE_INFINITY;
-    for (let k = 0; k < end; k += SIDE) {
-      const fromX = dx - (sides[k] as number);
-      const fromY = dy - (sides[k + 1] as number);
-      const off = ((sides[k + 2] as number) * fromY - (sides[k + 3] as number) * fromX) * (sides[k + 4] as number);
-      if (off <= 0) return 0;
-      if (off < least) least = off;
-    }
-    return least;
-  }
-  let inside = false;
-  for (let k = 0; k < end; k += SIDE) {
-    const startY = sides[k + 1] as number;
-    // Neighbours must judge the corner they share by the very same number, or a move level with it slips through.
-    if (startY <= dy === (sides[k + 5] as number) <= dy) continue;
-    const right = (sides[k] as number) - dx + ((dy - startY) / (sides[k + 3] as number)) * (sides[k + 2] as number);
-    if (right > 0) inside = !inside;
-  }
-  if (!inside) return 0;
-  let leastSq = Number.POSITIVE_INFINITY;
-  for (let k = 0; k < end; k += SIDE) {
-    const fromX = dx - (sides[k] as number);
-    const fromY = dy - (sides[k + 1] as number);
-    const runX = sides[k + 2] as number;
-    const runY = sides[k + 3] as number;
-    let t = (fromX * runX + fromY * runY) * (sides[k + 4] as number);
-    if (t < 0) t = 0;
-    else if (t > 1) t = 1;
-    const offX = fromX - t * runX;
-    const offY = fromY - t * runY;
-    const offSq = offX * offX + offY * offY;
-    if (offSq < leastSq) leastSq = offSq;
-  }
-  return Math.sqrt(leastSq);
 }
 
 /** Other pieces near enough to matter to a piece, by number: the first `count` of `list`. */
@@ -177,11 +136,15 @@ export function weightedDepth(
 }
 
 /**
- * Makes the no-fit areas that piece `i` needs beside others, in any of its shapes, until so much is worked out in all;
- * whether all of them are known now.
+ * Makes the no-fit areas that a piece in any of `shapes` needs beside others as they lie, until so much is worked out in
+ * all; whether all of them are known now.
  */
-export function knowNoFits({ table, shape }: LayField, i: number, others: Iterable<number>, until: number): boolean {
-  const shapes = table.items[i]?.shapes ?? [];
+export function knowNoFits(
+  { table, shape }: LayField,
+  shapes: readonly number[],
+  others: Iterable<number>,
+  until: number,
+): boolean {
   for (const j of others) {
     const row = (shape[j] as number) * table.shapes.length;
     for (const number of shapes) {

@@ -115,7 +115,7 @@ function firstStep(search: LaySearch, { first, hers }: Doing & { kind: 'first' }
   if (found === 'more') return 'same';
   const isBetter = found === 'laid' && usedLength(field) < search.best.length && isClear(field);
   if (isBetter) search.best = keptNow(field);
-  if (first.orders.length === 0) {
+  if (first.tries.length === 0) {
     restore(field, search.best);
     if (hers) putDown(field, hers);
     shortenCloth(search);

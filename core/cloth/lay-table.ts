@@ -8,6 +8,7 @@ import { type Ring, ringArea } from '../geometry/polygon';
 import { convexParts } from './convex-parts';
 import type { LayTask, ToLay } from './lay-task';
 import { noFit } from './no-fit';
+import { type PackedNoFit, packedNoFit } from './no-fit-cells';
 import { inStance, outlineInStance } from './stance-outline';
 
 /** A piece in one of its stances, the top left of its box at the origin; or a place where nothing may lie. */
@@ -36,22 +37,6 @@ export interface LayItem {
   readonly isKept: 0 | 1;
 }
 
-/** A no-fit area in plain numbers: its box, and six numbers a side: start, run, one over the length squared (of a convex
- * area: over the length), and the y of its end, for start and run would not give it to the last digit. */
-export interface PackedNoFit {
-  readonly minX: number;
-  readonly minY: number;
-  readonly maxX: number;
-  readonly maxY: number;
-  readonly sides: Float64Array;
-  readonly count: number;
-  /** 1 where the area is convex: then its sides' lines alone tell a depth. */
-  readonly convex: 0 | 1;
-}
-
-/** Numbers a side takes in {@link PackedNoFit}. */
-export const SIDE = 6;
-
 export interface LayTable {
   readonly across: number;
   readonly repeatX: number;
@@ -69,8 +54,8 @@ export interface LayTable {
   work: number;
 }
 
-/** A no-fit area costs so much for each convex sum it is made of. */
-const WORK_A_SUM = 25;
+/** A no-fit area costs so much for each corner of the two shapes. */
+const WORK_A_CORNER = 15;
 
 /** The table of a lay: shapes and items now, no-fit areas when asked for. Pieces come before the places kept free. */
 export function layTable({ ground, toLay, pinned = [] }: LayTask): LayTable {
@@ -132,10 +117,10 @@ export function noFitOf(table: LayTable, stays: number, moves: number): PackedNo
   const count = table.shapes.length;
   const known = table.noFits[stays * count + moves];
   if (known) return known;
-  const [{ parts }, { parts: others }] = [table.shapes[stays] as LayShape, table.shapes[moves] as LayShape];
-  const { rings } = noFit(parts, others);
-  const convex = parts.length * others.length === 1 ? 1 : 0;
-  table.work += WORK_A_SUM * parts.length * others.length;
+  const [one, other] = [table.shapes[stays] as LayShape, table.shapes[moves] as LayShape];
+  const rings = noFit(one.ring, other.ring);
+  const convex = one.parts.length * other.parts.length === 1 ? 1 : 0;
+  table.work += WORK_A_CORNER * (one.ring.length + other.ring.length);
   const packed = packedNoFit(rings, convex);
   table.noFits[stays * count + moves] = packed;
   if (stays !== moves) table.noFits[moves * count + stays] = packedNoFit(rings.map(opposite), convex);
@@ -144,20 +129,4 @@ export function noFitOf(table: LayTable, stays: number, moves: number): PackedNo
 
 function opposite(ring: Ring): Point[] {
   return ring.map(({ x, y }) => ({ x: -x, y: -y }));
-}
-
-function packedNoFit(rings: readonly Ring[], convex: 0 | 1): PackedNoFit {
-  const sides: number[] = [];
-  for (const ring of rings) {
-    for (let i = 0; i < ring.length; i++) {
-      const a = ring[i] as Point;
-      const b = ring[(i + 1) % ring.length] as Point;
-      const [dx, dy] = [b.x - a.x, b.y - a.y];
-      const lengthSq = dx * dx + dy * dy;
-      if (lengthSq > 0) sides.push(a.x, a.y, dx, dy, convex ? 1 / Math.sqrt(lengthSq) : 1 / lengthSq, b.y);
-    }
-  }
-  const box = boxOfPoints(rings.flat()) ?? { minX: 0, minY: 0, maxX: 0, maxY: 0 };
-  const { minX, minY, maxX, maxY } = box;
-  return { minX, minY, maxX, maxY, sides: Float64Array.from(sides), count: sides.length / SIDE, convex };
 }

@@ -1,20 +1,14 @@
 /**
  * The no-fit area of two shapes: all the moves of the second at which it overlaps the first.
  *
- * It is the sum of the first and the second turned by half (Minkowski), and for shapes with hollows the union of those
- * sums over their convex parts: exact but for the grid of the clipping. Moves on its boundary only touch.
+ * It is the sum of the first and the second turned by half (Minkowski): what their convolution goes round, exact but for
+ * the grid of the clipping. Moves on its boundary only touch.
  */
 import { FillRule, unionD } from 'clipper2-ts';
 import { rotationAbout, transformPoint } from '../geometry/affine';
-import { distanceToChord } from '../geometry/flatten';
 import type { Point } from '../geometry/point';
 import type { Ring } from '../geometry/polygon';
-
-/** Where two shapes do not fit: bounded by rings (holes run the other way), and as the convex sums it was made of. */
-export interface NoFit {
-  readonly rings: readonly Ring[];
-  readonly parts: readonly Ring[];
-}
+import { convolution } from './convolution';
 
 /**
  * Clipping works on a decimal grid no finer than this share of the size of the sums, and at most ten times as coarse: for
@@ -22,28 +16,35 @@ export interface NoFit {
  */
 const GRID_SHARE = 2 ** -29;
 
-/** The angle of the second try, in radians: no multiple of anything a drafter would draw. */
-const ODD_ANGLE = 0.7331;
+/** The angles of further tries, in radians: no multiples of anything a drafter would draw. */
+const ODD_ANGLES = [0.7331, 1.9117];
+
+/** How far beside a side it is asked what lies there, as a share of the size of the sums. */
+const BESIDE = 1e-6;
 
 /**
- * The no-fit area of a shape that stays and one that moves, each given as its convex parts (clockwise to the eye). A
- * move `(dx, dy)` is the point `{ x: dx, y: dy }`. The union is held against the parts it was made of and worked out
- * anew, turned, if it does not agree with them; the parts are given with it so that a caller can judge for itself.
+ * The boundary of the no-fit area of a shape that stays and one that moves, both clockwise to the eye; holes run the other
+ * way. A move `(dx, dy)` is the point `{ x: dx, y: dy }`. The union is held against the convolution it was made of and
+ * worked out anew, turned, where they do not agree: sides that lie level on one another can lead the clipping astray.
  */
-export function noFit(stays: readonly Ring[], moves: readonly Ring[]): NoFit {
-  const turned = moves.map((part) => part.map(({ x, y }) => ({ x: -x, y: -y })));
-  const parts = stays.flatMap((a) => turned.map((b) => convexSum(a, b)));
-  const [only] = parts;
-  if (parts.length === 1 && only) return { rings: [only], parts };
-  const size = parts.flat().reduce((most, { x, y }) => Math.max(most, Math.abs(x), Math.abs(y)), 0);
+export function noFit(stays: Ring, moves: Ring): Ring[] {
+  const runs = convolution(
+    stays,
+    moves.map(({ x, y }) => ({ x: 0 - x, y: 0 - y })),
+  );
+  const size = runs.flat().reduce((most, { x, y }) => Math.max(most, Math.abs(x), Math.abs(y)), 0);
+  if (size === 0) return [];
   const decimals = Math.max(0, Math.min(8, Math.floor(-Math.log10(size * GRID_SHARE))));
-  const rings = unionD(parts as Point[][], [], FillRule.NonZero, decimals);
-  if (agrees(rings, parts, size)) return { rings, parts };
-  const about = rotationAbout({ x: 0, y: 0 }, ODD_ANGLE);
-  const back = rotationAbout({ x: 0, y: 0 }, -ODD_ANGLE);
-  const slanted = parts.map((part) => part.map((point) => transformPoint(about, point)));
-  const again = unionD(slanted, [], FillRule.NonZero, decimals);
-  return { rings: again.map((ring) => ring.map((point) => transformPoint(back, point))), parts };
+  let rings: Ring[] = unionD(runs, [], FillRule.NonZero, decimals);
+  for (const angle of ODD_ANGLES) {
+    if (agrees(rings, runs, BESIDE * size)) break;
+    const about = rotationAbout({ x: 0, y: 0 }, angle);
+    const back = rotationAbout({ x: 0, y: 0 }, -angle);
+    const slanted = runs.map((run) => run.map((point) => transformPoint(about, point)));
+    const again = unionD(slanted, [], FillRule.NonZero, decimals);
+    rings = again.map((ring) => ring.map((point) => transformPoint(back, point)));
+  }
+  return rings;
 }
 
 /** The sum of two convex rings that run the same way: their sides in the order of their directions. */
@@ -91,24 +92,34 @@ export function depthInConvex(ring: Ring, point: Point): number {
   return depth;
 }
 
-/** No corner of the boundary lies inside a part, and no corner of a part outside the boundary. */
-function agrees(rings: readonly Ring[], parts: readonly Ring[], size: number): boolean {
-  const slack = 40 * size * GRID_SHARE;
-  const corners = rings.flat();
-  if (parts.some((part) => corners.some((corner) => depthInConvex(part, corner) > slack))) return false;
-  return parts.every((part) => part.every((corner) => isInOrOn(rings, corner, slack)));
+/** Whether on both sides of every side, of the rings and of the runs, both say the same: within, and once, or not. */
+function agrees(rings: readonly Ring[], runs: readonly Ring[], beside: number): boolean {
+  return [...rings, ...runs].every((ring) =>
+    ring.every((a, i) => {
+      const b = ring[(i + 1) % ring.length] as Point;
+      const [dx, dy] = [b.x - a.x, b.y - a.y];
+      const length = Math.hypot(dx, dy);
+      if (length < 4 * beside) return true;
+      // Not quite the middle: there, two sides that cross evenly would be asked at their very crossing.
+      const x = a.x + 0.47 * dx;
+      const y = a.y + 0.47 * dy;
+      return [beside / length, -beside / length].every((by) => {
+        const at = { x: x - by * dy, y: y + by * dx };
+        return windings(rings, at) === (windings(runs, at) > 0 ? 1 : 0);
+      });
+    }),
+  );
 }
 
-function isInOrOn(rings: readonly Ring[], point: Point, slack: number): boolean {
-  let inside = false;
+/** How often rings go round a point. */
+function windings(rings: readonly Ring[], { x, y }: Point): number {
+  let times = 0;
   for (const ring of rings) {
-    for (let i = 0; i < ring.length; i++) {
-      const a = ring[i] as Point;
-      const b = ring[(i + 1) % ring.length] as Point;
-      if (distanceToChord(point, a, b) <= slack) return true;
-      if (a.y <= point.y === b.y <= point.y) continue;
-      if (a.x + ((point.y - a.y) / (b.y - a.y)) * (b.x - a.x) > point.x) inside = !inside;
+    let a = ring[ring.length - 1] as Point;
+    for (const b of ring) {
+      if (a.y <= y !== b.y <= y && a.x + ((y - a.y) / (b.y - a.y)) * (b.x - a.x) > x) times += b.y > a.y ? 1 : -1;
+      a = b;
     }
   }
-  return inside;
+  return times;
 }

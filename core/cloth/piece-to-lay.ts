@@ -15,6 +15,7 @@ import { cutLine } from '../seams/cut-line';
 import type { Cloth } from './cloth';
 import { cutOutline } from './cut-outline';
 import type { Stance, ToLay } from './lay-task';
+import { sameEitherSide } from './same-either-side';
 
 /** How the straight of the grain lies on the cloth. */
 export type LaidGrain = 'straight' | 'cross' | 'bias';
@@ -26,8 +27,6 @@ export interface LayingChoice {
   readonly tolerance: number;
   /** How far off the grain a piece may be tilted either way; 0 unless she permits it. */
   readonly tilt?: number;
-  /** Pieces that are the same either side up, so that two layers of cloth give two of them. */
-  readonly eitherSideUp?: readonly string[];
   /** Lay pieces on the fold where the cloth has one, or always open them out and cut them single. */
   readonly onFold?: 'on-fold' | 'opened-out';
   /** Pieces cut in two and joined. */
@@ -45,6 +44,10 @@ export type PieceToLay =
 
 /** A fold edge this near to running with the grain, or square to it, does run so (radians: 1 in 100). */
 const ALONG = 0.01;
+
+/** Tilts within what is allowed lie a degree apart, or further where that would make too many of them either way. */
+const TILT_STEP = Math.PI / 180;
+const MOST_TILTS = 4;
 
 /** Points this near to the fold lie on it, in mm. */
 const ON_FOLD = 0.01;
@@ -68,7 +71,7 @@ export function pieceToLay(
   const onGrain = cutOutline(cut.whole, choice.tolerance).map((point) => transformPoint(turn, point));
   const double = cloth.folded !== 'open' && !cloth.shape;
   const stances = stancesOf(choice, cloth.nap);
-  if (piece.cut.how !== 'fold' || !fold) return entriesFor(piece, onGrain, stances, double, choice);
+  if (piece.cut.how !== 'fold' || !fold) return entriesFor(piece, onGrain, stances, double);
   const line = upTheGrain(transformPoint(turn, fold[0]), transformPoint(turn, fold[1]));
   const held = double && choice.onFold !== 'opened-out' ? heldOnFold(line, cloth.folded, choice.grain) : undefined;
   if (held !== undefined) {
@@ -102,28 +105,27 @@ function grainAngle(piece: Piece, fold: [Point, Point] | undefined): number | un
 function stancesOf({ grain, tilt = 0 }: LayingChoice, nap: Cloth['nap']): Stance[] {
   const base = grain === 'straight' ? [0] : grain === 'cross' ? [Math.PI / 2] : [Math.PI / 4, -Math.PI / 4];
   const turns = nap === 'none' ? base.flatMap((turn) => [turn, turn + Math.PI]) : base;
-  const tilts = tilt > 0 ? [0, tilt, -tilt] : [0];
-  return turns.flatMap((turn) => tilts.map((by) => ({ turn: turn + by })));
+  return [0, ...tiltsWithin(tilt)].flatMap((by) => turns.map((turn) => ({ turn: turn + by })));
 }
 
-function entriesFor(
-  piece: Piece,
-  outline: Ring,
-  stances: readonly Stance[],
-  double: boolean,
-  { eitherSideUp = [] }: LayingChoice,
-): PieceToLay {
+/** The angles a piece is tried at within a tilt allowed either way: the whole of it, and between by a degree or so. */
+function tiltsWithin(tilt: number): number[] {
+  const steps = Math.min(MOST_TILTS, Math.ceil(tilt / TILT_STEP));
+  return Array.from({ length: steps }, (_, k) => (tilt * (steps - k)) / steps).flatMap((by) => [by, -by]);
+}
+
+function entriesFor(piece: Piece, outline: Ring, stances: readonly Stance[], double: boolean): PieceToLay {
   const { how, count } = piece.cut;
   const entry = (id: string, times: number, over?: 'mirrored'): ToLay => {
     const ring = over ? mirrored(outline) : outline;
     return { id, outline: ring, count: times, stances };
   };
-  const either = eitherSideUp.includes(piece.id);
   if (double) {
-    const times = how === 'pair' || either ? Math.ceil(count / 2) : count;
+    const inTwos = how === 'pair' || sameEitherSide(outline);
+    const times = inTwos ? Math.ceil(count / 2) : count;
     return { kind: 'to-lay', spare: 2 * times - count, entries: [entry(piece.id, times)] };
   }
-  if (how === 'single' || either) return { kind: 'to-lay', spare: 0, entries: [entry(piece.id, count)] };
+  if (how === 'single') return { kind: 'to-lay', spare: 0, entries: [entry(piece.id, count)] };
   const left = Math.floor(count / 2);
   const entries = [entry(piece.id, count - left), entry(`${piece.id}/mirrored`, left, 'mirrored')];
   return { kind: 'to-lay', spare: 0, entries: entries.filter((one) => one.count > 0) };

@@ -2,7 +2,9 @@
  * Piecing: where a piece does not fit, it is cut in two along the grain and joined by a seam, as narrow cloth has always
  * been made to do.
  */
+import type { PieceJoin } from '../garment/garment-cloth';
 import { boxOfPoints } from '../geometry/bounds';
+import type { Point } from '../geometry/point';
 import { type Ring, ringArea } from '../geometry/polygon';
 import { commonAreas } from '../geometry/polygon-boolean';
 import { laidFor } from './lay-search';
@@ -24,8 +26,11 @@ export interface PiecingFound {
   readonly lay: Lay;
 }
 
-/** Shares of a piece's width at which a join is tried, the narrowest piecing first. */
-const SHARES = [0.2, 0.8, 0.35, 0.65, 0.5];
+/** Shares of a piece's width at which a join is tried, the narrowest piecing first: a corner at the hem, then more. */
+const SHARES = [0.12, 0.88, 0.2, 0.8, 0.28, 0.72, 0.36, 0.64, 0.5];
+
+/** The joins are gone through so often, with these shares of the steps: most that do show it at once. */
+const ROUNDS = [0.04, 0.2];
 
 /** Parts narrower than so many allowances are no piecing but a seam, and areas below this (mm²) are nothing. */
 const LEAST_ALLOWANCES = 3;
@@ -52,27 +57,47 @@ export function piecedAt(
   return above && below && { id, at, parts: [above, below] };
 }
 
-/** The joins that bring a piece too wide for the cloth onto it: the widest first part and the widest last part. */
+/**
+ * The joins that bring a piece too wide for the cloth onto it: the widest first part and the widest last part. First the
+ * one that joins on less, as at the hem of a gore rather than at its waist.
+ */
 export function joinsForWidth(piece: Pick<ToLay, 'id' | 'outline'>, across: number, allowance: number): Piecing[] {
   const box = boxOfPoints(piece.outline);
   if (!box || box.maxY - box.minY <= across) return [];
   const levels = [box.minY + across - allowance, box.maxY - across + allowance];
-  return levels.flatMap((at) => {
+  const joins = levels.flatMap((at) => {
     const piecing = piecedAt(piece, at, allowance);
     const fits = piecing?.parts.every((part) => heightOf(part) <= across + 1e-6);
     return piecing && fits ? [piecing] : [];
   });
+  return joins.sort((a, b) => leastArea(a) - leastArea(b));
 }
 
-/** The task with a piece laid as its two parts. What was pinned of that piece is free again. */
-export function piecedTask(task: LayTask, piecing: Piecing): LayTask {
-  const { id } = piecing;
-  const toLay = task.toLay.flatMap((piece) => (piece.id === id ? piecedParts(piece, piecing) : [piece]));
-  return { ...task, toLay, pinned: (task.pinned ?? []).filter((pin) => pin.id !== id) };
+/**
+ * The task with a piece laid as its two parts, and its other hand as well, joined at the other side of its grain. What was
+ * pinned of them is free again.
+ */
+export function piecedTask(task: LayTask, join: PieceJoin): LayTask {
+  const isOf = (id: string) => id === join.id || id === otherHand(join.id);
+  const toLay = task.toLay.flatMap((piece) => joinedParts(piece, [join]));
+  return { ...task, toLay, pinned: (task.pinned ?? []).filter((pin) => !isOf(pin.id)) };
+}
+
+/** A piece as its two parts where it is to be joined, else as it is. */
+export function joinedParts(piece: ToLay, joins: readonly PieceJoin[]): readonly ToLay[] {
+  const join = joins.find(({ id }) => piece.id === id || piece.id === otherHand(id));
+  const at = join && (piece.id === join.id ? join.at : -join.at);
+  const piecing = join && at !== undefined && piecedAt(piece, at, join.allowance);
+  return piecing ? piecedParts(piece, piecing) : [piece];
+}
+
+/** The id of a piece's other hand. */
+function otherHand(id: string): string {
+  return `${id}/mirrored`;
 }
 
 /** What is laid of a piece that is joined: the first part as the piece itself, on the fold if it was, and the second free. */
-export function piecedParts(piece: ToLay, { parts: [first, second] }: Piecing): [ToLay, ToLay] {
+function piecedParts(piece: ToLay, { parts: [first, second] }: Piecing): [ToLay, ToLay] {
   const { onFold: _, ...free } = piece;
   return [
     { ...piece, outline: first },
@@ -81,8 +106,9 @@ export function piecedParts(piece: ToLay, { parts: [first, second] }: Piecing): 
 }
 
 /**
- * A join that makes a lay fit into the length at hand: pieces that lie beyond the end are tried, the largest first, each
- * joined at a few levels, and all laid anew for `steps` steps. `undefined` where none of these will do.
+ * A join that makes a lay fit into the length at hand: pieces that lie beyond the end are tried first and large ones before
+ * small ones, each joined at a few levels, the smallest part first, and all laid anew: for a few of the `steps`, then for more. `undefined`
+ * where no single join will do.
  */
 export function piecingToFit(
   task: LayTask,
@@ -96,16 +122,20 @@ export function piecingToFit(
 ): PiecingFound | undefined {
   const { lengthAtHand, allowance, steps, random } = options;
   const beyond = new Set(lay.placed.filter(({ id, at }) => endOf(task, id, at.x) > lengthAtHand).map(({ id }) => id));
-  const pieces = task.toLay.filter(({ id }) => beyond.has(id));
-  pieces.sort((a, b) => Math.abs(ringArea(b.outline)) - Math.abs(ringArea(a.outline)));
-  for (const piece of pieces) {
-    const box = boxOfPoints(piece.outline);
-    if (!box) continue;
-    for (const share of SHARES) {
-      const piecing = piecedAt(piece, box.minY + share * (box.maxY - box.minY), allowance);
-      if (!piecing) continue;
-      const pieced = piecedTask(task, piecing);
-      const found = laidFor(pieced, { steps, random, until: lengthAtHand });
+  const pieces = task.toLay.filter(({ id }) => !id.includes('/'));
+  const isBeyond = ({ id }: ToLay) => Number(beyond.has(id) || beyond.has(otherHand(id)));
+  const area = ({ outline }: ToLay) => Math.abs(ringArea(outline));
+  pieces.sort((a, b) => isBeyond(b) - isBeyond(a) || area(b) - area(a));
+  const joins = SHARES.flatMap((share) =>
+    pieces.flatMap((piece) => {
+      const box = boxOfPoints(piece.outline);
+      const piecing = box && piecedAt(piece, box.minY + share * (box.maxY - box.minY), allowance);
+      return piecing ? [{ piecing, pieced: piecedTask(task, { id: piece.id, at: piecing.at, allowance }) }] : [];
+    }),
+  );
+  for (const share of ROUNDS) {
+    for (const { piecing, pieced } of joins) {
+      const found = laidFor(pieced, { steps: Math.ceil(share * steps), random, until: lengthAtHand });
       if (found && found.length <= lengthAtHand) return { piecing, task: pieced, lay: found };
     }
   }
@@ -116,6 +146,32 @@ export function piecingToFit(
 function endOf(task: LayTask, id: string, from: number): number {
   const box = boxOfPoints(task.toLay.find((piece) => piece.id === id)?.outline ?? []);
   return box ? from + Math.max(box.maxX - box.minX, box.maxY - box.minY) : from;
+}
+
+/**
+ * The join as a line across a part of a piece, grain along x as the outline has it; `undefined` for what is no part of
+ * that join.
+ */
+export function joinLine(part: Pick<ToLay, 'id' | 'outline'>, joins: readonly PieceJoin[]): [Point, Point] | undefined {
+  const own = part.id.replace(/\/pieced$/, '');
+  const join = joins.find(({ id }) => own === id || own === otherHand(id));
+  if (!join) return undefined;
+  const level = own === join.id ? join.at : -join.at;
+  const crossed = part.outline.flatMap((from, i) => {
+    const to = part.outline[(i + 1) % part.outline.length] as Point;
+    if (from.y < level === to.y < level) return [];
+    return [from.x + ((level - from.y) / (to.y - from.y)) * (to.x - from.x)];
+  });
+  if (crossed.length < 2) return undefined;
+  return [
+    { x: Math.min(...crossed), y: level },
+    { x: Math.max(...crossed), y: level },
+  ];
+}
+
+function leastArea({ parts }: Piecing): number {
+  // To whole square millimetres: equal parts stay in their order.
+  return Math.round(Math.min(...parts.map((part) => Math.abs(ringArea(part)))));
 }
 
 function partOf(outline: Ring, band: Ring): Ring | undefined {

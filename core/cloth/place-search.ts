@@ -6,7 +6,8 @@
  */
 import { type LayField, noteDepths, noteOthers, weightedDepth } from './lay-field';
 import { goesAcross, placeAcross, placeAlong } from './lay-room';
-import { type LayShape, noFitOf, SIDE } from './lay-table';
+import { type LayShape, noFitOf } from './lay-table';
+import { SIDE } from './no-fit-cells';
 
 /** A number from 0 up to but not 1. Passed in, so that a lay comes out the same again. */
 export type Random = () => number;
@@ -27,6 +28,9 @@ const FINEST_STEP = 0.0005;
 const LONGER = 1.1;
 const SHORTER = 0.5;
 
+/** In so many shapes at most a piece is tried at a time. */
+const SHAPES_TRIED = 4;
+
 /** How many first steps from where a place was looked at its neighbours are known. */
 const REACH = 3;
 
@@ -37,15 +41,30 @@ interface Spot {
   depth: number;
 }
 
-/** Moves piece `i` to the best place found, which may be where it is. Gives whether it moved. */
-export function placeBetter(field: LayField, i: number, effort: SearchEffort, random: Random): boolean {
-  const { table } = field;
-  const item = table.items[i];
-  if (!item) return false;
-  const shapes = item.shapes.filter((number) => {
-    const shape = table.shapes[number] as LayShape;
-    return shape.wide <= field.length && goesAcross(table, shape);
+/**
+ * The shapes in which a piece is tried next: all that go on the cloth, or of more than a few the one it has and some by
+ * chance, so that tilting by fine steps costs little.
+ */
+export function shapesToTry({ table, length, shape }: LayField, i: number, random: Random): readonly number[] {
+  const going = (table.items[i]?.shapes ?? []).filter((number) => {
+    const { wide } = table.shapes[number] as LayShape;
+    return wide <= length && goesAcross(table, table.shapes[number] as LayShape);
   });
+  if (going.length <= SHAPES_TRIED) return going;
+  const tried = going.filter((number) => number === shape[i]);
+  while (tried.length < SHAPES_TRIED) tried.push(going[Math.floor(random() * going.length)] as number);
+  return tried;
+}
+
+/** Moves piece `i` to the best place found in one of the shapes, which may be where it is. Gives whether it moved. */
+export function placeBetter(
+  field: LayField,
+  i: number,
+  shapes: readonly number[],
+  effort: SearchEffort,
+  random: Random,
+): boolean {
+  const { table } = field;
   if (shapes.length === 0) return false;
   const start = field.shape[i] as number;
   const here = spotAt(field, i, start, field.x[i] as number, field.y[i] as number, Number.POSITIVE_INFINITY);

@@ -1,15 +1,16 @@
 import { depthOf, knowNoFits, type LayField, totalDepth } from './lay-field';
-import { placeBetter, type Random, type SearchEffort } from './place-search';
+import { placeBetter, type Random, type SearchEffort, shapesToTry } from './place-search';
 
 /** By how much an overlap that stays comes to count more in a round, for the slightest and the deepest; and one that is gone, less. */
 const LEAST_MORE = 1.2;
 const MOST_MORE = 2;
 const LESS = 0.95;
 
-/** A round under way: the pieces that overlapped when it began, in a chance order, and which is next. */
+/** A round under way: the pieces that overlapped when it began, in a chance order, which is next, and in what shapes. */
 export interface Round {
   readonly order: readonly number[];
   next: number;
+  shapes?: readonly number[] | undefined;
 }
 
 /** Begins a round of taking pieces apart. */
@@ -37,8 +38,10 @@ export function separate(
   for (; round.next < round.order.length; round.next++) {
     const i = round.order[round.next] as number;
     if (depthOf(field, i) === 0) continue;
-    if (!knowNoFits(field, i, field.all, until)) return undefined;
-    placeBetter(field, i, effort, random);
+    round.shapes ??= shapesToTry(field, i, random);
+    if (!knowNoFits(field, round.shapes, field.all, until)) return undefined;
+    placeBetter(field, i, round.shapes, effort, random);
+    round.shapes = undefined;
   }
   const total = totalDepth(field);
   if (total > 0) changeWeights(field);

@@ -30,6 +30,12 @@ export type DiagramFinding = FindingBase &
     | { readonly kind: 'stretched'; readonly share: number; readonly over: number; readonly slip: number }
     /** Lines that should be straight, or corners that should be square, are off by so much over so much. */
     | { readonly kind: 'page-not-true'; readonly off: number; readonly over: number }
+    /** The picture whose scale it has says none, or is not alike. */
+    | { readonly kind: 'shared-scale-missing'; readonly diagramId: string }
+    /** Fewer than two matching places with the other half, or the other half cannot be laid out. */
+    | { readonly kind: 'halves-not-joined'; readonly diagramId: string }
+    /** Matching places of the two halves lie so far apart at most. */
+    | { readonly kind: 'halves-apart'; readonly diagramId: string; readonly apart: number }
     /** The longest known length is short: a slip in placing its ends grows to `grows` over `over`. */
     | { readonly kind: 'short-known-length'; readonly grows: number; readonly over: number }
   );
@@ -53,12 +59,31 @@ const NO_STRETCH = 0.01;
 /** An eighth of an inch over 26 in: what a page, curled too, can be squared up to. */
 const TRUE_ENOUGH = 1 / 8 / 26;
 
-/** Everything to be said of one diagram. */
-export function diagramFindings(diagram: Diagram, set: MeasureSet): DiagramFinding[] {
+/** Halves whose matching places lie further apart than this do not meet: an eighth of an inch. */
+const TRUE_ENOUGH_APART = 25.4 / 8;
+
+/** Everything to be said of one diagram. `among` are all the pictures of the garment. */
+export function diagramFindings(diagram: Diagram, set: MeasureSet, among: readonly Diagram[] = []): DiagramFinding[] {
   const place = { kind: 'diagram', diagramId: diagram.id } as const;
-  const map = diagramMap(diagram, set);
+  const map = diagramMap(diagram, set, among);
   if (map.kind === 'not-squared') return [{ kind: 'not-squared-up', weight: 'stop', place, why: map.why }];
-  return [...sayingsFindings(diagram, set, map), ...scaleFindings(diagram, map)];
+  return [...sayingsFindings(diagram, set, map), ...leaningFindings(diagram, map), ...scaleFindings(diagram, map)];
+}
+
+/** What is wrong with a scale taken from another picture, and with the way two halves are joined. */
+function leaningFindings(diagram: Diagram, { joint, scaleBy }: DiagramMap): DiagramFinding[] {
+  const place = { kind: 'diagram', diagramId: diagram.id } as const;
+  const found: DiagramFinding[] = [];
+  const { scaleFrom, joined } = diagram;
+  if (scaleFrom && scaleBy === 'nothing' && joined?.size !== 'fitted') {
+    found.push({ kind: 'shared-scale-missing', weight: 'stop', place, diagramId: scaleFrom.diagramId });
+  }
+  if (!joined) return found;
+  const { diagramId } = joined;
+  if (!joint) return [...found, { kind: 'halves-not-joined', weight: 'stop', place, diagramId }];
+  const apart = Math.max(...joint.apart);
+  if (apart > TRUE_ENOUGH_APART) found.push({ kind: 'halves-apart', weight: 'warn', place, diagramId, apart });
+  return found;
 }
 
 /** What is wrong with what the known lengths say, each by itself. */
@@ -78,35 +103,46 @@ function sayingsFindings(diagram: Diagram, set: MeasureSet, map: DiagramMap): Di
 function scaleFindings(diagram: Diagram, map: DiagramMap): DiagramFinding[] {
   const place = { kind: 'diagram', diagramId: diagram.id } as const;
   const { scale } = map;
-  if (!scale) return [{ kind: 'no-known-length', weight: 'stop', place }];
+  const leans = diagram.scaleFrom !== undefined || diagram.joined?.size === 'fitted';
+  if (!scale) return leans ? [] : [{ kind: 'no-known-length', weight: 'stop', place }];
   const found: DiagramFinding[] = [];
+  if (map.scaleBy !== 'own') return [...disagreeing(diagram, map, scale), ...notTrue(diagram, map)];
   if (scale.lines.length === 1) found.push({ kind: 'one-known-length', weight: 'warn', place });
   else if (!scale.split)
     found.push({ kind: 'one-direction', weight: 'warn', place, direction: mainDirection(diagram, map) });
-  // Both ends are placed by eye, each within a slip of its mark.
-  const slip = 2 * SLIP_PX * Math.max(map.across, map.down);
-  for (const line of scale.lines) {
-    const share = disagreement(line);
-    if (share <= WORTH_A_LOOK || Math.abs(line.measures - line.states) <= slip) continue;
-    found.push({
-      kind: 'known-length-disagrees',
-      weight: 'warn',
-      hardlyToScale: share > HARDLY_TO_SCALE,
-      place: { ...place, knownLengthId: line.id },
-      states: line.states,
-      measures: line.measures,
-      share,
-    });
-  }
+  found.push(...disagreeing(diagram, map, scale));
   const stretch = stretchFinding(diagram, map, scale);
   if (stretch) found.push(stretch);
   const short = shortLineFinding(diagram, map, scale);
   if (short) found.push(short);
+  return [...found, ...notTrue(diagram, map)];
+}
+
+function notTrue(diagram: Diagram, map: DiagramMap): DiagramFinding[] {
   const worst = pageCheck(diagram, map)?.worst;
-  if (worst && worst.off > TRUE_ENOUGH * worst.over) {
-    found.push({ kind: 'page-not-true', weight: 'warn', place, ...worst });
-  }
-  return found;
+  if (!worst || worst.off <= TRUE_ENOUGH * worst.over) return [];
+  return [{ kind: 'page-not-true', weight: 'warn', place: { kind: 'diagram', diagramId: diagram.id }, ...worst }];
+}
+
+/** Known lengths that measure otherwise at the scale there is. */
+function disagreeing(diagram: Diagram, map: DiagramMap, scale: Scale): DiagramFinding[] {
+  // Both ends are placed by eye, each within a slip of its mark.
+  const slip = 2 * SLIP_PX * Math.max(map.across, map.down);
+  return scale.lines.flatMap((line): DiagramFinding[] => {
+    const share = disagreement(line);
+    if (share <= WORTH_A_LOOK || Math.abs(line.measures - line.states) <= slip) return [];
+    return [
+      {
+        kind: 'known-length-disagrees',
+        weight: 'warn',
+        hardlyToScale: share > HARDLY_TO_SCALE,
+        place: { kind: 'diagram', diagramId: diagram.id, knownLengthId: line.id },
+        states: line.states,
+        measures: line.measures,
+        share,
+      },
+    ];
+  });
 }
 
 /** How far off a line is, as a share of what it states. */

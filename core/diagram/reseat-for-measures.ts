@@ -1,6 +1,6 @@
 import type { Garment } from '../garment/garment';
 import { currentSet } from '../garment/measure-value';
-import { reseatPieces } from './reseat';
+import { carryPieces } from './reseat';
 
 /**
  * The garment after an edit of its measures, with every piece that was traced over a picture carried along where the
@@ -8,10 +8,5 @@ import { reseatPieces } from './reseat';
  */
 export function withMeasuresChanged(garment: Garment, change: (garment: Garment) => Garment): Garment {
   const changed = change(garment);
-  const [before, after] = [currentSet(garment), currentSet(changed)];
-  if (before.measures === after.measures) return changed;
-  return changed.diagrams.reduce(
-    (carried, diagram) => reseatPieces(carried, { diagram, set: before }, { diagram, set: after }),
-    changed,
-  );
+  return currentSet(garment).measures === currentSet(changed).measures ? changed : carryPieces(garment, changed);
 }

@@ -1,41 +1,65 @@
-import type { Diagram } from '../garment/diagram';
 import type { Garment } from '../garment/garment';
-import type { MeasureSet } from '../garment/measure';
+import { currentSet } from '../garment/measure-value';
 import { mapPiece } from '../garment/move-piece';
 import { outlineOf } from '../garment/outline';
 import type { Piece } from '../garment/piece';
 import { pathLength } from '../geometry/path';
 import type { Point } from '../geometry/point';
-import { type DiagramMap, diagramMap, photoToTable, tableToPhoto } from './diagram-map';
+import { type DiagramMap, diagramMap, photoToTable, tableToPhoto, tableToPlane } from './diagram-map';
+import { halvesOf } from './halves';
 
 /**
- * The garment with every piece traced from a diagram carried along when the diagram is squared up or scaled anew, so
- * that each point stays on the printed line it was placed on. Allowances stay as said; darts and notches keep their
- * share of the way along their edge. The garment as it was when either map cannot be had.
+ * The garment after a change of its pictures or measures, with every piece traced from one carried along where that picture
+ * lies otherwise than before, so that each point stays on the printed line it was placed on. Allowances stay as said; darts
+ * and notches keep their share of the way along their edge. Where a picture cannot be laid out before or after, pieces stay.
  */
-export function reseatPieces(
-  garment: Garment,
-  before: { readonly diagram: Diagram; readonly set: MeasureSet },
-  after: { readonly diagram: Diagram; readonly set: MeasureSet },
-): Garment {
-  const from = diagramMap(before.diagram, before.set);
-  const to = diagramMap(after.diagram, after.set);
-  if (from.kind === 'not-squared' || to.kind === 'not-squared') return garment;
-  const map = (point: Point) => {
-    const seen = tableToPhoto(from, point);
-    return (seen && photoToTable(to, seen)) ?? point;
+export function carryPieces(before: Garment, after: Garment): Garment {
+  const [from, to] = [mapsOf(before), mapsOf(after)];
+  const hasMoved = (id: string) => {
+    const [a, b] = [from.get(id), to.get(id)];
+    return a !== undefined && b !== undefined && !liesAlike(a, b);
   };
-  if (liesAlike(from, to) || !garment.pieces.some((piece) => piece.diagramId === after.diagram.id)) return garment;
-  return {
-    ...garment,
-    pieces: garment.pieces.map((piece) => (piece.diagramId === after.diagram.id ? carried(piece, map) : piece)),
-  };
+  if (![...from.keys()].some(hasMoved)) return after;
+  let moved = false;
+  const pieces = after.pieces.map((piece) => {
+    if (piece.diagramId === undefined) return piece;
+    const halves = halvesOf(before.diagrams, piece.diagramId).filter(({ id }) => from.has(id) && to.has(id));
+    if (!halves.some(({ id }) => hasMoved(id))) return piece;
+    moved = true;
+    return carried(piece, (point) => {
+      const owner = halves.find(({ id }) => liesOn(from.get(id), point)) ?? halves.at(-1);
+      const [a, b] = [owner && from.get(owner.id), owner && to.get(owner.id)];
+      const seen = a && tableToPhoto(a, point);
+      return (b && seen && photoToTable(b, seen)) ?? point;
+    });
+  });
+  return moved ? { ...after, pieces } : after;
+}
+
+function mapsOf(garment: Garment): Map<string, DiagramMap> {
+  const set = currentSet(garment);
+  const maps = new Map<string, DiagramMap>();
+  for (const diagram of garment.diagrams) {
+    const map = diagramMap(diagram, set, garment.diagrams);
+    if (map.kind === 'map') maps.set(diagram.id, map);
+  }
+  return maps;
+}
+
+/** Whether a place of the table lies on the page of a picture. */
+function liesOn(map: DiagramMap | undefined, point: Point): boolean {
+  if (!map) return false;
+  const { x, y } = tableToPlane(map, point);
+  return x >= 0 && y >= 0 && x <= map.plane.across && y <= map.plane.down;
 }
 
 /** A plane is remembered with what it was squared up by, so the same one means nothing changed there. */
 function liesAlike(a: DiagramMap, b: DiagramMap): boolean {
-  const isThere = a.placedAt.x === b.placedAt.x && a.placedAt.y === b.placedAt.y;
-  return a.plane === b.plane && a.across === b.across && a.down === b.down && isThere;
+  if (a.plane !== b.plane || a.across !== b.across || a.down !== b.down) return false;
+  if (!a.joint || !b.joint)
+    return !a.joint && !b.joint && a.placedAt.x === b.placedAt.x && a.placedAt.y === b.placedAt.y;
+  const [one, other] = [a.joint.onto, b.joint.onto];
+  return one.a === other.a && one.b === other.b && one.e === other.e && one.f === other.f;
 }
 
 function carried(piece: Piece, map: (point: Point) => Point): Piece {

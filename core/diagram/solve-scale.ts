@@ -45,7 +45,7 @@ const STEPS = 12;
  * both ways. `undefined` without a usable line. A line drawn without length, or stated as nothing, is left out.
  */
 export function solveScale(all: readonly ScaledLine[]): Scale | undefined {
-  const lines = all.filter(({ run, length }) => length > 0 && Math.hypot(run.dx, run.dy) >= SHORTEST_RUN);
+  const lines = all.filter(isUsable);
   if (lines.length === 0) return undefined;
   const solved = solveFor(lines);
   return {
@@ -65,6 +65,19 @@ export function solveScale(all: readonly ScaledLine[]): Scale | undefined {
       };
     }),
   };
+}
+
+/** What lines measure at a scale that was not taken from them. */
+export function misfitsAt(all: readonly ScaledLine[], scale: Pick<Scale, 'across' | 'down'>): LineMisfit[] {
+  return all.filter(isUsable).map((line) => {
+    const measures = measured(line, { ...scale, split: true });
+    return { id: line.id, states: line.length, measures, byOthers: measures };
+  });
+}
+
+/** A line drawn without length, or stated as nothing, is none. */
+function isUsable({ run, length }: ScaledLine): boolean {
+  return length > 0 && Math.hypot(run.dx, run.dy) >= SHORTEST_RUN;
 }
 
 interface Solved {

@@ -1,7 +1,7 @@
 import type { Diagram } from '../garment/diagram';
 import { type Box, boxOfPoints, commonBox } from '../geometry/bounds';
 import type { PhotoPoint, Point, TablePoint } from '../geometry/point';
-import { type DiagramMap, photoToTable, tableToPhoto } from './diagram-map';
+import { type DiagramMap, photoToTable, planeToTable, tableToPhoto } from './diagram-map';
 
 /** How to make the flat picture that lies on the table. */
 export interface SquaredPicturePlan {
@@ -54,22 +54,24 @@ export function planSquaredPicture(
 
 /** The part of the table the picture covers (mm); `undefined` when the rectangle lies far outside the picture. */
 export function shownBox(diagram: Diagram, map: DiagramMap): Box | undefined {
-  const { x, y } = diagram.placedAt;
-  const [across, down] = [map.plane.across * map.across, map.plane.down * map.down];
-  if (map.plane.aspectFrom === 'flat') return { minX: x, minY: y, maxX: x + across, maxY: y + down };
+  // A half that is laid onto another must not cover it with what lies beyond its own page.
+  if (map.plane.aspectFrom === 'flat' || map.joint) return boxAround(map, 0);
   const { laid } = map.plane;
   const border = borderOf(diagram, laid.kind === 'plain' ? 1 : 8);
   const placed = border.flatMap((place) => photoToTable(map, place) ?? []);
   // With a place beyond the horizon the picture has no end that way.
   const seen = placed.length === border.length ? boxOfPoints(placed) : undefined;
-  const beyond = laid.kind === 'plain' ? BEYOND : BEYOND_BENT;
-  const limit = {
-    minX: x - across * beyond,
-    minY: y - down * beyond,
-    maxX: x + across * (1 + beyond),
-    maxY: y + down * (1 + beyond),
-  };
+  const limit = boxAround(map, laid.kind === 'plain' ? BEYOND : BEYOND_BENT);
   return seen ? commonBox(limit, seen) : limit;
+}
+
+/** The part of the table that the rectangle it was squared up by covers, or the whole flat picture, and a share more. */
+export function boxAround(map: DiagramMap, beyond: number): Box {
+  const { across, down } = map.plane;
+  const corners = [-beyond, 1 + beyond].flatMap((u) =>
+    [-beyond, 1 + beyond].map((v) => ({ x: u * across, y: v * down })),
+  );
+  return boxOfPoints(corners.map((corner) => planeToTable(map, corner))) as Box;
 }
 
 /** Places along the border of the picture, so many to a side. */

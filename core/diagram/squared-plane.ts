@@ -1,7 +1,7 @@
 import type { Diagram, Quad, RectangleSides } from '../garment/diagram';
 import { distance, type PhotoPoint, type Point } from '../geometry/point';
 import { type Homography, homographyFrom, invertHomography } from '../geometry/projective';
-import { rectangleAspect } from '../geometry/rectangle-aspect';
+import { rectangleAspect, rectangleAspectWithFocal } from '../geometry/rectangle-aspect';
 import { bentRectangle, type LaidRectangle, type NotFollowed, squaresRectangle } from './followed-plane';
 import { type LaidOut, laidPlace, seenPlace } from './laid-out';
 
@@ -49,8 +49,9 @@ const remembered = new WeakMap<
 /**
  * Lays a picture flat by the four corners of something rectangular in it, and where its sides or a printed grid are
  * followed, by those. The proportion of that rectangle is what was
- * said of it; else what the photo's own perspective tells (Zhang & He, Whiteboard scanning and image enhancement, 2007);
- * else the mean of its opposite sides, which known lengths across and down will correct.
+ * said of it; else what the photo's perspective tells (Zhang & He, Whiteboard scanning and image enhancement, 2007): by itself
+ * where that is steady, or by the focal length the camera noted; else the mean of its opposite sides, which known lengths
+ * across and down will correct.
  */
 export function squaredPlane(diagram: Squarable): SquaredPlane | NotSquared {
   const { squareUp, quarterTurns, widthPx, heightPx, focalPx } = diagram;
@@ -80,18 +81,18 @@ function rectangleOf(
   picture: Squarable,
 ): Rectangle | NotSquared {
   if (followed?.kind === 'squares') return squaresRectangle(followed.map);
-  const plain = plainRectangle(corners, sides, { x: picture.widthPx / 2, y: picture.heightPx / 2 });
+  const plain = plainRectangle(corners, sides, picture);
   if (!followed || plain.kind === 'not-squared') return plain;
   const bent = bentRectangle(corners, followed.through, { said: sides, picture });
   return bent === 'straight' ? plain : bent;
 }
 
-function plainRectangle(corners: Quad, sides: RectangleSides, centre: Point): Rectangle | NotSquared {
+function plainRectangle(corners: Quad, sides: RectangleSides, picture: Squarable): Rectangle | NotSquared {
   const [tl, tr, br, bl] = corners;
   const lengths = [distance(tl, tr), distance(bl, br), distance(tl, bl), distance(tr, br)] as const;
   if (Math.min(...lengths) < SMALLEST_SIDE_PX) return { kind: 'not-squared', why: 'too-small' };
   const plain = (lengths[0] + lengths[1]) / (lengths[2] + lengths[3]);
-  const { aspect, from } = aspectOf(corners, sides, plain, centre);
+  const { aspect, from } = aspectOf(corners, sides, plain, picture);
   // The area of the rectangle stays about what it was on the picture, whatever its proportion.
   const size = ((lengths[0] + lengths[1]) * (lengths[2] + lengths[3])) / 4;
   const across = Math.sqrt(size * aspect);
@@ -116,13 +117,20 @@ function isRefused<Refusal extends { readonly kind: string }>(map: Homography | 
   return 'kind' in map;
 }
 
-function aspectOf(corners: Quad, sides: RectangleSides, plain: number, centre: Point) {
+function aspectOf(corners: Quad, sides: RectangleSides, plain: number, { widthPx, heightPx, focalPx }: Squarable) {
   if (sides.kind === 'ratio') return { aspect: sides.across / sides.down, from: 'said' } as const;
-  const read = steadyAspect(corners, centre);
+  const centre = { x: widthPx / 2, y: heightPx / 2 };
+  // What a camera notes is a round number, good to some per cent: a steady reading is better.
+  const read = steadyAspect(corners, centre) ?? (focalPx && aspectByLens(corners, centre, focalPx));
   if (read !== undefined && read < plain * BELIEVABLE && read > plain / BELIEVABLE) {
     return { aspect: read, from: 'photo' } as const;
   }
   return { aspect: plain, from: 'sides' } as const;
+}
+
+function aspectByLens(corners: Quad, centre: Point, focalPx: number): number | undefined {
+  const read = rectangleAspectWithFocal(corners, centre, focalPx);
+  return 'aspect' in read ? read.aspect : undefined;
 }
 
 /** The proportion the photo's perspective tells, when a pixel's slip at any corner leaves it about the same. */

@@ -8,10 +8,12 @@ export type FullSize =
   /** A line cannot be nothing, or less than nothing, long. */
   | { readonly kind: 'not-positive' };
 
-/** How long a line is at full size, in mm: as said, or its share of a measure of the set and the ease. */
+/** How long a line is at full size, in mm: as said, its share of a measure of the set and the ease, or its
+ * intervals put together. */
 export function fullSizeLength(says: StatedLength, set: MeasureSet): FullSize {
   let length: number;
   if (says.kind === 'length') length = says.length;
+  else if (says.kind === 'bar') length = says.intervals * says.each;
   else {
     const measure = measureOf(set, says.measure);
     if (measure === undefined) return { kind: 'measure-missing', measure: says.measure };

@@ -2,8 +2,8 @@
  * A garment's pieces as a DXF file for sewn products: one block a piece, numbered layers, text for what they are.
  *
  * After ASTM D6673 and ANSI/AAMA-292: that each piece is a block, that text inside it is of the piece and text outside of
- * the style, and the words boundary, sew line, mirror line, curve point are the standard's. From memory: the layer
- * numbers (`file-layers.ts`), the keys of the text and that METRIC means millimetres. Written in the plainest dialect,
+ * the style, and the words boundary, sew line, mirror line, curve point are the standard's; so are the layer
+ * numbers (`file-layers.ts`). From memory: the keys of the text and that METRIC means millimetres. Written in the plainest dialect,
  * ASCII of release 12 (AC1009), with POLYLINE, LINE, POINT and TEXT alone; y points up. Left out: grade rules, the
  * time of day, and what only a cutter's own program would add.
  */
@@ -104,7 +104,7 @@ function pieceBlock(file: DxfLines, piece: Piece, name: string, { words, size, f
   for (const { line, path } of marks.filter((mark) => mark.kind === 'stroke')) {
     if (line === 'fold') file.line(pathStart(path), pathEnd(path), DXF_LAYERS.mirrorLine);
     if (line === 'notch') file.point(pathStart(path), DXF_LAYERS.notches);
-    if (INTERNAL.has(line)) file.polyline(flattenPath(path, flatness), DXF_LAYERS.internalLines, 'open');
+    if (INTERNAL.has(line)) file.internalLine(path, flatness);
   }
   if (piece.grain) file.line(piece.grain.from, piece.grain.to, DXF_LAYERS.grain);
   for (const { at, text } of piece.labels) {
@@ -186,8 +186,18 @@ class DxfLines {
   /** A closed line with its turn points and curve points. */
   outline(path: Path, layer: string, turns: readonly Point[], flatness: number): this {
     const points = flattenPath(path, flatness).slice(0, -1);
+    return this.polyline(points, layer, 'closed').marked(points, turns);
+  }
+
+  /** A line within the piece with its turn points, the ends among them, and curve points. */
+  internalLine(path: Path, flatness: number): this {
+    const points = flattenPath(path, flatness);
+    const turns = [...turningPoints(path), pathStart(path), pathEnd(path)];
+    return this.polyline(points, DXF_LAYERS.internalLines, 'open').marked(points, turns);
+  }
+
+  private marked(points: readonly Point[], turns: readonly Point[]): this {
     const isTurn = (point: Point): boolean => turns.some((turn) => isSamePoint(turn, point));
-    this.polyline(points, layer, 'closed');
     for (const point of points) this.point(point, isTurn(point) ? DXF_LAYERS.turnPoints : DXF_LAYERS.curvePoints);
     return this;
   }

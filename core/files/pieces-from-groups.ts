@@ -69,7 +69,11 @@ function pieceOfRing(
   const nothing: FileFinding = { kind: 'encloses-nothing', name, layer: ring.line.layer };
   if (Math.abs(signedArea(ring.path)) < SMALLEST) return nothing;
   if (ring.path.length > MOST_STRETCHES) return { kind: 'too-much-for-a-piece', name };
-  const edges = outlineEdges(smoothed(ring.path, group, smoothWithin), followWithin, group.turns);
+  // A place marked as both is of a curve: the turn is that of another line, a dart's leg, which ends there.
+  const bends = placesOf(group.bends);
+  const turns = group.turns.filter((turn) => !isAmong(bends, turn));
+  const marks = { turns: placesOf(turns), bends };
+  const edges = outlineEdges(smoothed(ring.path, marks, smoothWithin), followWithin, turns);
   const isTooMuch =
     edges.length > MOST_CORNERS ||
     edges.some(({ at, through }) => through.length > MOST_CORNERS || [at, ...through].some(isTooFar));
@@ -98,14 +102,18 @@ function isTooFar({ x, y }: Point): boolean {
   return !(Math.abs(x) <= FURTHEST && Math.abs(y) <= FURTHEST);
 }
 
+interface Marks {
+  readonly turns: ReadonlySet<string>;
+  readonly bends: ReadonlySet<string>;
+}
+
 /** An outline all of straight sides, with the curves they stand for put back; any other as it is. */
-function smoothed(path: Path, { turns, bends }: DrawnGroup, within: number): Path {
+function smoothed(path: Path, { turns, bends }: Marks, within: number): Path {
   if (path.length < 4 || path.some(({ kind }) => kind !== 'line')) return path;
   const points = [...path.map(({ p0 }) => p0), (path[0] as Path[number]).p0];
-  const [turnPlaces, bendPlaces] = [placesOf(turns), placesOf(bends)];
   const marks = points.map((point): PolylineMark => {
-    if (isAmong(turnPlaces, point)) return 'turn';
-    return isAmong(bendPlaces, point) ? 'curve' : 'unmarked';
+    if (isAmong(turns, point)) return 'turn';
+    return isAmong(bends, point) ? 'curve' : 'unmarked';
   });
   return smoothPolyline(points, marks, { within, closed: true });
 }

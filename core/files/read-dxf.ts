@@ -32,7 +32,7 @@ export interface ReadDxfOptions {
 }
 
 /** How closely edges follow the lines of the file and the curves put through its polylines, in mm. */
-const FOLLOWED_WITHIN = 0.02;
+const FOLLOWED_WITHIN = 0.009;
 
 /** How far the curve put through the corners of a polyline may be from its sides, in mm, where no curve point is marked. */
 const SMOOTH_WITHIN = 0.1;
@@ -46,7 +46,7 @@ const UNIT_NUMBERS: ReadonlyMap<string, FileUnit> = new Map([
 
 /**
  * Pieces from the text of a DXF file. Each block with a closed line is a piece, with the sew line before the boundary;
- * lines outside blocks are a group by themselves. Edges keep within 0.02 mm of the curves of the file, and
+ * lines outside blocks are a group by themselves. Edges keep within 0.009 mm of the curves of the file, and
  * of the smooth curve through the corners of straight sides that stand for one. A question when nothing says how long the unit is.
  */
 export function readDxf(text: string, { newId, unit }: ReadDxfOptions): FileReading {

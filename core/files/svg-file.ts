@@ -44,7 +44,7 @@ export function svgFile(garment: Garment, { words, date }: SvgFileOptions): stri
   if (pieces.length === 0) return undefined;
   const box = growBox(pieces.map((piece) => inkBounds(piece, words)).reduce(unionBox), CLEAR);
   const [x, y] = [Math.floor(box.minX), Math.floor(box.minY)];
-  const [width, height] = [Math.ceil(box.maxX) - x, Math.ceil(box.maxY) - y];
+  const [width, height] = [box.maxX - x, box.maxY - y].map(wholePixels).map(svgNumber);
   const name = garment.name === '' ? words.unnamedGarment : garment.name;
   return [
     '<?xml version="1.0" encoding="UTF-8"?>',
@@ -55,6 +55,11 @@ export function svgFile(garment: Garment, { words, date }: SvgFileOptions): stri
     '</svg>',
     '',
   ].join('\n');
+}
+
+/** Browsers round a drawing's size to whole pixels of 1/96 in and stretch it to fit: so the size is whole pixels. */
+function wholePixels(mm: number): number {
+  return (Math.ceil((mm * 96) / 25.4) * 25.4) / 96;
 }
 
 function pieceGroup(piece: Piece, id: string, words: FileWords): string[] {

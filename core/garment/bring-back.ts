@@ -2,7 +2,7 @@ import type { Garment } from './garment';
 import type { Mockup, PinnedChange } from './mockup';
 
 /**
- * The garment with its draft as it was in a version: pieces, rings, seams and the pictures under them. What has happened
+ * The garment with its draft as it was in a version: pieces, rings, seams, printed figures and the pictures under them. What has happened
  * since stays known: measures taken, what was printed and cut, fittings, notes. A change pinned at a fitting counts as
  * carried over just when it was in the version. `newest` is the highest number there is now.
  */
@@ -11,7 +11,7 @@ export function broughtBack(
   version: Garment,
   { number, newest }: { readonly number: number; readonly newest: number },
 ): Garment {
-  const { seams: _, mockups, ...rest } = now;
+  const { seams: _, wholes: __, mockups, ...rest } = now;
   const drawn = new Set(version.diagrams.map(({ id }) => id));
   return {
     ...rest,
@@ -19,6 +19,7 @@ export function broughtBack(
     rings: version.rings,
     diagrams: [...version.diagrams, ...now.diagrams.filter(({ id }) => !drawn.has(id))],
     ...(version.seams && { seams: version.seams }),
+    ...(version.wholes && { wholes: version.wholes }),
     ...(mockups && { mockups: mockups.map((mockup) => asCarriedIn(mockup, version)) }),
     drawnFrom: { version: number, newest },
   };

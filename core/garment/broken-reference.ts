@@ -22,6 +22,7 @@ export function brokenReference({
   pieces,
   rings,
   seams = [],
+  wholes = [],
   traced = [],
   mockups = [],
   printings = [],
@@ -35,7 +36,12 @@ export function brokenReference({
     sameId('wearer.sets', wearer.sets) ??
     loose('wearer.currentSetId', !wearer.sets.some(({ id }) => id === wearer.currentSetId)) ??
     sameId('diagrams', diagrams) ??
-    first('diagrams', diagrams, (one) => sameId('knownLengths', one.knownLengths)) ??
+    first('diagrams', diagrams, ({ knownLengths, scaleFrom, joined }) => {
+      const isLoose = (to: { readonly diagramId: string } | undefined) =>
+        to !== undefined && !diagramIds.has(to.diagramId);
+      const stray = loose('scaleFrom', isLoose(scaleFrom)) ?? loose('joined', isLoose(joined));
+      return sameId('knownLengths', knownLengths) ?? stray;
+    }) ??
     sameId('pieces', pieces) ??
     first('pieces', pieces, (one) => brokenPiece(one, diagramIds)) ??
     sameId('rings', rings) ??
@@ -51,6 +57,7 @@ export function brokenReference({
       );
     }) ??
     sameId('seams', seams) ??
+    sameId('wholes', wholes) ??
     sameId('traced', traced) ??
     // A piece as it was first drawn may speak of a picture that has been taken away since.
     first('traced', traced, (one) => brokenPiece(one, undefined)) ??

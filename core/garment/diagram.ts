@@ -56,7 +56,9 @@ export type StatedLength =
       readonly parts: number;
       readonly of: number;
       readonly ease: number;
-    };
+    }
+  /** A printed scale bar: so many intervals between its ends, each so long. */
+  | { readonly kind: 'bar'; readonly intervals: number; readonly each: number };
 
 /** A line on the picture whose full-size length the user knows. Its ends are kept in picture pixels. */
 export interface KnownLength {
@@ -64,6 +66,29 @@ export interface KnownLength {
   readonly from: PhotoPoint;
   readonly to: PhotoPoint;
   readonly says: StatedLength;
+}
+
+/**
+ * Another picture whose scale this one has: pages of one book, told by the paper they are printed on (scans that know their
+ * size), by rectangles of one size that both are squared up by, or by pixels of one size (screenshots at one zoom).
+ */
+export interface SharedScale {
+  readonly diagramId: string;
+  readonly by: 'paper' | 'rectangle' | 'pixel';
+}
+
+/** A place that is seen in this picture and in the one it is joined to, in the pixels of each. */
+export interface MatchingPlace {
+  readonly here: PhotoPoint;
+  readonly there: PhotoPoint;
+}
+
+/** The half of a diagram that another picture goes on from, over the gutter of a book. */
+export interface Joined {
+  readonly diagramId: string;
+  readonly pairs: readonly MatchingPlace[];
+  /** Made to the size the matching places ask for, or kept at its own scale. */
+  readonly size: 'fitted' | 'own';
 }
 
 /** One picture of a printed diagram and how it lies on the drafting table. */
@@ -84,6 +109,10 @@ export interface Diagram {
   /** Quarter turns clockwise, after squaring up. */
   readonly quarterTurns: 0 | 1 | 2 | 3;
   readonly knownLengths: readonly KnownLength[];
+  /** Its scale is that of another picture; its own known lengths only check it. */
+  readonly scaleFrom?: SharedScale;
+  /** It is laid onto another picture by places that match. */
+  readonly joined?: Joined;
   /** Where the top left corner of the squared picture lies on the table. */
   readonly placedAt: TablePoint;
 }

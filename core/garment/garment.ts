@@ -5,8 +5,9 @@ import type { GirthName, LengthName, Wearer } from './measure';
 import type { Mockup } from './mockup';
 import type { Piece } from './piece';
 import type { Printing } from './printed';
+import type { PrintedWhole } from './printed-whole';
 import type { Seam } from './seam';
-import type { PaperSize, SheetChoice } from './sheet-choice';
+import type { PaperSize, SheetChoice, Sides } from './sheet-choice';
 
 /** The number of the present shape of a stored garment. Every change of shape adds one and a migration. */
 export const SCHEMA = 2;
@@ -60,9 +61,11 @@ export interface HangsFrom {
 }
 
 /** How pages and the squares sheet are made. */
-export interface PaperChoice extends Omit<SheetChoice, 'rollLength'> {
+export interface PaperChoice extends Omit<SheetChoice, 'rollLength' | 'margins'> {
   /** What her printer was measured to lose along the edge it loses most at (mm). */
   readonly loses?: number;
+  /** And at each side of the upright sheet, where they differ (mm); `loses` is the most of them. */
+  readonly losesAt?: Sides;
   /** Pieces as they lie on the table, each on pages of its own; turned and put together to save pages unless said. */
   readonly placed?: 'as-drawn';
   /** Fine squares over all pages. */
@@ -138,6 +141,8 @@ export interface Garment {
   readonly rings: readonly Ring[];
   /** Which edges are sewn to which. */
   readonly seams?: readonly Seam[];
+  /** Figures printed for several edges together. */
+  readonly wholes?: readonly PrintedWhole[];
   /** The garment that is worn over this one. */
   readonly outer?: OuterGarment;
   /** Each piece as it was when it was first drawn; never changed afterwards. */

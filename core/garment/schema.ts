@@ -37,6 +37,7 @@ const stated = z.discriminatedUnion('kind', [
     of: positive,
     ease: length,
   }),
+  z.strictObject({ kind: z.literal('bar'), intervals: z.int().check(z.minimum(1), z.maximum(1000)), each: positive }),
 ]);
 const figure = z.number();
 const projective = z.tuple([figure, figure, figure, figure, figure, figure, figure, figure, figure]);
@@ -88,6 +89,14 @@ const diagram = z.strictObject({
   squareUp,
   quarterTurns: z.union([z.literal(0), z.literal(1), z.literal(2), z.literal(3)]),
   knownLengths: list(z.strictObject({ id, from: point, to: point, says: stated }), 200),
+  scaleFrom: z.exactOptional(z.strictObject({ diagramId: id, by: z.enum(['paper', 'rectangle', 'pixel']) })),
+  joined: z.exactOptional(
+    z.strictObject({
+      diagramId: id,
+      pairs: list(z.strictObject({ here: point, there: point }), 50),
+      size: z.enum(['fitted', 'own']),
+    }),
+  ),
   placedAt: point,
 });
 
@@ -222,6 +231,7 @@ const mockup = z.strictObject({
   note: words,
   pinned: list(pinnedChange, 500),
 });
+const sides = z.strictObject({ top: notNegative, right: notNegative, bottom: notNegative, left: notNegative });
 const paper = {
   size: z.enum(PAPER_SIZES),
   turned: z.enum(['upright', 'sideways']),
@@ -235,7 +245,7 @@ const time = z.int().check(z.minimum(0));
 const laid = z.strictObject({
   pieceId: id,
   name: words,
-  paper: z.strictObject({ ...paper, rollLength: z.exactOptional(positive) }),
+  paper: z.strictObject({ ...paper, rollLength: z.exactOptional(positive), margins: z.exactOptional(sides) }),
   origin: point,
   motion: z.exactOptional(z.strictObject({ angle: z.number(), dx: z.number(), dy: z.number() })),
   together: z.exactOptional(words),
@@ -330,6 +340,15 @@ const squaresChoice = z.strictObject({
   print: z.exactOptional(z.enum(['usual', 'large'])),
 });
 
+const whole = z.strictObject({
+  id,
+  name: words,
+  length: positive,
+  edges: list(z.strictObject({ pieceId: id, edgeId: id }), 500),
+  counted: z.exactOptional(z.literal('in-garment')),
+  rules: z.enum(['unsettled', 'parts', 'whole']),
+});
+
 const shape = z.strictObject({
   schema: z.literal(SCHEMA),
   id,
@@ -343,6 +362,7 @@ const shape = z.strictObject({
   pieces: list(piece, 500),
   rings: list(ring, 50),
   seams: z.exactOptional(list(seam, 500)),
+  wholes: z.exactOptional(list(whole, 200)),
   outer: z.exactOptional(
     z.strictObject({
       front: z.exactOptional(positive),
@@ -368,6 +388,7 @@ const shape = z.strictObject({
     ...paper,
     step: z.enum(['sixteenth', 'eighth', 'millimetre']),
     loses: z.exactOptional(notNegative),
+    losesAt: z.exactOptional(sides),
     placed: z.exactOptional(z.literal('as-drawn')),
     squaresOver: z.exactOptional(z.enum(['inch', 'centimetre'])),
     printer: z.exactOptional(printer),

@@ -36,10 +36,24 @@ export function withoutLooseSeams(garment: Garment): Garment {
 }
 
 /**
- * The garment after a change of its pieces, its seams led after it: where an edge was cut in two the seam takes both
+ * The garment after a change of its pieces, its seams and printed figures led after it: where an edge was cut in two the seam takes both
  * halves, where two became one it takes that one, and a seam that has lost all edges of one side is no more.
  */
 export function seamsFollow(before: Garment, after: Garment): Garment {
+  return wholesFollow(before, pairsFollow(before, after));
+}
+
+/** Figures printed for several edges follow them in the same way; one that has lost every edge stays, to be given others. */
+function wholesFollow(before: Garment, after: Garment): Garment {
+  if (!after.wholes?.length) return after;
+  const wholes = after.wholes.map((whole) => {
+    const edges = sideFollows(whole.edges, before, after);
+    return edges === whole.edges ? whole : { ...whole, edges };
+  });
+  return wholes.every((whole, k) => whole === after.wholes?.[k]) ? after : { ...after, wholes };
+}
+
+function pairsFollow(before: Garment, after: Garment): Garment {
   if (!after.seams?.length) return after;
   let changed = false;
   const seams = after.seams.flatMap((seam) => {

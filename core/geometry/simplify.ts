@@ -18,6 +18,8 @@ export interface ThroughOptions {
   readonly within: number;
   /** Whether the run closes on itself (its first point is not repeated). */
   readonly closed?: boolean;
+  /** So many points at most: with more needed the run itself comes back, soon. */
+  readonly most?: number;
 }
 
 /** Places of each spline piece whose distance from the run is looked at. */
@@ -34,7 +36,8 @@ const SHIFTS = [-0.5, 0.5, -0.2, 0.2, -0.06, 0.06];
  * within `within` of it. An open run keeps its first and last point. The run itself comes back (without repeats) when
  * it has too few points to leave any out, or when nothing less will do; only then may the spline swing wider.
  */
-export function throughPointsFor(run: readonly Point[], { within, closed = false }: ThroughOptions): Point[] {
+export function throughPointsFor(run: readonly Point[], options: ThroughOptions): Point[] {
+  const { within, closed = false, most = Infinity } = options;
   const points = run.filter((point, i) => i === 0 || !isSamePoint(point, run[i - 1] as Point));
   while (closed && points.length > 1 && isSamePoint(points[0] as Point, points[points.length - 1] as Point))
     points.pop();
@@ -43,6 +46,7 @@ export function throughPointsFor(run: readonly Point[], { within, closed = false
   let chosen = closed ? evenThirds(points.length) : [0, points.length - 1];
   let misses = missesOf(points, chosen, closed);
   while (worst(misses).miss > within && chosen.length < points.length) {
+    if (chosen.length >= most) return points;
     chosen = shifted(points, withPoint(chosen, misses, points.length), within, closed);
     misses = missesOf(points, chosen, closed);
   }

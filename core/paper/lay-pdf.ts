@@ -1,7 +1,7 @@
 /** A lay on paper: a plan on one page, or a sheet to scale on as many pages as its length needs. */
 import type { PaperChoice } from '../garment/garment';
 import type { Point } from '../geometry/point';
-import { sheetOf } from './page-sizes';
+import { sheetChoiceOf, sheetOf } from './page-sizes';
 import { type PaperFonts, PdfDocument } from './pdf-document';
 import { Ink } from './pdf-ink';
 import { fittedText, textLines } from './text-lines';
@@ -64,7 +64,7 @@ export async function layPdf(options: LayPdfOptions): Promise<{ readonly bytes: 
   const { printer } = paper;
   const document = await PdfDocument.begin({ fonts, title: said.title, made: new Date(`${today}T12:00:00Z`), printer });
   const sheet = sheetOf({ ...paper, turned: 'sideways' });
-  const margin = Math.max(paper.margin, 10);
+  const { margin } = sheetChoiceOf(paper);
   const room = { width: sheet.width - 2 * margin - RULE, height: sheet.height - 2 * margin - HEAD - FOOT - RULE };
   const head = said.lines.flatMap((line) => textLines(document, line, sheet.width - 2 * margin, TEXT, 'plain'));
   const columns = scale === undefined ? 2 : 0;

@@ -6,6 +6,7 @@ import { type Join, pageJoins } from './page-joins';
 import { drawnBox, inkPlaces, type Page, type PagePlan, windowSize } from './page-plan';
 import { areTogether, isBeside, type PieceOnPaper, piecesOnPaper, type SheetNow } from './sheets-now';
 import type { TapedSheet } from './taped-sheets';
+import { wordsOnAPage } from './words-on-a-page';
 
 /** A sheet of pages of which some are made anew, among those that stay. */
 export interface MendedSheet extends TapedSheet {
@@ -47,10 +48,10 @@ export function isOutOfDate({ sheets }: PieceOnPaper): boolean {
 
 function mended(on: readonly PieceOnPaper[], wanted?: readonly string[]): MendedSheet[] {
   const [first] = on;
-  const placed = on.map(({ piece, motion }) => {
+  const lying = on.map(({ piece, motion }) => {
     return { piece, motion, marks: movedMarks(pieceDrawing(piece), motion), under: [] };
   });
-  const [box, ...boxes] = placed.flatMap(({ marks }) => drawnBox(marks) ?? []);
+  const [box, ...boxes] = lying.flatMap(({ marks }) => drawnBox(marks) ?? []);
   if (!first || !box) return [];
   const { laid, printing } = first;
   const { paper, origin } = laid;
@@ -61,9 +62,11 @@ function mended(on: readonly PieceOnPaper[], wanted?: readonly string[]): Mended
   const pages = kept.map(({ row, column, name, window: at }): Page => ({ row, column, label: name, window: at }));
   const rows = 1 + Math.max(...pages.map(({ row }) => row));
   const columns = 1 + Math.max(...pages.map(({ column }) => column));
-  const ink = placed.flatMap(({ marks }) => inkPlaces(marks));
+  const all = lying.flatMap(({ marks }) => marks);
   const drawn = boxes.reduce(unionBox, box);
-  const plan: PagePlan = { paper, pages, rows, columns, origin, window, step, drawn, ink };
+  const laidOut: PagePlan = { paper, pages, rows, columns, origin, window, step, drawn, ink: inkPlaces(all) };
+  const placed = lying.map((one) => ({ ...one, marks: wordsOnAPage(one, all, laidOut) }));
+  const plan = { ...laidOut, ink: placed.flatMap(({ marks }) => inkPlaces(marks)) };
   const old = new Set(kept.filter(({ state }) => state === 'changed' || state === 'added').map(({ name }) => name));
   const ids = on.map(({ piece }) => piece.id);
   const printed = printing.pages.filter(({ pieceIds }) => pieceIds.some((id) => ids.includes(id)));

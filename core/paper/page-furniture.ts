@@ -2,10 +2,12 @@ import type { PrinterFactors } from '../garment/garment';
 import { arcOfCircle } from '../geometry/arc';
 import { boxContains } from '../geometry/bounds';
 import { assembledTotals } from './assembled-totals';
+import { olderLine } from './older-lines';
 import { type Header, inkHeader } from './page-header';
 import type { Join, JoinMark } from './page-joins';
 import { HEADER, inkPlaces, type Page, type PagePlan } from './page-plan';
 import { inkRulerFigures } from './page-rulers';
+import { marginsOf } from './page-sizes';
 import { TEST_SQUARE } from './paper-findings';
 import type { PaperWords } from './paper-words';
 import type { PdfDocument, StoredDrawing } from './pdf-document';
@@ -20,8 +22,8 @@ export interface Furniture extends Header {
   readonly placed: readonly PlacedPiece[];
   /** What the printer makes of a length, where pages are drawn the other way round. */
   readonly printer: PrinterFactors | undefined;
-  /** The older version that lies under the pieces in dots. */
-  readonly underSaid: string | undefined;
+  /** The older versions under the pieces, and whether the sheet holds lines of them. */
+  readonly older: readonly { readonly said: string; readonly isHere: boolean }[];
   readonly joins: readonly Join[];
   /** The ticks, stored once for all pages. */
   readonly rulers: StoredDrawing;
@@ -31,7 +33,8 @@ export interface Furniture extends Header {
 export function inkFurniture(ink: Ink, furniture: Furniture): void {
   const { document, words, paper, plan, page, rulers } = furniture;
   inkHeader(ink, furniture);
-  ink.save().shift(paper.margin, paper.margin + HEADER);
+  const { left, top } = marginsOf(paper);
+  ink.save().shift(left, top + HEADER);
   ink.clip(0, 0, plan.window.width, plan.window.height).show(rulers.name);
   const joins = furniture.joins.filter((join) => touches(join, page));
   const crosses = (runs: Join['runs']) => joins.flatMap((join) => (join.runs === runs ? join.marks : []));
@@ -87,11 +90,11 @@ function inkJoinMark(ink: Ink, document: PdfDocument, { runs }: Join, { at, mark
 
 const SQUARE_GREY = 0.35;
 
+/** How much is shown of a line that is named (mm). */
+const SAMPLE = 16;
+
 /** A square of just four inches, fine enough to lie over the drawing, with sharp corners to measure between. */
-function inkTestSquare(
-  ink: Ink,
-  { document, words, printer, underSaid, plan, page, pieceName, placed }: Furniture,
-): void {
+function inkTestSquare(ink: Ink, { document, words, printer, older, plan, page, pieceName, placed }: Furniture): void {
   const { x, y } = testSquarePlace(plan, page);
   const [right, bottom] = [x + TEST_SQUARE, y + TEST_SQUARE];
   ink.pen(0.2, [], SQUARE_GREY).rectangle(x, y, TEST_SQUARE, TEST_SQUARE);
@@ -109,14 +112,19 @@ function inkTestSquare(
   document.text(ink, pieceName, beside, y + 6.4, { size: 3, grey: SQUARE_GREY });
   document.text(ink, words.testSquare, x + 2.5, bottom - 2.6, { size: 3, grey: SQUARE_GREY });
   let base = bottom - 7;
-  const small = (text: string) => {
-    const fits = { width: TEST_SQUARE - 5, size: 2.4, least: 1.6, weight: 'plain' } as const;
+  const small = (text: string, from = 0) => {
+    const fits = { width: TEST_SQUARE - 5 - from, size: 2.4, least: 1.6, weight: 'plain' } as const;
     const line = fittedText(document, text, fits);
-    document.text(ink, line.text, x + 2.5, base, { size: line.size, grey: SQUARE_GREY });
+    document.text(ink, line.text, x + 2.5 + from, base, { size: line.size, grey: SQUARE_GREY });
     base -= 3.4;
   };
   if (printer) small(words.corrected(printer));
-  if (underSaid !== undefined) small(words.layers.dotted(underSaid));
+  for (const [index, { said, isHere }] of older.entries()) {
+    if (!isHere) continue;
+    const { width, dash } = olderLine(index);
+    ink.pen(width, dash).line(x + 2.5, base - 0.8, x + 2.5 + SAMPLE, base - 0.8);
+    small(words.layers.older(index, said), SAMPLE + 2);
+  }
   // What the whole must measure is said where she looks to measure.
   for (const line of piecesTotals(placed, page, words).reverse()) small(line);
 }

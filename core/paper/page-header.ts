@@ -1,7 +1,7 @@
 import type { SheetChoice } from '../garment/sheet-choice';
 import { inches } from '../units/inch';
 import { HEADER, type Page } from './page-plan';
-import type { Sheet } from './page-sizes';
+import { marginsOf, type Sheet } from './page-sizes';
 import type { PaperWords } from './paper-words';
 import type { PdfDocument } from './pdf-document';
 import type { Ink } from './pdf-ink';
@@ -33,11 +33,12 @@ const OVERHANG = 0.4;
 /** The strip above the window: which piece, how it is cut, which way is up, and which page this is. */
 export function inkHeader(ink: Ink, header: Header): void {
   const { document, words, sheet, paper, page, number, of, pieceName, garmentLine, cutLine } = header;
-  const [left, right] = [paper.margin + OVERHANG, sheet.width - paper.margin - OVERHANG];
+  const margins = marginsOf(paper);
+  const [left, right] = [margins.left + OVERHANG, sheet.width - margins.right - OVERHANG];
   // An accent on a capital reaches as high as the letters' whole size.
-  const first = paper.margin + NAME;
-  const base = paper.margin + 7.2;
-  const second = paper.margin + HEADER - 1.9;
+  const first = margins.top + NAME;
+  const base = margins.top + 7.2;
+  const second = margins.top + HEADER - 1.9;
 
   const label = { size: 9.4, weight: 'bold' } as const;
   document.text(ink, page.label, right, base, { ...label, align: 'end' });
@@ -47,7 +48,7 @@ export function inkHeader(ink: Ink, header: Header): void {
   document.text(ink, place, beside, base, { size: 2.5, align: 'end' });
 
   const arrow = beside - Math.max(24, document.textWidth(place, 2.5)) - 7;
-  upArrow(ink, arrow, paper.margin + 0.4);
+  upArrow(ink, arrow, margins.top + 0.4);
   document.text(ink, words.thisWayUp, arrow, base, { size: 2.1, align: 'middle' });
 
   const nameRoom = { width: arrow - 9 - left, size: NAME, least: NAME_LEAST, weight: 'bold' } as const;

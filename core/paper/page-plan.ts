@@ -4,7 +4,7 @@ import { type Box, boxOfPoints, growBox, unionBox } from '../geometry/bounds';
 import { flattenPath } from '../geometry/flatten';
 import { pathBounds } from '../geometry/path';
 import { between, distance, type Point, type TablePoint } from '../geometry/point';
-import { LONGEST_PAGE, sheetOf, UPRIGHT } from './page-sizes';
+import { LONGEST_PAGE, marginsOf, sheetOf, UPRIGHT } from './page-sizes';
 import { cellsAt, type Grid, pagesNeeded } from './pages-needed';
 import { TEST_SQUARE } from './paper-findings';
 import { sheetName } from './sheet-names';
@@ -65,7 +65,8 @@ export function windowsFor(length: number, window: number, overlap: number): num
 /** The part of a sheet that shows the drawing (mm). */
 export function windowSize(paper: SheetChoice): { readonly width: number; readonly height: number } {
   const sheet = sheetOf(paper);
-  return { width: sheet.width - 2 * paper.margin, height: sheet.height - 2 * paper.margin - HEADER };
+  const { top, right, bottom, left } = marginsOf(paper);
+  return { width: sheet.width - left - right, height: sheet.height - top - bottom - HEADER };
 }
 
 /**
@@ -116,7 +117,8 @@ function leastWindow({ overlap }: SheetChoice): number {
 
 /** How long the sheets of a roll are that hold a drawing: one, or several of one length where one would be too long. */
 function rollLength(drawn: Box, paper: SheetChoice): number {
-  const beside = 2 * paper.margin + HEADER;
+  const { top, bottom } = marginsOf(paper);
+  const beside = top + bottom + HEADER;
   const high = Math.max(drawn.maxY - drawn.minY + 2 * CLEAR[0], leastWindow(paper));
   const count = windowsFor(high, LONGEST_PAGE - beside, paper.overlap);
   return Math.ceil((high + (count - 1) * paper.overlap) / count) + beside;

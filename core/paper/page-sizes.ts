@@ -1,5 +1,5 @@
 import type { PaperChoice } from '../garment/garment';
-import type { PaperSize, SheetChoice } from '../garment/sheet-choice';
+import type { PaperSize, SheetChoice, Sides } from '../garment/sheet-choice';
 import { inches } from '../units/inch';
 
 /** A sheet in mm. */
@@ -46,15 +46,32 @@ export const SAFE_MARGIN = 10;
 const BUTTED_OVERLAP = 2;
 
 /** The sheets that a choice of paper comes to. */
-export function sheetChoiceOf({ size, turned, margin, overlap, joins, rollWidth, loses }: PaperChoice): SheetChoice {
+export function sheetChoiceOf(paper: PaperChoice): SheetChoice {
+  const { size, turned, margin, overlap, joins, rollWidth, loses, losesAt } = paper;
   return {
     size,
     turned,
     margin: Math.max(margin, loses ?? SAFE_MARGIN),
+    ...(losesAt && { margins: marginsAt(losesAt, turned) }),
     overlap: joins === 'butted' ? BUTTED_OVERLAP : overlap,
     ...(joins && { joins }),
     ...(size === 'roll' && { rollWidth: rollWidth ?? ROLL_WIDTH }),
   };
+}
+
+/**
+ * What a page keeps clear on each side where the printer was measured at each. A page that lies sideways goes through it
+ * turned a quarter, nobody knows which way: so its sides take the larger of two.
+ */
+function marginsAt({ top, right, bottom, left }: Sides, turned: SheetChoice['turned']): Sides {
+  if (turned === 'upright') return { top, right, bottom, left };
+  const [long, short] = [Math.max(left, right), Math.max(top, bottom)];
+  return { top: long, right: short, bottom: long, left: short };
+}
+
+/** What a full-size page keeps clear on each side (mm). */
+export function marginsOf({ margin, margins }: Pick<SheetChoice, 'margin' | 'margins'>): Sides {
+  return margins ?? { top: margin, right: margin, bottom: margin, left: margin };
 }
 
 /** The sheet for lists and first pages: the one chosen, or for large paper one that fits both A4 and Letter. */

@@ -41,14 +41,15 @@ export interface PaperWords {
   readonly squares: SquaresWords;
 }
 
-/** The names of layers that can be hidden, and what is said of the older version in dots. */
+/** The names of layers that can be hidden, and what is said of the older versions in dots. */
 export interface LayerWords {
   readonly cut: string;
   readonly stitch: string;
   readonly marks: string;
   readonly squares: string;
   readonly under: (version: string) => string;
-  readonly dotted: (version: string) => string;
+  /** Beside a sample of the line, counted from 0. */
+  readonly older: (index: number, version: string) => string;
 }
 
 /** What stands on the sheet that proves a printer. */

@@ -23,8 +23,8 @@ export interface PatternPdfOptions {
   readonly chosen?: ChosenPages | undefined;
   /** Instead of the pages out of date these of the pages on paper. */
   readonly again?: PagesAgain | undefined;
-  /** An older version of the pieces, laid under them in dots, and what it is called. */
-  readonly under?: { readonly said: string; readonly pieces: readonly Piece[] } | undefined;
+  /** Older versions of the pieces, laid under them in dots, and what they are called. */
+  readonly under?: readonly { readonly said: string; readonly pieces: readonly Piece[] }[] | undefined;
   /** Which version it is; without one the mark of the pieces alone. */
   readonly version?: VersionSaid;
   readonly words: PaperWords;
@@ -38,7 +38,13 @@ export interface PatternPdfOptions {
 }
 
 export type PatternPdf =
-  | { readonly kind: 'pdf'; readonly bytes: Uint8Array; readonly pages: number }
+  /** `leftOut` are pieces for which the paper has no room. */
+  | {
+      readonly kind: 'pdf';
+      readonly bytes: Uint8Array;
+      readonly pages: number;
+      readonly leftOut: readonly Piece[];
+    }
   /** There is no piece to print, or paper and margins leave no room for any. */
   | { readonly kind: 'nothing-to-print'; readonly why: 'no-piece' | 'no-room' }
   | { readonly kind: 'stopped' };
@@ -69,8 +75,10 @@ export async function patternPdf(options: PatternPdfOptions): Promise<PatternPdf
   const { printer } = garment.paper;
   // On a squares sheet there is room for it; a full-size page says it in its test square.
   const squaresLine = printer ? `${garmentLine} · ${words.corrected(printer)}` : garmentLine;
-  const said = { garment, words, garmentLine, underSaid: options.under?.said };
+  const { under = [] } = options;
+  const said = { garment, words, garmentLine, olderSaid: under.map((one) => one.said) };
   const jobs: (() => void)[] = [];
+  let leftOut: readonly Piece[] = [];
   if (what === 'out-of-date') {
     const mended = mendPlan(garment, options.again).filter(({ placed }) =>
       placed.some(({ piece }) => chosen.includes(piece)),
@@ -79,7 +87,9 @@ export async function patternPdf(options: PatternPdfOptions): Promise<PatternPdf
     jobs.push(...mendedPages(document, mended, said));
   }
   if (what === 'pages' || what === 'both') {
-    const laid = options.sheets ?? tapedSheets(chosen, garment.paper, { under: options.under?.pieces }).sheets;
+    const laid =
+      options.sheets ?? tapedSheets(chosen, garment.paper, { under: under.map(({ pieces }) => pieces) }).sheets;
+    leftOut = chosen.filter(({ id }) => !laid.some(({ placed }) => placed.some(({ piece }) => piece.id === id)));
     if (laid.length === 0) return { kind: 'nothing-to-print', why: 'no-room' };
     const planned = plannedSheets(document, laid, said);
     const of = firstPagesCount(garment, laid.length) + laid.reduce((sum, { plan }) => sum + plan.pages.length, 0);
@@ -96,7 +106,7 @@ export async function patternPdf(options: PatternPdfOptions): Promise<PatternPdf
     await onProgress?.((index + 1) / jobs.length);
     if (signal?.aborted) return { kind: 'stopped' };
   }
-  return { kind: 'pdf', bytes: await document.finish(), pages: document.pageCount };
+  return { kind: 'pdf', bytes: await document.finish(), pages: document.pageCount, leftOut };
 }
 
 function shortened(name: string, longest: number): string {

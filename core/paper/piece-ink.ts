@@ -1,5 +1,6 @@
 import type { LineKind, Mark } from '../drawing/drawing';
 import { lineStyles } from '../drawing/line-styles';
+import { olderLine } from './older-lines';
 import type { PaperWords } from './paper-words';
 import type { PdfDocument } from './pdf-document';
 import type { Ink } from './pdf-ink';
@@ -41,14 +42,17 @@ function inkMark(ink: Ink, document: PdfDocument, mark: Mark, words: PaperWords)
   );
 }
 
-/** Dots that no line of a piece is drawn with: their width, and from one to the next (mm). */
-const DOTTED = { width: 0.4, dash: [0.4, 2] } as const;
-
-/** The lines of an older version in dots, in a layer of their own. */
-export function inkUnder(ink: Ink, document: PdfDocument, marks: readonly Mark[], layer: string): void {
+/** The lines of an older version, the how manieth is told by `index`, in a layer of their own. */
+export function inkOlder(
+  ink: Ink,
+  document: PdfDocument,
+  marks: readonly Mark[],
+  { index, layer }: { readonly index: number; readonly layer: string },
+): void {
+  const { width, dash } = olderLine(index);
   document.beginLayer(ink, layer);
   for (const mark of marks) {
-    if (mark.kind === 'stroke') ink.pen(DOTTED.width, DOTTED.dash).path(mark.path);
+    if (mark.kind === 'stroke') ink.pen(width, dash).path(mark.path);
   }
   document.endLayer(ink);
 }

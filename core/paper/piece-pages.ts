@@ -1,3 +1,4 @@
+import type { Mark } from '../drawing/drawing';
 import type { Garment } from '../garment/garment';
 import { growBox } from '../geometry/bounds';
 import { firstPagesCount } from './first-page';
@@ -7,11 +8,11 @@ import { type Join, pageJoins } from './page-joins';
 import type { MappedSheet } from './page-map';
 import { HEADER, type Page, windowSize } from './page-plan';
 import { rulerTicks } from './page-rulers';
-import { sheetOf } from './page-sizes';
+import { marginsOf, sheetOf } from './page-sizes';
 import type { PaperWords } from './paper-words';
 import type { PdfDocument, StoredDrawing } from './pdf-document';
 import { Ink } from './pdf-ink';
-import { cutLineOf, inkMarks, inkUnder } from './piece-ink';
+import { cutLineOf, inkMarks, inkOlder } from './piece-ink';
 import { type ChosenPages, isChosen } from './printing-of';
 import { inkSquares } from './squares-over';
 import type { TapedSheet } from './taped-sheets';
@@ -27,8 +28,8 @@ export interface PagesSaid {
   readonly garment: Garment;
   readonly words: PaperWords;
   readonly garmentLine: string;
-  /** The older version that is laid under the pieces, in words. */
-  readonly underSaid?: string | undefined;
+  /** The older versions that are laid under the pieces, in words. */
+  readonly olderSaid?: readonly string[] | undefined;
 }
 
 /** The sheets with their drawings stored, their pages numbered on from the first pages. */
@@ -77,7 +78,7 @@ interface PageJobs extends PagesSaid {
 
 function pageJobs(document: PdfDocument, { sheet, pages, joins, number, of, ...said }: PageJobs): (() => void)[] {
   const { plan, drawing, name, cutLine, placed } = sheet;
-  const { words, garment, garmentLine, underSaid } = said;
+  const { words, garment, garmentLine, olderSaid = [] } = said;
   const rulers = storedRulers(document, plan.paper);
   return pages.map((page) => () => {
     addSheet(drawing, {
@@ -86,7 +87,7 @@ function pageJobs(document: PdfDocument, { sheet, pages, joins, number, of, ...s
       sheet: sheetOf(plan.paper),
       paper: plan.paper,
       printer: garment.paper.printer,
-      underSaid: placed.some(({ under }) => under.length > 0) ? underSaid : undefined,
+      older: olderSaid.map((one, index) => ({ said: one, isHere: olderOf(placed, index).length > 0 })),
       plan,
       placed,
       joins,
@@ -104,17 +105,13 @@ function pageJobs(document: PdfDocument, { sheet, pages, joins, number, of, ...s
 type Stored = Omit<PlannedSheet, 'firstNumber'>;
 
 function storedSheet(document: PdfDocument, { placed, plan }: TapedSheet, said: PagesSaid): Stored {
-  const { words, garment, underSaid } = said;
+  const { words, garment, olderSaid = [] } = said;
   const ink = new Ink();
   if (garment.paper.squaresOver) inkSquares(ink, document, plan, garment.paper.squaresOver, words);
-  const hasUnder = underSaid !== undefined && placed.some(({ under }) => under.length > 0);
-  if (hasUnder)
-    inkUnder(
-      ink,
-      document,
-      placed.flatMap(({ under }) => under),
-      words.layers.under(underSaid),
-    );
+  for (const [index, one] of olderSaid.entries()) {
+    const marks = olderOf(placed, index);
+    if (marks.length > 0) inkOlder(ink, document, marks, { index, layer: words.layers.under(one) });
+  }
   for (const { marks } of placed) inkMarks(ink, document, marks, words);
   const cut = [...new Set(placed.map(({ marks }) => cutLineOf(marks, words)))].join(' | ');
   return {
@@ -126,6 +123,11 @@ function storedSheet(document: PdfDocument, { placed, plan }: TapedSheet, said: 
   };
 }
 
+/** The lines of one of the older versions, of all pieces that lie on a sheet. */
+function olderOf(placed: TapedSheet['placed'], index: number): Mark[] {
+  return placed.flatMap(({ under }) => under[index] ?? []);
+}
+
 function storedRulers(document: PdfDocument, paper: TapedSheet['plan']['paper']): StoredDrawing {
   const { width, height } = windowSize(paper);
   return document.store(rulerTicks({ width, height }), { minX: 0, minY: 0, maxX: width, maxY: height });
@@ -134,7 +136,8 @@ function storedRulers(document: PdfDocument, paper: TapedSheet['plan']['paper'])
 function addSheet(drawing: StoredDrawing, furniture: Furniture): void {
   const { document, paper, page, sheet } = furniture;
   const { width, height } = windowSize(paper);
-  const [left, top] = [paper.margin, paper.margin + HEADER];
+  const margins = marginsOf(paper);
+  const [left, top] = [margins.left, margins.top + HEADER];
   const ink = new Ink();
   ink.save().clip(left, top, width, height);
   ink

@@ -133,7 +133,7 @@ function laidOn(
   { joins, number, of }: Numbered,
 ): LaidOnSheets {
   const [first] = placed;
-  const { size, turned, margin, overlap, joins: how, rollWidth, rollLength } = plan.paper;
+  const { size, turned, margin, margins, overlap, joins: how, rollWidth, rollLength } = plan.paper;
   return {
     pieceId: piece.id,
     name: piece.name,
@@ -141,6 +141,7 @@ function laidOn(
       size,
       turned,
       margin,
+      ...(margins && { margins }),
       overlap,
       ...(how && { joins: how }),
       ...(rollWidth !== undefined && { rollWidth }),

@@ -2,7 +2,7 @@ import { pieceDrawing } from '../drawing/piece-drawing';
 import type { Garment } from '../garment/garment';
 import type { Piece } from '../garment/piece';
 import type { Area } from './page-map';
-import { homeSheet } from './page-sizes';
+import { homeSheet, sheetChoiceOf } from './page-sizes';
 import type { PaperWords } from './paper-words';
 import type { PdfDocument } from './pdf-document';
 import { Ink } from './pdf-ink';
@@ -59,17 +59,18 @@ const SHORT_BLOCK = 7;
 export function addSquaresPages({ document, garment, piece, words, garmentLine }: SquaresPages): void {
   const paper = { ...garment.paper, turned: 'upright' } as const;
   const sheet = homeSheet(paper);
-  const left = paper.margin + OVERHANG;
+  const { margin } = sheetChoiceOf(paper);
+  const left = margin + OVERHANG;
   const width = sheet.width - 2 * left;
-  const bottom = sheet.height - paper.margin;
+  const bottom = sheet.height - margin;
   const name = piece.name === '' ? words.unnamedPiece : piece.name;
   let ink = new Ink();
 
   function begin(title: string): number {
     const fitted = fittedText(document, title, { width, size: 6.6, least: 4, weight: 'bold' });
-    document.text(ink, fitted.text, left, paper.margin + 6.6, { size: fitted.size, weight: 'bold' });
-    document.text(ink, garmentLine, left, paper.margin + 10.6, { size: 2.5, grey: 0.25 });
-    return paper.margin + 17;
+    document.text(ink, fitted.text, left, margin + 6.6, { size: fitted.size, weight: 'bold' });
+    document.text(ink, garmentLine, left, margin + 10.6, { size: 2.5, grey: 0.25 });
+    return margin + 17;
   }
 
   function paragraph(text: string, from: number): number {

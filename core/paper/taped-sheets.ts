@@ -11,6 +11,7 @@ import { inkPlaces, type PagePlan, planPages, windowsFor } from './page-plan';
 import { sheetChoiceOf, sheetOf } from './page-sizes';
 import { pagesBound } from './pages-bound';
 import { placeBeside } from './place-beside';
+import { wordsOnAPage } from './words-on-a-page';
 
 /** A piece as it lies on sheets. */
 export interface PlacedPiece {
@@ -18,12 +19,12 @@ export interface PlacedPiece {
   readonly motion: Motion;
   /** Its drawing, turned and moved. */
   readonly marks: readonly Mark[];
-  /** The lines of an older version of it, laid under it. */
-  readonly under: readonly Mark[];
+  /** The lines of older versions of it, laid under it: a list for each version, empty where there was no such piece. */
+  readonly under: readonly (readonly Mark[])[];
 }
 
-/** What may be laid under pieces: an older version of them, by their ids. */
-export type Under = readonly Piece[];
+/** What may be laid under pieces: older versions of them, by their ids. */
+export type Under = readonly (readonly Piece[])[];
 
 /** Pages taped together to one large sheet, with one piece on it or several. */
 export interface TapedSheet {
@@ -44,6 +45,8 @@ export interface PagesCounted {
 
 export interface TapedSheets {
   readonly sheets: readonly TapedSheet[];
+  /** The pieces for which the paper has no room. */
+  readonly leftOut: readonly Piece[];
   readonly counted: PagesCounted;
 }
 
@@ -55,7 +58,7 @@ export interface Laying {
 
 /**
  * The pieces on as few pages as are found: each turned where that saves some, and put beside another on its pages where
- * that does. Pieces that the paper has no room for are left out. The same pieces on the same paper lie the same way.
+ * that does. The same pieces on the same paper lie the same way.
  */
 export function tapedSheets(pieces: readonly Piece[], paper: PaperChoice, options: Laying = {}): TapedSheets {
   const { under = [], tell } = options;
@@ -68,36 +71,43 @@ export function tapedSheets(pieces: readonly Piece[], paper: PaperChoice, option
   });
   const joined = paper.placed === 'as-drawn' ? alone : together(alone, under, sheets, tell);
   const order = (sheet: TapedSheet) => Math.min(...sheet.placed.map(({ piece }) => pieces.indexOf(piece)));
-  const found = joined.toSorted((a, b) => order(a) - order(b));
-  return { sheets: found, counted: counted(found, alone, sheets) };
+  const found = joined.toSorted((a, b) => order(a) - order(b)).map(withWordsWhole);
+  const leftOut = pieces.filter((piece) => !alone.some(({ placed: [one] }) => one?.piece === piece));
+  return { sheets: found, leftOut, counted: counted(found, alone, sheets) };
 }
 
-/** A piece's drawing where it lies on the table, and the older one under it. */
-interface Lines {
-  readonly piece: Piece;
-  readonly marks: readonly Mark[];
-  readonly under: readonly Mark[];
-}
+/** A piece's drawing where it lies on the table, and the older ones under it. */
+type Lines = Pick<PlacedPiece, 'piece' | 'marks' | 'under'>;
 
 const OUTLINES: readonly string[] = ['cut', 'stitch', 'fold', 'dart'];
 
 function lines(piece: Piece, older: Under): Lines {
-  const before = older.find(({ id }) => id === piece.id);
-  const drawing = before ? pieceDrawing(before) : [];
-  const under = drawing.filter((mark) => mark.kind === 'stroke' && OUTLINES.includes(mark.line));
+  const under = older.map((pieces) => {
+    const before = pieces.find(({ id }) => id === piece.id);
+    const drawing = before ? pieceDrawing(before) : [];
+    return drawing.filter((mark) => mark.kind === 'stroke' && OUTLINES.includes(mark.line));
+  });
   return { piece, marks: pieceDrawing(piece), under };
 }
 
 function placedBy({ piece, marks, under }: Lines, motion: Motion): PlacedPiece {
-  return { piece, motion, marks: movedMarks(marks, motion), under: movedMarks(under, motion) };
+  return { piece, motion, marks: movedMarks(marks, motion), under: under.map((one) => movedMarks(one, motion)) };
+}
+
+/** What is written on the pieces moved to where no join cuts through it. */
+function withWordsWhole(sheet: TapedSheet): TapedSheet {
+  const all = drawingOf(sheet.placed);
+  const placed = sheet.placed.map((one) => ({ ...one, marks: wordsOnAPage(one, all, sheet.plan) }));
+  if (placed.every(({ marks }, index) => marks === sheet.placed[index]?.marks)) return sheet;
+  return { placed, plan: { ...sheet.plan, ink: inkPlaces(drawingOf(placed)) } };
 }
 
 /** Everything drawn of pieces. */
 function drawingOf(placed: readonly PlacedPiece[]): readonly Mark[] {
   const [only, ...others] = placed;
   // The drawing of one piece alone is the very one that is remembered.
-  if (only && others.length === 0 && only.under.length === 0) return only.marks;
-  return placed.flatMap(({ marks, under }) => [...marks, ...under]);
+  if (only && others.length === 0 && only.under.every((one) => one.length === 0)) return only.marks;
+  return placed.flatMap(({ marks, under }) => [...marks, ...under.flat()]);
 }
 
 function sheetOfOne(placed: PlacedPiece, sheets: SheetChoice): TapedSheet | undefined {

@@ -2,7 +2,7 @@
 import { distance } from '../geometry/point';
 import type { QuadCorners } from '../geometry/rectangle-aspect';
 import { type Grey, reducedTo } from './grey';
-import { evidenceOf, type Outline, outlineNear, type Sides, straightSides } from './page-outline';
+import { evidenceOf, type Outline, outlineNear, scaledSides, straightSides } from './page-outline';
 import type { SideMark } from './page-side';
 
 /** No edge or printed line is seen near enough along a side: 0 top, 1 right, 2 bottom, 3 left; or sides do not meet. */
@@ -46,7 +46,16 @@ export function refinedCorners(grey: Grey, corners: QuadCorners, options: Refine
   if (!found) return { kind: 'not-refined', why: 'sides-do-not-meet' };
   const faint = found.evidence.findIndex((side) => evidenceOf(side) < LEAST_SEEN);
   if (faint >= 0) return { kind: 'not-refined', why: 'side-not-seen', side: faint as 0 };
-  return fine(grey, found, factor, options) ?? { kind: 'not-refined', why: 'sides-do-not-meet' };
+  const sides = scaledSides(found.sides, factor);
+  const mostDegree = options.sides === 'straight' ? 1 : 9;
+  return (
+    fine(grey, { mark: found.mark, sides }, { factor, mostDegree }) ?? { kind: 'not-refined', why: 'sides-do-not-meet' }
+  );
+}
+
+/** The sides of a proposal, bowed as it may be, brought to part of a pixel; `undefined` where they are lost on the way. */
+export function refinedSides(grey: Grey, proposed: Pick<Outline, 'mark' | 'sides'>): Outline | undefined {
+  return fine(grey, proposed, { factor: reducedTo(grey, WORK_SIDE).factor, mostDegree: 9 });
 }
 
 function coarse(small: Grey, quad: QuadCorners, mark: SideMark, options: RefineOptions): Outline | undefined {
@@ -60,18 +69,19 @@ function coarse(small: Grey, quad: QuadCorners, mark: SideMark, options: RefineO
   return outlineNear(small, wide.sides, { ...common, reach: near, stations: 96, mostDegree: degrees[1] as 1 });
 }
 
-/** Once more along the found sides, at full size and as softly as the edge or the line is wide. */
-function fine(grey: Grey, found: Outline, factor: number, options: RefineOptions): Outline | undefined {
-  const mostDegree = options.sides === 'straight' ? 1 : 9;
-  const sides = found.sides.map((side) => ({
-    from: { x: side.from.x * factor, y: side.from.y * factor },
-    to: { x: side.to.x * factor, y: side.to.y * factor },
-    bow: side.bow.map((each) => each * factor),
-  })) as unknown as Sides;
+/**
+ * Once more along sides of the whole picture that were found in a copy `factor` times smaller, as softly as the edge or the
+ * line is wide.
+ */
+function fine(
+  grey: Grey,
+  found: Pick<Outline, 'mark' | 'sides'>,
+  { factor, mostDegree }: { readonly factor: number; readonly mostDegree: number },
+): Outline | undefined {
   const tried = WIDTHS.flatMap((soft) => {
     const reach = Math.max(3, 1.5 * factor);
     const search = { mark: found.mark, reach, soft, stations: 48, mostDegree, least: 0.35 };
-    const outline = outlineNear(grey, sides, search);
+    const outline = outlineNear(grey, found.sides, search);
     return outline ? [{ outline, soft, contrast: Math.min(...outline.evidence.map(({ contrast }) => contrast)) }] : [];
   });
   const most = Math.max(...tried.map(({ contrast }) => contrast));

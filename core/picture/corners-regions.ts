@@ -27,7 +27,7 @@ export function hullsIn(grey: Grey): Point[][] {
     const wall = Math.max(shareOf(steep, share), LEAST_WALL);
     hulls.push(...fencedHulls(steep, wall, calm));
   }
-  hulls.push(...partsOf(inkOf(calm), calm, 'corners too').map(({ ends }) => hullOfRows(ends)));
+  hulls.push(...partsOf(inkOf(calm), calm, 'corners too').parts.map(({ ends }) => hullOfRows(ends)));
   return hulls;
 }
 
@@ -66,20 +66,22 @@ function steepness({ width, height, data }: Grey): Float32Array {
 }
 
 function shareOf(values: Float32Array, share: number): number {
-  const some = Float32Array.from({ length: Math.min(values.length, 20000) }, (_, k) => {
-    return values[Math.floor((k * values.length) / Math.min(values.length, 20000))] as number;
-  }).sort();
+  const some = new Float32Array(Math.min(values.length, 20000));
+  for (let k = 0; k < some.length; k++) some[k] = values[Math.floor((k * values.length) / some.length)] as number;
+  some.sort();
   return some[Math.floor((some.length - 1) * share)] as number;
 }
 
 /** The hulls of open parts between walls, and of all that such a part has wholly inside it. */
 function fencedHulls(steep: Float32Array, wall: number, size: Grey): Point[][] {
-  const open = Uint8Array.from(steep, (value) => (value < wall ? 1 : 0));
+  const mask = new Uint8Array(steep.length);
+  for (let at = 0; at < mask.length; at++) mask[at] = (steep[at] as number) < wall ? 1 : 0;
+  const { parts, labels } = partsOf(mask, size, 'sides only');
   const hulls: Point[][] = [];
-  for (const part of partsOf(open, size, 'sides only')) {
-    hulls.push(hullOfRows(part.ends));
-    const rest = Uint8Array.from(part.labels, (label) => (label === part.label ? 0 : 1));
-    for (const inner of partsOf(rest, size, 'corners too')) {
+  for (const { label, ends } of parts) {
+    hulls.push(hullOfRows(ends));
+    for (let at = 0; at < mask.length; at++) mask[at] = labels[at] === label ? 0 : 1;
+    for (const inner of partsOf(mask, size, 'corners too').parts) {
       if (!inner.touchesEdge) hulls.push(hullOfRows(inner.ends));
     }
   }
@@ -88,65 +90,62 @@ function fencedHulls(steep: Float32Array, wall: number, size: Grey): Point[][] {
 
 interface Part {
   readonly label: number;
-  readonly labels: Int32Array;
   readonly ends: RowEnds;
   readonly touchesEdge: boolean;
 }
 
-/** Large parts of a mask that hang together. */
+/** Large parts of a mask that hang together, and of which part each pixel is. */
 function partsOf(
   mask: Uint8Array,
   { width, height }: { readonly width: number; readonly height: number },
   over: 'sides only' | 'corners too',
-): Part[] {
+): { readonly parts: Part[]; readonly labels: Int32Array } {
   const labels = new Int32Array(mask.length);
   const stack = new Int32Array(mask.length);
-  const parts: Omit<Part, 'ends'>[] = [];
+  const [left, right] = [new Int32Array(height).fill(width), new Int32Array(height).fill(-1)];
+  const parts: Part[] = [];
   let label = 0;
+  let size = 0;
+  const take = (x: number, y: number) => {
+    const at = y * width + x;
+    if (mask[at] === 0 || labels[at] !== 0) return;
+    labels[at] = label;
+    stack[size++] = at;
+  };
   for (let start = 0; start < mask.length; start++) {
     if (mask[start] === 0 || labels[start] !== 0) continue;
     label++;
+    take(start % width, Math.floor(start / width));
     let [minX, maxX, minY, maxY] = [width, 0, height, 0];
-    let size = 1;
-    stack[0] = start;
-    labels[start] = label;
     while (size > 0) {
       const at = stack[--size] as number;
-      const [x, y] = [at % width, Math.floor(at / width)];
+      const y = (at / width) | 0;
+      const x = at - y * width;
+      if (x < (left[y] as number)) left[y] = x;
+      if (x > (right[y] as number)) right[y] = x;
       if (x < minX) minX = x;
       if (x > maxX) maxX = x;
       if (y < minY) minY = y;
       if (y > maxY) maxY = y;
-      for (let dy = -1; dy <= 1; dy++) {
-        for (let dx = -1; dx <= 1; dx++) {
-          if (dx !== 0 && dy !== 0 && over === 'sides only') continue;
-          const [nx, ny] = [x + dx, y + dy];
-          if (nx < 0 || ny < 0 || nx >= width || ny >= height) continue;
-          const next = ny * width + nx;
-          if (mask[next] === 0 || labels[next] !== 0) continue;
-          labels[next] = label;
-          stack[size++] = next;
-        }
+      const [notFirst, notLast] = [x > 0, x < width - 1];
+      if (notFirst) take(x - 1, y);
+      if (notLast) take(x + 1, y);
+      for (let beside = y - 1; beside <= y + 1; beside += 2) {
+        if (beside < 0 || beside >= height) continue;
+        take(x, beside);
+        if (over === 'sides only') continue;
+        if (notFirst) take(x - 1, beside);
+        if (notLast) take(x + 1, beside);
       }
     }
-    if (maxX - minX < width * LEAST_SHARE || maxY - minY < height * LEAST_SHARE) continue;
-    const touchesEdge = minX === 0 || minY === 0 || maxX === width - 1 || maxY === height - 1;
-    parts.push({ label, labels, touchesEdge });
-  }
-  return parts.map((part) => ({ ...part, ends: endsOf(labels, part.label, width, height) }));
-}
-
-function endsOf(labels: Int32Array, label: number, width: number, height: number): RowEnds {
-  const left = new Int32Array(height).fill(width);
-  const right = new Int32Array(height).fill(-1);
-  for (let y = 0; y < height; y++) {
-    for (let x = 0; x < width; x++) {
-      if (labels[y * width + x] !== label) continue;
-      if ((right[y] as number) < 0) left[y] = x;
-      right[y] = x;
+    if (maxX - minX >= width * LEAST_SHARE && maxY - minY >= height * LEAST_SHARE) {
+      const touchesEdge = minX === 0 || minY === 0 || maxX === width - 1 || maxY === height - 1;
+      parts.push({ label, ends: { left: left.slice(), right: right.slice() }, touchesEdge });
     }
+    left.fill(width, minY, maxY + 1);
+    right.fill(-1, minY, maxY + 1);
   }
-  return { left, right };
+  return { parts, labels };
 }
 
 /** What is darker than the mean of the square about it, a twentieth of the picture each way. */

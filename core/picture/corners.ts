@@ -3,8 +3,8 @@ import { distance, type Point } from '../geometry/point';
 import type { QuadCorners } from '../geometry/rectangle-aspect';
 import { doubleArea, largestQuad } from './corners-hull';
 import { hullsIn } from './corners-regions';
-import { type Grey, halved, reducedTo } from './grey';
-import { evidenceOf, type Outline, outlineNear, straightSides } from './page-outline';
+import { type Grey, reducedTo } from './grey';
+import { evidenceOf, type Outline, outlineNear, type Sides, scaledSides, straightSides } from './page-outline';
 import type { SideMark } from './page-side';
 
 /** Four corners that may be squared up by, best first. Places are pixels of the whole picture. */
@@ -13,12 +13,17 @@ export interface ProposedCorners {
   readonly kind: 'page' | 'frame';
   readonly mark: SideMark;
   readonly corners: QuadCorners;
+  /** The sides between them as they were followed, to a pixel or so. */
+  readonly sides: Sides;
   /** How sure it is, 0 to 1: how well the four sides are seen, and how much of the picture they take in. */
   readonly sure: number;
 }
 
 /** The picture is halved until it is no larger than this: enough for lines of a pixel or two. */
 const WORK_SIDE = 1000;
+
+/** And parts are boxed in on a copy no larger than this. */
+const BOX_SIDE = 500;
 
 /** Proposals less sure than this are noise. */
 const LEAST_SURE = 0.12;
@@ -35,11 +40,13 @@ export function proposedCorners(grey: Grey, onProgress?: (share: number) => void
   const { grey: small, factor } = reducedTo(grey, WORK_SIDE);
   const found: ProposedCorners[] = [];
   const tried: QuadCorners[] = [];
-  // Parts need only be boxed in to a pixel or two, which the search along the sides makes good: half the size will do.
-  const hulls = hullsIn(halved(small));
+  // Parts need only be boxed in to a pixel or two, which the search along the sides makes good: half the size will do,
+  // but for a picture so small that a line would be lost.
+  const boxed = reducedTo(small, BOX_SIDE);
+  const hulls = hullsIn(boxed.grey);
   for (const [done, hull] of hulls.entries()) {
     onProgress?.((done + 1) / (hulls.length + 1));
-    const quad = largestQuad(hull.map(({ x, y }) => ({ x: 2 * x, y: 2 * y })));
+    const quad = largestQuad(hull.map(({ x, y }) => ({ x: x * boxed.factor, y: y * boxed.factor })));
     if (!quad || !isLikely(quad, small) || tried.some((other) => isNear(quad, other, 5))) continue;
     tried.push(quad);
     found.push(...marksAt(small, quad));
@@ -52,6 +59,7 @@ export function proposedCorners(grey: Grey, onProgress?: (share: number) => void
   return kept.map((each) => ({
     ...each,
     corners: each.corners.map(({ x, y }) => ({ x: x * factor, y: y * factor })) as unknown as QuadCorners,
+    sides: scaledSides(each.sides, factor),
   }));
 }
 
@@ -69,7 +77,8 @@ function marksAt(small: Grey, quad: QuadCorners): ProposedCorners[] {
     const outline = closerAndCloser(small, quad, tried);
     if (!outline || !isLikely(outline.corners, small)) return [];
     const kind = tried.mark === 'line' ? 'frame' : 'page';
-    return [{ kind, mark: tried.mark, corners: outline.corners, sure: surenessOf(outline, small) }];
+    const { mark, corners, sides } = outline;
+    return [{ kind, mark, corners, sides, sure: surenessOf(outline, small) }];
   }).sort((a, b) => b.sure - a.sure);
   const line = proposals.find(({ kind }) => kind === 'frame');
   // The inner half of a printed line is an edge too, but never the other way round.

@@ -1,6 +1,6 @@
 /** A side of a page or a printed frame: straight, or bowed by a bent page. */
 import type { Point } from '../geometry/point';
-import { type Equation, leastSquares } from './page-solve';
+import { leastSquares } from './page-solve';
 
 /**
  * From `from` to `to`, and off the straight line between them by `bow`: Legendre polynomials of the share of the way,
@@ -70,8 +70,11 @@ export function bowOf(side: Side): number {
   return most;
 }
 
-/** Rounds of weighing anew; the weights settle within a few. */
+/** Rounds of weighing anew; most often the weights settle sooner. */
 const ROUNDS = 12;
+
+/** Weights (contrasts, at most 1) that change by less than this have settled. */
+const SETTLED = 1e-4;
 
 /** Places farther off than this many times the usual miss count for nothing (Tukey's biweight). */
 const CUT_OFF = 4.7;
@@ -82,29 +85,32 @@ const CUT_OFF = 4.7;
  * few places lie well apart.
  */
 export function fittedBow(places: readonly OnSide[], degree: number, least: number): FittedBow | undefined {
-  const rows = places.map(({ along }) => legendre(along, degree + 1));
-  let weights = places.map(({ weight }) => weight);
+  const equations = places.map(({ along, off, weight }) => {
+    return { row: legendre(along, degree + 1), right: off, weight };
+  });
+  const misses = new Float64Array(places.length);
   let bow: number[] | undefined;
-  let misses: number[] = [];
   let scale = least;
   for (let round = 0; round < ROUNDS; round++) {
-    const equations: Equation[] = places.map(({ off }, i) => ({
-      row: rows[i] as number[],
-      right: off,
-      weight: weights[i] as number,
-    }));
     if (equations.filter(({ weight }) => weight > 0).length < 2 * (degree + 1)) return undefined;
     const next = leastSquares(equations, degree + 1);
     if (!next) return undefined;
     bow = next;
-    misses = places.map(({ off }, i) => {
-      return Math.abs(off - (rows[i] as number[]).reduce((sum, value, k) => sum + value * (next[k] as number), 0));
-    });
+    for (const [i, { row, right }] of equations.entries()) {
+      let off = right;
+      for (let k = 0; k <= degree; k++) off -= (row[k] as number) * (next[k] as number);
+      misses[i] = Math.abs(off);
+    }
     scale = Math.max(least, 1.4826 * median(misses));
-    weights = places.map(({ weight }, i) => {
+    let changed = 0;
+    for (const [i, { weight }] of places.entries()) {
+      const equation = equations[i] as { weight: number };
       const share = (misses[i] as number) / (CUT_OFF * scale);
-      return share < 1 ? weight * (1 - share * share) ** 2 : 0;
-    });
+      const anew = share < 1 ? weight * (1 - share * share) ** 2 : 0;
+      changed = Math.max(changed, Math.abs(anew - equation.weight));
+      equation.weight = anew;
+    }
+    if (changed < SETTLED) break;
   }
   const agreeing = misses.filter((miss) => miss < CUT_OFF * scale);
   if (!bow || agreeing.length === 0) return undefined;
@@ -133,8 +139,8 @@ function missOf(rms: number, agree: number): number {
 }
 
 /** The middle of the numbers by size; 0 of none. */
-export function median(numbers: readonly number[]): number {
-  const sorted = [...numbers].sort((a, b) => a - b);
+export function median(numbers: ArrayLike<number>): number {
+  const sorted = Float64Array.from(numbers).sort();
   return sorted[sorted.length >> 1] ?? 0;
 }
 

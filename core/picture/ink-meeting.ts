@@ -15,6 +15,9 @@ const LOOKS = 72;
 /** Two lines that leave a place within this of straight on are one line that goes through it. */
 const STRAIGHT_ON = (24 * Math.PI) / 180;
 
+/** Inky pixels tried for a cut lie at least half of this apart. */
+const LOOKED_APART = 3;
+
 /** Times a place is moved to where the lines that leave it meet. */
 const ROUNDS = 3;
 
@@ -59,20 +62,15 @@ function lineNear(grey: Grey, place: Point, reach: number): LineHere | undefined
   const { paper, ink } = shades(grey, place, reach + 4);
   if (paper - ink < 0.1) return undefined;
   const limit = (paper + ink) / 2;
-  let nearest: Point | undefined;
-  let off = reach;
-  forEachPixel(grey, place, reach, (at, shade) => {
-    const here = distance(at, place);
-    if (shade > limit || here > off) return;
-    off = here;
-    nearest = at;
-  });
-  if (!nearest) return undefined;
-  const along = runThrough(grey, nearest, 7);
-  const across = inkAcross(grey, nearest, { dx: -along.dy, dy: along.dx }, 9);
-  if (!across || !Number.isFinite(across.width)) return undefined;
-  const at = { x: nearest.x - along.dy * across.off, y: nearest.y + along.dx * across.off };
-  return { at, width: Math.max(1.2, across.width), limit };
+  // Right at a corner a cut may run along the other line: then the next pixel tells how wide the line is.
+  for (const inky of inkyPlaces(grey, place, reach, limit, LOOKED_APART)) {
+    const along = runThrough(grey, inky, 7);
+    const across = inkAcross(grey, inky, { dx: -along.dy, dy: along.dx }, 9);
+    if (!across || !Number.isFinite(across.width)) continue;
+    const at = { x: inky.x - along.dy * across.off, y: inky.y + along.dx * across.off };
+    return { at, width: Math.max(1.2, across.width), limit };
+  }
+  return undefined;
 }
 
 function shades(grey: Grey, place: Point, reach: number): { readonly paper: number; readonly ink: number } {

@@ -49,6 +49,15 @@ export function straightSides(corners: QuadCorners): Sides {
   return corners.map((from, k) => ({ from, to: corners[((k + 1) % 4) as 0], bow: [0] })) as unknown as Sides;
 }
 
+/** The same sides in a picture so many times as large. */
+export function scaledSides(sides: Sides, by: number): Sides {
+  return sides.map(({ from, to, bow }) => ({
+    from: { x: from.x * by, y: from.y * by },
+    to: { x: to.x * by, y: to.y * by },
+    bow: bow.map((each) => each * by),
+  })) as unknown as Sides;
+}
+
 /** The outline near four sides; `undefined` where a side is not found or two do not meet. */
 export function outlineNear(grey: Grey, sides: Sides, search: OutlineSearch): Outline | undefined {
   const curves: Side[] = [];

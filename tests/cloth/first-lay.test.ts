@@ -9,19 +9,19 @@ it.each([
   ['fu', fu, 37.071],
   ['shapes0', shapes0, 70.996],
 ] as const)(
-  'layOn(field, first, until) lays %s without overlap, hardly longer than another greedy placing',
+  'layOn(field, first, until) lays %s without overlap, shorter than another greedy placing',
   (_, task, length) => {
     const field = layField(layTable(task));
     const first = firstLay(field);
     const lengths: number[] = [];
-    while (first.orders.length > 0) {
+    while (first.tries.length > 0) {
       // A little at a time, as a search does: it goes on where it was.
-      if (layOn(field, first, field.table.work + 500) === 'more') continue;
+      if (layOn(field, first, field.table.work + 500) !== 'laid') continue;
       noteAllDepths(field);
       expect(totalDepth(field)).toBe(0);
       lengths.push(usedLength(field));
     }
-    expect(lengths).toHaveLength(4);
-    expect(Math.min(...lengths)).toBeLessThan(length * 1.1);
+    expect(lengths).toEqual([...lengths].sort((a, b) => b - a));
+    expect(Math.min(...lengths)).toBeLessThan(length);
   },
 );

@@ -32,7 +32,7 @@ const CLOTH: GarmentCloth = {
 function demo(cloth: GarmentCloth = CLOTH): Garment {
   let count = 0;
   const garment = lindenGarment({ newId: () => `id${count++}`, today: '2026-01-07', photoId: 'photo' });
-  return addCloth(garment, cloth);
+  return addCloth({ ...garment, cloths: [] }, cloth);
 }
 
 function laid(garment: Garment, cloth: GarmentCloth = CLOTH): Garment {

@@ -1,11 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { convexParts } from '../../core/cloth/convex-parts';
 import { convexSum, depthInConvex, noFit } from '../../core/cloth/no-fit';
 import type { Point } from '../../core/geometry/point';
 import { placeInRing, type Ring, ringArea } from '../../core/geometry/polygon';
 import { commonAreas } from '../../core/geometry/polygon-boolean';
-import { rectangle, star, yoke } from './rings';
+import { rectangle, star, sumsOfParts, yoke } from './rings';
 
 describe('convexSum(a, b)', () => {
   it('has the area of both and twice their mixed area: for rectangles (a + c)(b + d)', () => {
@@ -27,7 +26,7 @@ describe('convexSum(a, b)', () => {
 describe('noFit(stays, moves)', () => {
   it('of a yoke and a block that goes into its hollow leaves the hollow free', () => {
     // The block is 4 by 2; in the hollow, 6 by 5, its corner has a slot 2 wide, and reaches 5 - 2 = 3 down from the top.
-    const { rings } = noFit(convexParts(yoke), convexParts(rectangle(4, 2)));
+    const rings = noFit(yoke, rectangle(4, 2));
     const area = rings.reduce((sum, ring) => sum + ringArea(ring), 0);
     expect(area).toBeCloseTo((12 + 4) * (8 + 2) - 2 * 5, 4);
     const overlaps = (x: number, y: number) => rings.some((ring) => placeInRing(ring, { x, y }) === 'inside');
@@ -40,7 +39,8 @@ describe('noFit(stays, moves)', () => {
     const move = fc.tuple(fc.integer({ min: -400, max: 400 }), fc.integer({ min: -400, max: 400 }));
     fc.assert(
       fc.property(star, star, move, (a, b, [dx, dy]) => {
-        const { rings, parts } = noFit(convexParts(a), convexParts(b));
+        const rings = noFit(a, b);
+        const parts = sumsOfParts(a, b);
         const moved = b.map(({ x, y }) => ({ x: x + dx, y: y + dy }));
         const common = commonAreas([a], [moved]);
         if (common.kind === 'unsure') return;
@@ -52,6 +52,44 @@ describe('noFit(stays, moves)', () => {
         expect(windings(rings, { x: dx, y: dy }) > 0).toBe(depth > 0);
       }),
       { seed: 7, numRuns: 200 },
+    );
+  });
+});
+
+describe('noFit(stays, moves) of combs, whose sides lie level on one another', () => {
+  /** Teeth of chance heights in steps of 10. */
+  const comb = fc
+    .array(fc.tuple(fc.integer({ min: 1, max: 6 }), fc.integer({ min: 1, max: 9 })), { minLength: 2, maxLength: 6 })
+    .map((teeth): Ring => {
+      let x = 0;
+      const tops = teeth.flatMap(([wide, high]) => {
+        const from = x;
+        x += 10 * wide;
+        return [
+          { x: from, y: -10 * high },
+          { x, y: -10 * high },
+        ];
+      });
+      return [{ x: 0, y: 0 }, ...tops, { x, y: 0 }];
+    });
+
+  it('goes round every place of the convex sums just once, and has no side elsewhere', () => {
+    const place = fc.tuple(fc.integer({ min: -40, max: 40 }), fc.integer({ min: -20, max: 20 }));
+    fc.assert(
+      fc.property(comb, comb, fc.array(place, { minLength: 30, maxLength: 30 }), (a, b, places) => {
+        const rings = noFit(a, b);
+        const parts = sumsOfParts(a, b);
+        // Corners stand on whole tens: so far off them nothing can be on a side.
+        for (const [x, y] of places.map(([i, j]) => [10 * i + 4, 10 * j + 3] as const)) {
+          const depth = Math.max(...parts.map((part) => depthInConvex(part, { x, y })));
+          expect(windings(rings, { x, y })).toBe(depth > 0 ? 1 : 0);
+        }
+        const off = (v: number) => Math.abs(v - 10 * Math.round(v / 10));
+        for (const { x, y } of rings.flat()) expect(Math.min(off(x), off(y))).toBeLessThan(1e-4);
+        const area = rings.reduce((sum, ring) => sum + ringArea(ring), 0);
+        expect(Math.abs(area - 100 * Math.round(area / 100))).toBeLessThan(0.1);
+      }),
+      { seed: 7, numRuns: 120 },
     );
   });
 });

@@ -89,7 +89,10 @@ describe('pieceToLay(piece, cloth, choice)', () => {
   it('says how many are spare when single pieces are cut from double cloth', () => {
     const made = pieceToLay(halfFront({ how: 'single', count: 3 }), double, straight);
     expect(made.kind === 'to-lay' && made.spare).toBe(3);
-    const either = pieceToLay(halfFront({ how: 'single', count: 3 }), double, { ...straight, eitherSideUp: ['p'] });
+    // A gore that flares alike on both sides: two from each place of two layers.
+    const sides = [{ allowance: 12 }, { allowance: 12 }, { allowance: 12 }, { allowance: 12 }] as const;
+    const gore = pieceOf([at(0, 0), at(90, 0), at(130, 400), at(-40, 400)], sides, [], { how: 'single', count: 3 });
+    const either = pieceToLay({ ...gore, grain: { from: at(45, 50), to: at(45, 350) } }, double, straight);
     expect(entries(either)[0]?.count).toBe(2);
     expect(either.kind === 'to-lay' && either.spare).toBe(1);
   });
@@ -100,7 +103,12 @@ describe('pieceToLay(piece, cloth, choice)', () => {
       entries(pieceToLay(piece, single, choice))[0]?.stances.map(({ turn }) => Math.round((turn * 180) / Math.PI));
     expect(degrees({ ...straight, grain: 'cross' })).toEqual([90, 270]);
     expect(degrees({ ...straight, grain: 'bias' })).toEqual([45, 225, -45, 135]);
-    expect(degrees({ ...straight, tilt: Math.PI / 60 })).toEqual([0, 3, -3, 180, 183, 177]);
+    const tilted = [0, 3, -3, 2, -2, 1, -1];
+    expect(degrees({ ...straight, tilt: Math.PI / 60 })).toEqual(tilted.flatMap((by) => [by, 180 + by]));
+    // Whatever she permits, the angles are not so many that they slow the laying, and none is beyond.
+    const wide = degrees({ ...straight, tilt: Math.PI / 20 })?.map((turn) => (turn > 90 ? turn - 180 : turn));
+    expect(wide).toHaveLength(18);
+    expect([Math.max(...(wide ?? [])), Math.min(...(wide ?? []))]).toEqual([9, -9]);
     const cross = entries(pieceToLay(piece, single, { ...straight, grain: 'cross' }))[0];
     expect(size(cross)[1]).toBeCloseTo(520, 6);
   });

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { layFaults } from '../../core/cloth/lay-check';
 import { laidFor } from '../../core/cloth/lay-search';
 import type { LayTask, ToLay } from '../../core/cloth/lay-task';
-import { joinsForWidth, piecedAt, piecingToFit } from '../../core/cloth/piecing';
+import { joinedParts, joinLine, joinsForWidth, piecedAt, piecedTask, piecingToFit } from '../../core/cloth/piecing';
 import { seededRandom } from '../../core/cloth/seeded-random';
 import { boxOfPoints } from '../../core/geometry/bounds';
 import { ringArea } from '../../core/geometry/polygon';
@@ -64,5 +64,33 @@ describe('piecingToFit(task, lay, options)', () => {
     expect(found?.lay.length).toBeLessThanOrEqual(2000);
     expect(found && layFaults(found.task, found.lay)).toEqual([]);
     expect(piecingToFit(task, long, { ...options, lengthAtHand: 1500, steps: 3 })).toBeUndefined();
+  });
+});
+
+describe('joinedParts(piece, joins)', () => {
+  const left: ToLay = { id: 'a', outline: rectangle(700, 400), count: 1, stances: [{ turn: 0 }] };
+  const right: ToLay = { ...left, id: 'a/mirrored', outline: rectangle(700, 400).map(({ x, y }) => ({ x, y: -y })) };
+  const join = { id: 'a', at: 300, allowance: 12 };
+
+  it('joins both hands, each at the same place of its own', () => {
+    const task = piecedTask({ ground: { across: 500, kept: [] }, toLay: [left, right] }, join);
+    expect(task.toLay.map(({ id }) => id)).toEqual(['a', 'a/pieced', 'a/mirrored', 'a/mirrored/pieced']);
+    const high = task.toLay.map(({ outline }) => {
+      const box = boxOfPoints(outline);
+      return Math.round((box?.maxY ?? 0) - (box?.minY ?? 0));
+    });
+    expect(high).toEqual([312, 112, 112, 312]);
+    expect(joinedParts({ ...left, id: 'b' }, [join])).toHaveLength(1);
+  });
+
+  it('shows the join as a line across each part, the allowance away from its cut side', () => {
+    const parts = [left, right].flatMap((piece) => joinedParts(piece, [join]));
+    expect(parts.map((part) => joinLine(part, [join]))).toEqual(
+      [300, 300, -300, -300].map((y) => [
+        { x: 0, y },
+        { x: 700, y },
+      ]),
+    );
+    expect(joinLine({ ...left, id: 'b' }, [join])).toBeUndefined();
   });
 });

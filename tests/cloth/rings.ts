@@ -1,4 +1,6 @@
 import fc from 'fast-check';
+import { convexParts } from '../../core/cloth/convex-parts';
+import { convexSum } from '../../core/cloth/no-fit';
 import type { Ring } from '../../core/geometry/polygon';
 
 /** From (0, 0) to the right and down. */
@@ -28,3 +30,9 @@ export const star = fc.array(fc.integer({ min: 30, max: 210 }), { minLength: 4, 
     y: r * Math.sin((2 * Math.PI * i) / reach.length),
   })),
 );
+
+/** The no-fit area of two rings in another way: as the sums of their convex parts, which cover it. */
+export function sumsOfParts(stays: Ring, moves: Ring): Ring[] {
+  const turned = convexParts(moves).map((part) => part.map(({ x, y }) => ({ x: -x, y: -y })));
+  return convexParts(stays).flatMap((a) => turned.map((b) => convexSum(a, b)));
+}

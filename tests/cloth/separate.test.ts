@@ -22,12 +22,12 @@ function heap() {
   return field;
 }
 
-describe('placeBetter(field, i, effort, random)', () => {
+describe('placeBetter(field, i, shapes, effort, random)', () => {
   it('moves one piece where it overlaps less, and leaves all others', () => {
     const field = heap();
     const before = totalDepth(field);
     const others = [...field.x].slice(1);
-    expect(placeBetter(field, 0, EFFORT, seededRandom(2))).toBe(true);
+    expect(placeBetter(field, 0, [0], EFFORT, seededRandom(2))).toBe(true);
     expect(totalDepth(field)).toBeLessThan(before);
     expect([...field.x].slice(1)).toEqual(others);
   });

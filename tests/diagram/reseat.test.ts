@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { diagramMap, photoToTable } from '../../core/diagram/diagram-map';
-import { reseatPieces } from '../../core/diagram/reseat';
+import { carryPieces } from '../../core/diagram/reseat';
 import type { Diagram, KnownLength, Quad } from '../../core/garment/diagram';
+import type { Garment } from '../../core/garment/garment';
+import type { MeasureSet } from '../../core/garment/measure';
 import { newGarment } from '../../core/garment/new-garment';
 import { pieceFromTrace } from '../../core/garment/new-piece';
 import type { Point } from '../../core/geometry/point';
@@ -14,7 +16,12 @@ const printed = [
   { x: 280, y: 2050 },
 ] as const;
 
-function tracedOn(diagram: Diagram) {
+const wornBy = (worn: MeasureSet) => ({ name: '', sets: [worn], currentSetId: worn.id });
+
+/** The garment after its one diagram has changed. */
+const carried = (garment: Garment, after: Diagram) => carryPieces(garment, { ...garment, diagrams: [after] });
+
+function tracedOn(diagram: Diagram): Garment {
   let last = 0;
   const newId = () => `n${++last}`;
   const map = diagramMap(diagram, set);
@@ -27,12 +34,13 @@ function tracedOn(diagram: Diagram) {
   const notches = [{ id: 'notch', edgeId: edges[0]?.id ?? '', along: 100, count: 1 as const }];
   return {
     ...newGarment({ newId, today: '2026-01-02', name: 'G', shownIn: 'in' }),
+    wearer: wornBy(set),
     diagrams: [diagram],
     pieces: [{ ...piece, edges, notches }],
   };
 }
 
-describe('reseatPieces', () => {
+describe('carryPieces', () => {
   const corners: Quad = [
     { x: 200, y: 190 },
     { x: 1800, y: 230 },
@@ -46,7 +54,7 @@ describe('reseatPieces', () => {
       ...sampleDiagram({ corners: corners.with(2, { x: 1790, y: 2440 }) as unknown as Quad }),
       knownLengths: [known('a', { x: 250, y: 250 }, { x: 1700, y: 280 }, 645)],
     };
-    const moved = reseatPieces(tracedOn(before), { diagram: before, set }, { diagram: after, set });
+    const moved = carried(tracedOn(before), after);
     const map = diagramMap(after, set);
     if (map.kind !== 'map') throw new Error('not squared');
     printed.forEach((point, i) => {
@@ -59,7 +67,7 @@ describe('reseatPieces', () => {
 
   it('never scales allowances, and keeps a notch at its share of the edge', () => {
     const after = { ...before, knownLengths: [known('a', { x: 250, y: 250 }, { x: 1700, y: 280 }, 720)] };
-    const moved = reseatPieces(tracedOn(before), { diagram: before, set }, { diagram: after, set });
+    const moved = carried(tracedOn(before), after);
     expect(moved.pieces[0]?.edges.map((edge) => edge.allowance)).toEqual([15.9, 15.9, 15.9, 15.9]);
     expect(moved.pieces[0]?.notches[0]?.along).toBeCloseTo(120, 6);
   });
@@ -70,7 +78,7 @@ describe('reseatPieces', () => {
     const dart = { id: 'dart', edgeId: piece?.edges[0]?.id ?? '', along: 90, width: 20, point: { x: 200, y: 140 } };
     const darted = { ...garment, pieces: garment.pieces.map((one) => ({ ...one, darts: [dart] })) };
     const after = { ...before, knownLengths: [known('a', { x: 250, y: 250 }, { x: 1700, y: 280 }, 720)] };
-    const [moved] = reseatPieces(darted, { diagram: before, set }, { diagram: after, set }).pieces;
+    const [moved] = carried(darted, after).pieces;
     expect(moved?.darts[0]).toEqual({
       ...dart,
       along: expect.closeTo(108, 6),
@@ -84,16 +92,14 @@ describe('reseatPieces', () => {
     const diagram = { ...before, knownLengths: [{ ...before.knownLengths[0], says: share } as KnownLength] };
     const larger = { ...set, measures: { ...set.measures, waist: { length: 711.2 * 1.05 } } };
     const garment = tracedOn(diagram);
-    const moved = reseatPieces(garment, { diagram, set }, { diagram, set: larger });
+    const moved = carryPieces(garment, { ...garment, wearer: wornBy(larger) });
     expect(moved.pieces[0]?.corners[2]?.at.x).toBeCloseTo(1.05 * (garment.pieces[0]?.corners[2]?.at.x ?? 0), 6);
   });
 
   it('leaves the garment as it is when nothing changed or nothing can be mapped', () => {
     const garment = tracedOn(before);
-    expect(reseatPieces(garment, { diagram: before, set }, { diagram: { ...before, name: 'other' }, set })).toBe(
-      garment,
-    );
+    expect(carried(garment, { ...before, name: 'other' }).pieces).toBe(garment.pieces);
     const crossed = sampleDiagram({ corners: [corners[0], corners[1], corners[3], corners[2]] });
-    expect(reseatPieces(garment, { diagram: before, set }, { diagram: crossed, set })).toBe(garment);
+    expect(carried(garment, crossed).pieces).toBe(garment.pieces);
   });
 });

@@ -4,6 +4,7 @@ import { fromPlane, onPlane, squaredPlane } from '../../core/diagram/squared-pla
 import type { Quad } from '../../core/garment/diagram';
 import { distance } from '../../core/geometry/point';
 import { at } from '../seams/pieces';
+import { seenBy } from './camera';
 import { sampleDiagram } from './sample-diagram';
 
 const corners: Quad = [at(200, 190), at(1800, 230), at(1750, 2400), at(160, 2350)];
@@ -46,6 +47,24 @@ describe('squaredPlane', () => {
     const plane = planeOf({ corners: leaning });
     expect(plane.aspectFrom).toBe('sides');
     expect(plane.across / plane.down).toBeCloseTo(Math.hypot(600, 30) / Math.hypot(20, 800), 9);
+  });
+
+  it('takes the proportion from the focal length a camera noted, where the perspective leaves it open', () => {
+    // Held over the page and tilted about one axis only: the view says nothing of the lens.
+    const [width, height] = [2000, 2600];
+    const camera = { focalPx: 2100, centre: at(width / 2, height / 2), distance: 2600, lookAt: at(600, 850) };
+    for (const tilt of [12, 25]) {
+      const seen = seenBy({ ...camera, tilt: [tilt, 0, 0] });
+      const page = [at(0, 0), at(1200, 0), at(1200, 1700), at(0, 1700)].map(seen) as unknown as Quad;
+      const told = planeOf({ corners: page, focalPx: 2100 });
+      expect(told.aspectFrom).toBe('photo');
+      expect(told.across / told.down).toBeCloseTo(1200 / 1700, 6);
+      // Without it the means of the sides are off by about 1 less the cosine of the tilt.
+      const untold = planeOf({ corners: page });
+      expect(untold.aspectFrom).toBe('sides');
+      const off = untold.across / untold.down / (1200 / 1700) - 1;
+      expect(off).toBeGreaterThan(0.7 * (1 - Math.cos((tilt * Math.PI) / 180)));
+    }
   });
 
   it.each<readonly [string, Quad]>([

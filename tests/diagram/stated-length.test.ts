@@ -6,6 +6,13 @@ import { readLength } from '../../core/units/read-length';
 import { sampleDiagram, set } from './sample-diagram';
 
 describe('fullSizeLength', () => {
+  it('of a scale bar is its intervals put together: six nails of 2 1/4 in are 13 1/2 in', () => {
+    expect(fullSizeLength({ kind: 'bar', intervals: 6, each: 57.15 }, set)).toEqual({
+      kind: 'full-size',
+      length: expect.closeTo(13.5 * 25.4, 9),
+    });
+  });
+
   it('a quarter of a waist of 28 in and half an inch is 7 1/2 in', () => {
     const says = { kind: 'share', measure: 'waist', parts: 1, of: 4, ease: 12.7 } as const;
     expect(fullSizeLength(says, set)).toEqual({ kind: 'full-size', length: expect.closeTo(190.5, 9) });

@@ -23,7 +23,7 @@ describe('svgFile', () => {
   });
 
   it('says its size in mm and in the same figures as its viewBox', () => {
-    const size = /width="(\d+)mm" height="(\d+)mm" viewBox="(-?\d+) (-?\d+) (\d+) (\d+)"/.exec(
+    const size = /width="([\d.]+)mm" height="([\d.]+)mm" viewBox="(-?\d+) (-?\d+) ([\d.]+) ([\d.]+)"/.exec(
       fileOf(rectangle(30, -40, 137, 83)),
     );
     expect(size?.slice(5, 7)).toEqual(size?.slice(1, 3));

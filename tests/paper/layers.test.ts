@@ -5,9 +5,10 @@ import { lineStyles, MM_PER_PT } from '../../core/drawing/line-styles';
 import { patternPdf } from '../../core/paper/pattern-pdf';
 import { fonts } from './fonts';
 import { A4, garmentOf, rectangle } from './pieces';
-import { checked, hasReaders, unpacked } from './print-tools';
+import { checked, hasReaders, pageTexts, unpacked } from './print-tools';
 
 const older = rectangle(0, 0, 150, 190, { name: 'Yoke' });
+const wide = rectangle(0, 0, 160, 190, { name: 'Yoke' });
 const now = rectangle(0, 0, 150, 200, { name: 'Yoke' });
 
 async function made(): Promise<Uint8Array> {
@@ -15,7 +16,11 @@ async function made(): Promise<Uint8Array> {
     garment: garmentOf([now], { ...A4, squaresOver: 'inch' }),
     what: 'pages',
     words: paperSheetWords('in', 'sixteenth'),
-    under: { said: 'version 1, Gefüttert', pieces: [older] },
+    under: [
+      { said: 'version 1, Gefüttert', pieces: [older] },
+      { said: 'version 2, wide', pieces: [wide] },
+      { said: 'version 3, elsewhere', pieces: [rectangle(0, 0, 90, 90, { id: 'other' })] },
+    ],
     fonts,
     today: '2026-03-04',
   });
@@ -29,7 +34,7 @@ describe('layers', () => {
     const config = await doc.getOptionalContentConfig();
     const groups = [...config].map(([, group]) => group as { name: string; visible: boolean });
     expect(groups.map(({ name }) => name).sort()).toEqual(
-      ['Fine squares', 'Older: version 1, Gefüttert', 'Cut line', 'Marks and words'].sort(),
+      ['Fine squares', 'Older: version 1, Gefüttert', 'Older: version 2, wide', 'Cut line', 'Marks and words'].sort(),
     );
     expect(groups.every(({ visible }) => visible)).toBe(true);
     await doc.loadingTask.destroy();
@@ -37,6 +42,17 @@ describe('layers', () => {
 });
 
 describe.skipIf(!hasReaders)('lines', () => {
+  it('of older versions differ from one another, and each page names those it has', async () => {
+    const bytes = await made();
+    const page = pageTexts(bytes)[1] ?? '';
+    expect(page).toContain('single dots: version 1, Gefüttert');
+    expect(page).toContain('dots in twos: version 2, wide');
+    expect(page).not.toContain('version 3');
+    const dashes = new Set([...unpacked(bytes).matchAll(/^\[([\d. ]+)\] 0 d$/gm)].map(([, dash]) => dash));
+    expect(dashes).toContain('0.4 2');
+    expect(dashes).toContain('0.4 1.2 0.4 3.6');
+  });
+
   it('are none of them finer than half a point, which draft mode loses, and the cut line is wider', async () => {
     const bytes = await made();
     expect(checked(bytes)).toBe(0);

@@ -65,6 +65,13 @@ export function checked(pdf: Uint8Array): number | null {
   return withFile(pdf, (file) => spawnSync('qpdf', ['--check', file]).status);
 }
 
+/** How many fonts are not in the file: lines of pdffonts that do not say yes under "emb". */
+export function fontsNotEmbedded(pdf: Uint8Array): number {
+  const listed = execFileSync('pdffonts', ['-'], { input: pdf, encoding: 'utf8' }).trim().split('\n');
+  const at = listed[0]?.indexOf('emb') ?? 0;
+  return listed.slice(2).filter((line) => line.slice(at, at + 3) !== 'yes').length;
+}
+
 /** Where the darkest ink lies within `reach` mm of a place along a row or column of pixels, in mm; nothing where it is white. */
 export function inkNear(
   page: GreyPage,

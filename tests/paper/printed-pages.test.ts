@@ -3,6 +3,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { paperSheetWords } from '../../app/words/paper-sheet';
 import { pieceDrawing } from '../../core/drawing/piece-drawing';
 import type { Garment } from '../../core/garment/garment';
+import type { Sides } from '../../core/garment/sheet-choice';
 import { HEADER, type PagePlan, planPages } from '../../core/paper/page-plan';
 import { sheetOf } from '../../core/paper/page-sizes';
 import { patternPdf } from '../../core/paper/pattern-pdf';
@@ -31,6 +32,43 @@ async function made(garment: Garment, what: 'pages' | 'both' = 'pages'): Promise
   if (answer.kind !== 'pdf') throw new Error('it is made');
   return answer.bytes;
 }
+
+/** The darkest pixel nearer to a side of a page than is to be clear (mm); a pixel's width is left to rounding. */
+function darkestOutside({ width, height, pixels, dpi }: GreyPage, clear: Sides): number {
+  const px = (mm: number) => Math.floor((mm / 25.4) * dpi) - 1;
+  const [left, right, top, bottom] = [
+    px(clear.left),
+    width - px(clear.right),
+    px(clear.top),
+    height - px(clear.bottom),
+  ];
+  let darkest = 255;
+  for (let y = 0; y < height; y++) {
+    for (let x = 0; x < width; x++) {
+      if (x === left && y >= top && y < bottom) x = right;
+      darkest = Math.min(darkest, pixels[y * width + x] ?? 255);
+    }
+  }
+  return darkest;
+}
+
+describe.skipIf(!hasReaders)('ink', () => {
+  it('keeps 10 mm from the edge on pages and squares sheets, though less was asked for, while the printer is unknown', async () => {
+    const pages = greyPages(await made(garmentOf([wedge], { ...A4, margin: 3 }), 'both'), 100);
+    for (const page of pages) expect(darkestOutside(page, { top: 10, right: 10, bottom: 10, left: 10 })).toBe(255);
+  });
+
+  it('reaches on full-size pages as far as the printer was measured to on each side, and no further', async () => {
+    const losesAt = { top: 4, right: 6, bottom: 15, left: 8 };
+    const [, ...pages] = greyPages(await made(garmentOf([wedge], { ...A4, margin: 15, loses: 15, losesAt })), 100);
+    for (const page of pages) {
+      expect(darkestOutside(page, losesAt)).toBe(255);
+      for (const side of ['top', 'right', 'bottom', 'left'] as const) {
+        expect(darkestOutside(page, { ...losesAt, [side]: losesAt[side] + 6 })).toBeLessThan(255);
+      }
+    }
+  });
+});
 
 describe.skipIf(!hasReaders).each([
   ['A4', A4],
@@ -100,18 +138,9 @@ describe.skipIf(!hasReaders).each([
   });
 
   it('prints nothing in the margin', () => {
-    const margin = paper.margin / 25.4;
-    for (const { width, height, pixels, dpi } of pages) {
-      const edge = Math.floor(margin * dpi) - 1;
-      let darkest = 255;
-      for (let y = 0; y < height; y++) {
-        const isInside = y >= edge && y < height - edge;
-        for (let x = 0; x < width; x++) {
-          if (isInside && x === edge) x = width - edge;
-          darkest = Math.min(darkest, pixels[y * width + x] ?? 255);
-        }
-      }
-      expect(darkest).toBe(255);
+    const { margin } = paper;
+    for (const page of pages) {
+      expect(darkestOutside(page, { top: margin, right: margin, bottom: margin, left: margin })).toBe(255);
     }
   });
 

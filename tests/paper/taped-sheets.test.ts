@@ -127,17 +127,43 @@ describe('tapedSheets', () => {
     expect(plain(tapedSheets(pieces, LETTER_FEWEST))).toEqual(plain(tapedSheets(again, LETTER_FEWEST)));
   });
 
+  it('names a piece the paper has no room for, and lays the others', () => {
+    const astray = straightPiece(
+      [
+        [0, 0],
+        [9000, 0],
+        [30, 7000],
+      ],
+      { id: 'astray' },
+    );
+    const { sheets, leftOut, counted } = tapedSheets([rectangle(0, 0, 150, 200), astray], A4_FEWEST);
+    expect(leftOut.map(({ id }) => id)).toEqual(['astray']);
+    expect(sheets.flatMap(({ placed }) => placed.map(({ piece }) => piece.id))).toEqual(['p']);
+    expect(counted.pages).toBe(1);
+    expect(tapedSheets([rectangle(0, 0, 150, 200)], A4_FEWEST).leftOut).toEqual([]);
+  });
+
   it('has room on the pages for an older version laid under a piece', () => {
     const now = rectangle(0, 0, 150, 200);
     const before = rectangle(0, 0, 150, 300);
     expect(tapedSheets([now], A4).counted.pages).toBe(1);
-    const { sheets, counted } = tapedSheets([now], A4, { under: [before] });
+    const { sheets, counted } = tapedSheets([now], A4, { under: [[before]] });
     expect(counted.pages).toBe(2);
-    expect(sheets[0]?.placed[0]?.under.length).toBeGreaterThan(0);
+    expect(sheets[0]?.placed[0]?.under[0]?.length).toBeGreaterThan(0);
   });
 });
 
 describe('sheetChoiceOf', () => {
+  it('leaves on each side what the printer loses there, and on a page sideways the more of two', () => {
+    const losesAt = { top: 3, right: 5, bottom: 12, left: 7 };
+    expect(sheetChoiceOf({ ...A4, loses: 12, losesAt }).margins).toEqual(losesAt);
+    const { margins } = sheetChoiceOf({ ...A4, turned: 'sideways', loses: 12, losesAt });
+    expect(margins).toEqual({ top: 7, right: 12, bottom: 7, left: 12 });
+    const [sheet] = tapedSheets([rectangle(0, 0, 150, 200)], { ...A4, loses: 12, losesAt }).sheets;
+    // A4 less 5 and 7 across, less 3, 12 and the heading of 13 down.
+    expect(sheet?.plan.window).toEqual({ width: 198, height: 269 });
+  });
+
   it('keeps all ink 10 mm from the edge until it is known what the printer loses', () => {
     expect(sheetChoiceOf({ ...A4, margin: 3 }).margin).toBe(10);
     expect(sheetChoiceOf({ ...A4, margin: 14 }).margin).toBe(14);

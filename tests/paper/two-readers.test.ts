@@ -1,11 +1,12 @@
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { paperSheetWords } from '../../app/words/paper-sheet';
 import type { PaperChoice } from '../../core/garment/garment';
+import { PAPER_SIZES } from '../../core/garment/sheet-choice';
 import { patternPdf } from '../../core/paper/pattern-pdf';
-import { tapedSheets } from '../../core/paper/taped-sheets';
+import { type TapedSheet, tapedSheets } from '../../core/paper/taped-sheets';
 import { fonts } from './fonts';
 import { A4, garmentOf, LETTER, straightPiece } from './pieces';
-import { checked, hasReaders } from './print-tools';
+import { checked, fontsNotEmbedded, hasReaders } from './print-tools';
 import { READERS, squareOff } from './two-readers';
 
 const wedge = straightPiece([
@@ -15,23 +16,45 @@ const wedge = straightPiece([
 ]);
 const words = paperSheetWords('in', 'sixteenth');
 
-describe.skipIf(!hasReaders).each<[string, PaperChoice]>([
-  ['A4', A4],
-  ['Letter, edge to edge', { ...LETTER, joins: 'butted' }],
-  ['A0', { ...A4, size: 'a0' }],
-  ['a roll of 24 in', { ...A4, size: 'roll', rollWidth: 609.6 }],
-])('the test square on %s', (_, paper) => {
-  it.each(READERS)('measures 4 in within 0.05 mm at 600 dpi by %s', async (reader) => {
+const every = PAPER_SIZES.map((size): [string, PaperChoice] => [size, { ...A4, size }]);
+
+describe
+  .skipIf(!hasReaders)
+  .each<[string, PaperChoice]>([
+    ...every,
+    ['Letter, edge to edge', { ...LETTER, joins: 'butted' }],
+    ['A3 sideways, with fine squares', { ...A4, size: 'a3', turned: 'sideways', squaresOver: 'inch' }],
+    [
+      'Letter, for a printer that loses most at the bottom',
+      { ...LETTER, loses: 12.7, losesAt: { top: 3.2, right: 4.8, bottom: 12.7, left: 6.4 } },
+    ],
+    ['a roll of 24 in', { ...A4, size: 'roll', rollWidth: 609.6 }],
+  ])('pages on %s', (_, paper) => {
+  let pdf: Uint8Array;
+  let sheet: TapedSheet;
+
+  beforeAll(async () => {
     const garment = garmentOf([wedge], paper);
-    const [sheet] = tapedSheets(garment.pieces, paper).sheets;
+    const [only] = tapedSheets(garment.pieces, paper).sheets;
     const made = await patternPdf({ garment, what: 'pages', words, fonts, today: '2026-03-04' });
-    if (!sheet || made.kind !== 'pdf') throw new Error('it is made');
-    expect(checked(made.bytes)).toBe(0);
-    for (const at of [0, sheet.plan.pages.length - 1]) {
-      const page = sheet.plan.pages[at];
-      if (!page) throw new Error('there are pages');
-      const off = await squareOff(reader, made.bytes, { plan: sheet.plan, page, number: at + 2 }, 600);
-      expect(off).toBeLessThan(0.05);
-    }
+    if (!only || made.kind !== 'pdf') throw new Error('it is made');
+    [pdf, sheet] = [made.bytes, only];
   });
+
+  it('are a clean file with every font in it', () => {
+    expect(checked(pdf)).toBe(0);
+    expect(fontsNotEmbedded(pdf)).toBe(0);
+  });
+
+  it.each(READERS.flatMap((reader) => [300, 600].map((dpi) => [reader, dpi] as const)))(
+    'have a 4 in square true within 0.05 mm, by %s at %i dpi',
+    async (reader, dpi) => {
+      for (const at of new Set([0, sheet.plan.pages.length - 1])) {
+        const page = sheet.plan.pages[at];
+        if (!page) throw new Error('there are pages');
+        const off = await squareOff(reader, pdf, { plan: sheet.plan, page, number: at + 2 }, dpi);
+        expect(off).toBeLessThan(0.05);
+      }
+    },
+  );
 });

@@ -4,6 +4,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page, PagePlan } from '../../core/paper/page-plan';
 import { HEADER } from '../../core/paper/page-plan';
+import { marginsOf } from '../../core/paper/page-sizes';
 import { TEST_SQUARE } from '../../core/paper/paper-findings';
 import { testSquarePlace } from '../../core/paper/test-square-place';
 import { type GreyPage, greyPage, inkNear, median, withFile } from './print-tools';
@@ -71,7 +72,8 @@ interface CanvasFactory {
 
 /** From a place of the sheets' plane to the page that shows it (mm). */
 export function onPage({ paper }: PagePlan, { window }: Page, { x, y }: { x: number; y: number }) {
-  return { x: x - window.minX + paper.margin, y: y - window.minY + paper.margin + HEADER };
+  const { left, top } = marginsOf(paper);
+  return { x: x - window.minX + left, y: y - window.minY + top + HEADER };
 }
 
 /** By how much the 4 in square of a page is off, the larger of across and down (mm). */

@@ -163,6 +163,64 @@ describe('readPictureHeader tells how finely a picture was scanned', () => {
   });
 });
 
+// Laid out by hand from CIPA DC-008 (EXIF 2.3), 4.6.2 and 4.6.5; the diagonal of a frame of film, 36 by 24 mm, is 43.267 mm.
+describe('readPictureHeader gives the focal length a camera noted, in pixels', () => {
+  type Entry = readonly [tag: number, type: 3 | 5, value: number];
+  /** A photo of 4000 by 3000 whose EXIF part has one directory that points at the camera's own. */
+  function photo(entries: readonly Entry[], size: readonly [number, number] = [4000, 3000]) {
+    const own = 8 + 2 + 12 + 4;
+    const fractions = own + 2 + 12 * entries.length + 4;
+    const rows = entries.flatMap(([tag, type, value], k) => {
+      const told = type === 3 ? [...little16(value), 0, 0] : little32(fractions + 8 * k);
+      return [...little16(tag), ...little16(type), ...little32(1), ...told];
+    });
+    const thousandths = entries.flatMap(([, , value]) => [...little32(Math.round(value * 1000)), ...little32(1000)]);
+    const first = [...text('II*'), 0, ...little32(8), ...little16(1)];
+    const points = [...little16(0x8769), ...little16(4), ...little32(1), ...little32(own), ...little32(0)];
+    const block = [...first, ...points, ...little16(entries.length), ...rows, ...little32(0), ...thousandths];
+    const app1 = [0xff, 0xe1, ...big16(8 + block.length), ...text('Exif'), 0, 0, ...block];
+    const plain = jpeg(...size);
+    return readPictureHeader(file([...plain.slice(0, 2)], app1, [...plain.slice(2)]));
+  }
+
+  it('against 35 mm film, by the diagonal', () => {
+    // 26 / 43.267 of a diagonal of 5000.
+    expect(photo([[0xa405, 3, 26]])).toMatchObject({ focalPx: expect.closeTo(3004.6, 1) });
+    expect(photo([[0xa405, 3, 26]], [3000, 4000])).toMatchObject({ focalPx: expect.closeTo(3004.6, 1) });
+  });
+
+  it('in mm with the fineness of the sensor, of a picture made smaller since', () => {
+    const camera: Entry[] = [
+      [0x920a, 5, 5.4],
+      [0xa002, 3, 4000],
+      [0xa003, 3, 3000],
+      [0xa20e, 5, 14_000],
+      [0xa210, 3, 2],
+    ];
+    // 5.4 mm of 14000 pixels to the inch; and half of that in a picture of half the size.
+    expect(photo(camera)).toMatchObject({ focalPx: expect.closeTo((5.4 * 14_000) / 25.4, 3) });
+    expect(photo(camera, [2000, 1500])).toMatchObject({ focalPx: expect.closeTo((5.4 * 7000) / 25.4, 3) });
+  });
+
+  it('but not of a picture cut since, zoomed, or of a lens that cannot be', () => {
+    const size: Entry[] = [
+      [0xa002, 3, 4000],
+      [0xa003, 3, 3000],
+    ];
+    expect(photo([...size, [0xa405, 3, 26]], [4000, 3000])).toHaveProperty('focalPx');
+    expect(photo([...size, [0xa405, 3, 26]], [4000, 2600])).not.toHaveProperty('focalPx');
+    expect(
+      photo([
+        [0xa404, 5, 2.5],
+        [0xa405, 3, 26],
+      ]),
+    ).not.toHaveProperty('focalPx');
+    expect(photo([[0xa405, 3, 0]])).not.toHaveProperty('focalPx');
+    expect(photo([[0xa405, 3, 4000]])).not.toHaveProperty('focalPx');
+    expect(photo([[0x920a, 5, 5.4]])).not.toHaveProperty('focalPx');
+  });
+});
+
 describe('readPictureHeader refuses by name', () => {
   it('an empty file', () => {
     expect(readPictureHeader(new Uint8Array())).toEqual({ kind: 'empty-file' });

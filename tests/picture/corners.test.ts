@@ -8,7 +8,9 @@ import type { Grey } from '../../core/picture/grey';
 import { foundGrid } from '../../core/picture/grid';
 import { photoToSquares, squaresToPhoto } from '../../core/picture/grid-map';
 import { flattenedPage, photoToPage } from '../../core/picture/page-map';
+import { drawnPage } from './drawn-page';
 import { type GeneratedPhoto, generatedPhoto, settingsOf } from './generated-photo';
+import { gorePage } from './printed-page';
 
 const photoOf = (index: number, width: number) => {
   return generatedPhoto(settingsOf(index, { width, height: (width * 4) / 3 }));
@@ -59,6 +61,20 @@ describe('proposedCorners', () => {
     expect(here?.kind).toBe(there?.kind);
     const wanted = (there?.corners ?? []).map(({ x, y }) => ({ x: framed.grey.width - x, y }));
     expect(off(here?.corners ?? [], wanted)).toBeLessThan(0.5);
+  });
+
+  it('finds a frame of thin lines in a picture no larger than a thumbnail', () => {
+    const [width, height] = [250, 340];
+    const run = [
+      { x: 31, y: 45 },
+      { x: 212, y: 44 },
+      { x: 213, y: 308 },
+      { x: 32, y: 309 },
+    ] as const;
+    const lines = [{ run: [...run, run[0]], width: 1.4 }];
+    const [found] = proposedCorners(drawnPage({ width, height, lines }));
+    expect(found?.kind).toBe('frame');
+    expect(off(found?.corners ?? [], run)).toBeLessThan(1);
   });
 
   it('proposes nothing in blank paper and in noise', () => {
@@ -125,7 +141,7 @@ describe('foundGrid', () => {
       const { frame, squares } = photo.page;
       if (!frame || !squares) throw new Error('this page has squares');
       expect(found.crossings.length).toBeGreaterThan(least);
-      // A column or row at the border may be lost: numbers are compared from where the first crossing lies.
+      // A column or row that the frame runs into is lost: numbers are compared from where the first crossing lies.
       const [first] = found.crossings;
       const place = { u: 0, v: 0, slope: 0 };
       if (first) photo.seen.toPage(first.at.x, first.at.y, place);
@@ -147,6 +163,19 @@ describe('foundGrid', () => {
       }
     },
   );
+
+  it.each([
+    ['a tenth of a square beyond the last lines', 0.1],
+    ['nearly a whole square beyond them', 0.95],
+  ])('loses no lines to a frame %s, and takes it for none', { timeout: PATIENCE }, (_, beyond) => {
+    const page = gorePage({ frame: true, squares: 8, beyond });
+    const photo = generatedPhoto({ ...settingsOf(6, { width: 1200, height: 1600 }), page });
+    const found = foundGrid(photo.grey, truth(photo, 'frame'));
+    if (found.kind !== 'grid') throw new Error(found.why);
+    expect([found.map.columns, found.map.rows]).toEqual([16, 22]);
+    const last = photo.seen.toPhoto({ x: 11 + 16 * 8, y: 13 + 22 * 8 });
+    expect(distance(squaresToPhoto(found.map, { x: 16, y: 22 }), last)).toBeLessThan(0.5);
+  });
 
   it('finds none on a page without squares', { timeout: PATIENCE }, () => {
     expect(foundGrid(bare.grey, truth(bare, 'page'))).toMatchObject({ kind: 'no-grid' });

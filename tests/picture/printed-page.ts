@@ -8,8 +8,9 @@ export interface PrintedPage {
   readonly frame: Sides | undefined;
   /** Squares of so many mm inside the frame. */
   readonly squares: number | undefined;
-  /** The corners of the piece drawn on it, and everything else that is inked. */
+  /** The corners of the piece drawn on it, its whole outline as a fine closed run, and everything that is inked. */
   readonly piece: readonly Point[];
+  readonly outline: readonly Point[];
   readonly strokes: readonly Stroke[];
 }
 
@@ -29,10 +30,47 @@ export interface Stroke {
 /** Pixels of the texture a mm. */
 const FINE = 10;
 
-/** A page with a skirt gore, half its waistband, dimension lines and rows of lettering below. */
-export function gorePage(options: { readonly frame: boolean; readonly squares?: number; readonly turn?: number }) {
-  const [across, down] = options.turn ? [210, 152] : [152, 210];
+/** The piece is drawn at a fifth: 26 in long at full size. */
+export const PIECE_26_IN = 5;
+
+/** How far each edge of the piece bows out of the straight (mm, to the left of its way): waist, hip, side, hem, back, fold. */
+const BOWS = [1.6, -2.5, 0.6, -3.2, 0, 1.2];
+
+/** From one place to another along an arc of a circle, without its end. */
+function bowed(from: Point, to: Point, bow: number): Point[] {
+  const [dx, dy] = [to.x - from.x, to.y - from.y];
+  const long = Math.hypot(dx, dy);
+  if (bow === 0) return [from];
+  const radius = (long * long) / (8 * bow) + bow / 2;
+  const half = Math.asin(long / (2 * Math.abs(radius)));
+  const steps = 60;
+  return Array.from({ length: steps }, (_, k) => {
+    const angle = half * ((2 * k) / steps - 1);
+    const along = 0.5 + (Math.abs(radius) * Math.sin(angle)) / long;
+    const off = Math.sign(bow) * Math.abs(radius) * (Math.cos(angle) - Math.cos(half));
+    return { x: from.x + dx * along + (dy / long) * off, y: from.y + dy * along - (dx / long) * off };
+  });
+}
+
+export interface GorePage {
+  readonly frame: boolean;
+  readonly squares?: number;
+  readonly turn?: number;
+  /** The share of a square that the frame lies beyond the last lines; as the page's margins fall unless said. */
+  readonly beyond?: number;
+}
+
+function frameOf(across: number, down: number, { squares, beyond }: GorePage): Sides {
   const frame = { left: 11, top: 13, right: across - 12, bottom: down - 14 };
+  if (squares === undefined || beyond === undefined) return frame;
+  const end = (from: number, to: number) => from + (Math.floor((to - from) / squares) + beyond) * squares;
+  return { ...frame, right: end(frame.left, frame.right), bottom: end(frame.top, frame.bottom) };
+}
+
+/** A page with a skirt gore, half its waistband, dimension lines and rows of lettering below. */
+export function gorePage(options: GorePage) {
+  const [across, down] = options.turn ? [210, 152] : [152, 210];
+  const frame = frameOf(across, down, options);
   const middle = { x: (frame.left + frame.right) / 2, y: (frame.top + frame.bottom) / 2 };
   const isWide = across > down;
   const gore: Point[] = [
@@ -43,7 +81,9 @@ export function gorePage(options: { readonly frame: boolean; readonly squares?: 
     [-33, 66],
     [-21, 20],
   ].map(([x = 0, y = 0]) => (isWide ? { x: middle.x + y, y: middle.y - x } : { x: middle.x + x, y: middle.y + y }));
-  const strokes: Stroke[] = [{ points: [...gore, gore[0] as Point], width: 0.45, ink: 0.88 }];
+  const outline = gore.flatMap((corner, k) => bowed(corner, gore[(k + 1) % gore.length] as Point, BOWS[k] as number));
+  outline.push(gore[0] as Point);
+  const strokes: Stroke[] = [{ points: outline, width: 0.45, ink: 0.88 }];
   strokes.push({ points: [gore[0] as Point, gore[3] as Point], width: 0.2, ink: 0.7 });
   // Rows of lettering: short upright and slanting strokes.
   for (let row = 0; row < 3; row++) {
@@ -77,6 +117,7 @@ export function gorePage(options: { readonly frame: boolean; readonly squares?: 
     frame: options.frame ? frame : undefined,
     squares: options.squares,
     piece: gore,
+    outline,
     strokes,
   };
   return page;

@@ -18,6 +18,8 @@ export interface PictureHeader {
   readonly fineness?: Fineness;
   /** The way the stored picture is to be turned, 1 to 8 as in TIFF 6.0 and EXIF; upright unless said. */
   readonly turned?: number;
+  /** The focal length in pixels of the stored picture, where the camera noted it. */
+  readonly focalPx?: number;
 }
 
 /** Kinds of file that are known but are no single picture that can be read here. */

@@ -1,3 +1,4 @@
+import { exifFocalPx } from './exif-lens';
 import { textAt, viewOf } from './header-bytes';
 import { believed, type HeaderRefusal, type PictureHeader, perInch, type SizePx, tooManyOrCut } from './header-said';
 import { scannedAs, tiffTags } from './tiff-header';
@@ -7,6 +8,7 @@ export function readJpeg(bytes: Uint8Array): PictureHeader | HeaderRefusal {
   const view = viewOf(bytes);
   let size: SizePx | undefined;
   let said: Pick<PictureHeader, 'fineness' | 'turned'> = {};
+  let camera: ReturnType<typeof tiffTags>;
   let at = 2;
   while (at + 4 <= bytes.length) {
     const marker = bytes[at + 1] as number;
@@ -22,11 +24,17 @@ export function readJpeg(bytes: Uint8Array): PictureHeader | HeaderRefusal {
       size = { heightPx: view.getUint16(at + 5), widthPx: view.getUint16(at + 7) };
     }
     if (marker === 0xe0) said = { ...said, ...jfifFineness(bytes, at) };
-    if (marker === 0xe1) said = { ...said, ...exifSays(bytes.subarray(at + 4, at + 2 + length)) };
+    if (marker === 0xe1 && textAt(bytes, at + 4, 4) === 'Exif') {
+      const block = bytes.subarray(at + 10, at + 2 + length);
+      said = { ...said, ...exifSays(block) };
+      camera ??= tiffTags(block, TAKEN_BY_CAMERA);
+    }
     // From the start of the scan on only an end marker says that the picture is whole.
     if (marker === 0xda) {
       if (!size) return { kind: 'not-a-picture' };
-      return hasEnd(bytes, at) ? { kind: 'picture', format: 'jpeg', ...size, ...said } : tooManyOrCut(size);
+      const focalPx = camera && exifFocalPx(camera, size);
+      const lens = focalPx === undefined ? {} : { focalPx };
+      return hasEnd(bytes, at) ? { kind: 'picture', format: 'jpeg', ...size, ...said, ...lens } : tooManyOrCut(size);
     }
     at += 2 + length;
   }
@@ -59,8 +67,7 @@ const TAKEN_BY_CAMERA = 0x8769;
 
 /** What EXIF says. A camera has seen no paper: what it writes of dots to the inch is only a habit. */
 function exifSays(block: Uint8Array): Pick<PictureHeader, 'fineness' | 'turned'> {
-  if (textAt(block, 0, 4) !== 'Exif') return {};
-  const tags = tiffTags(block.subarray(6));
+  const tags = tiffTags(block);
   if (!tags) return {};
   const { fineness, turned } = scannedAs(tags);
   return { ...(fineness && !tags.has(TAKEN_BY_CAMERA) ? { fineness } : {}), ...(turned ? { turned } : {}) };

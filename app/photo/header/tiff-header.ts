@@ -2,17 +2,20 @@ import { viewOf } from './header-bytes';
 import { believed, type HeaderRefusal, type PictureHeader, perInch, tooManyOrCut } from './header-said';
 
 /**
- * The tags of the first directory of a TIFF file, or of the block in which EXIF keeps what a camera knew. `undefined`
- * where it does not begin like one, or ends within that directory.
+ * The tags of the first directory of a TIFF file, or of the block in which EXIF keeps what a camera knew; or of the one
+ * that a tag of the first points `under` itself. `undefined` where it does not begin like one, or ends within it.
  *
  * See: Adobe, TIFF Revision 6.0 (1992), section 2; EXIF is laid out the same way (JEITA CP-3451, 4.6.2).
  */
-export function tiffTags(bytes: Uint8Array): ReadonlyMap<number, readonly number[]> | undefined {
+export function tiffTags(bytes: Uint8Array, under?: number): ReadonlyMap<number, readonly number[]> | undefined {
   const view = viewOf(bytes);
   if (bytes.length < 8) return undefined;
   const little = view.getUint16(0) === 0x4949;
   if ((!little && view.getUint16(0) !== 0x4d4d) || view.getUint16(2, little) !== 42) return undefined;
-  return directoryAt(view, view.getUint32(4, little), little);
+  const first = directoryAt(view, view.getUint32(4, little), little);
+  if (under === undefined) return first;
+  const [at] = first?.get(under) ?? [];
+  return at === undefined ? undefined : directoryAt(view, at, little);
 }
 
 /** Values beyond this many are never asked for: strips of a large scan. */

@@ -50,6 +50,10 @@ export const guideWords = {
       title: 'What is sewn to what',
       say: 'Front and back meet at the side. Pair the side seam with its own mirror image, as proposed, and the two are walked along each other.',
     },
+    cloth: {
+      title: 'On the cloth',
+      say: 'Two yards and a half of it are at hand. Press “Lay the pieces” and see what they take; then drag one, or lay all of it on the bias.',
+    },
     pages: {
       title: 'On paper',
       say: 'Press “Make the pages”. Every page has a square of 4 in on it, to be measured; the table of points is for brown paper.',

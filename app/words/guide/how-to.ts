@@ -19,6 +19,11 @@ export type DrawingName =
   | 'test-square'
   | 'joined-pages'
   | 'squares-carried'
+  | 'longer-by'
+  | 'round-the-body'
+  | 'cut-line'
+  | 'two-laid'
+  | 'envelope'
   | 'three-four-five';
 
 export interface HowToStep {
@@ -36,6 +41,40 @@ export interface HowTo {
 
 /** How each part of the job is done by hand and here. Measuring and cutting as is common practice. */
 export const howTos: Readonly<Record<HowToName, HowTo>> = {
+  'whole-job': {
+    title: 'The whole job in pictures',
+    why: 'From a small printed diagram to a garment that fits, one picture for each stretch of the way. The rooms along the tape stand in this order.',
+    steps: [
+      { say: 'Wearer: take the measures of the body it is for.', drawing: 'tape-at-waist' },
+      { say: 'Diagram: photograph the page from straight above, and bring the picture in.', drawing: 'camera-square' },
+      { say: 'Put the four corners on the frame of the page: the picture is squared up.', drawing: 'corner-pins' },
+      { say: 'Say how long one line is at full size, such as a quarter of the waist.', drawing: 'known-length' },
+      { say: 'Draft: trace the lines on the numbered squares, corner by corner.', drawing: 'points-on-curve' },
+      { say: 'Say what each edge is, and on which one the cloth is folded.', drawing: 'half-on-fold' },
+      { say: 'Reshape: make it longer, wider or narrower for her.', drawing: 'longer-by' },
+      { say: 'Seams: allowances stand round it, and edges that are sewn together agree.', drawing: 'cut-line' },
+      {
+        say: 'Fit: all panels together go round waist and hips, or the notebook says what is missing.',
+        drawing: 'round-the-body',
+      },
+      { say: 'A straight waist is curved, as the body needs it.', drawing: 'waist-from-cone' },
+      {
+        say: 'Mock-up: sew it in cheap cloth, pin it on the body, note every pin, and carry all of them over.',
+        drawing: 'pin-and-fold',
+      },
+      {
+        say: 'Compare: lay it over the first tracing or over another pattern, and read what differs.',
+        drawing: 'two-laid',
+      },
+      { say: 'Cloth: lay it straight or on the bias, and know how much cloth it takes.', drawing: 'grain-ways' },
+      { say: 'Paper: print it at true size and join the pages…', drawing: 'joined-pages' },
+      { say: '… or carry it by its squares to brown paper.', drawing: 'squares-carried' },
+      {
+        say: 'Before you cut: look the list over. Then file the pattern in its envelope, and a copy of the file with it.',
+        drawing: 'envelope',
+      },
+    ],
+  },
   measuring: {
     title: 'Measuring yourself alone',
     why: 'Four measures decide whether a skirt fits: waist, hip, how far the hip lies below the waist, and the length.',

@@ -1,0 +1,57 @@
+import { layFaults } from '../core/cloth/lay-check';
+import { bestLay, layStep, startLay } from '../core/cloth/lay-search';
+import type { LayTask } from '../core/cloth/lay-task';
+import { seededRandom } from '../core/cloth/seeded-random';
+
+/** What the check overlooks, as shares of the strip's height: 0.01 mm² on cloth 1 m wide. */
+const OVERLOOKED = { area: 1e-8, distance: 1e-6 };
+
+/** The length of a lay, and after how many seconds of processor time it stood. */
+interface LayAt {
+  readonly seconds: number;
+  readonly length: number;
+}
+
+/** How a laying went. */
+export interface LayRun {
+  /** The plain lay that stands at once, and the first lay, before any search. */
+  readonly plain: LayAt;
+  readonly first: LayAt;
+  readonly after: readonly LayAt[];
+  readonly steps: number;
+  readonly longestStep: number;
+  readonly faults: number;
+}
+
+/** Lays for the longest of `marks` seconds in steps, as the worker does, and reads the length at each. */
+export function layRun(task: LayTask, marks: readonly number[], seed: number): LayRun {
+  const began = coreSeconds();
+  const search = startLay(task, seededRandom(seed));
+  if (search.kind !== 'search') throw new Error(`${search.kind}: ${search.ids.join(', ')}`);
+  const now = (): LayAt => ({ seconds: coreSeconds() - began, length: search.best.length });
+  const plain = now();
+  let steps = 0;
+  let longestStep = 0;
+  let said = '';
+  const stepWhile = (goesOn: () => boolean) => {
+    for (; said !== 'shortest' && goesOn(); steps++) {
+      const from = coreSeconds();
+      said = layStep(search);
+      longestStep = Math.max(longestStep, coreSeconds() - from);
+    }
+  };
+  stepWhile(() => search.doing.kind === 'first');
+  const first = now();
+  const after = marks.map((seconds) => {
+    stepWhile(() => coreSeconds() - began < seconds);
+    return { seconds, length: search.best.length };
+  });
+  const { across } = task.ground;
+  const overlooked = { area: OVERLOOKED.area * across ** 2, distance: OVERLOOKED.distance * across };
+  return { plain, first, after, steps, longestStep, faults: layFaults(task, bestLay(search), overlooked).length };
+}
+
+/** The process's own time, for others may be using the machine; the engine's housekeeping counts too. */
+function coreSeconds(): number {
+  return process.cpuUsage().user / 1e6;
+}
