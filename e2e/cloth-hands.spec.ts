@@ -28,13 +28,13 @@ test('a piece is chosen, moved, turned and pinned by keys alone, and each time i
   await page.getByRole('application').focus();
   await page.keyboard.press('PageDown');
   await expect(
-    said.filter({ hasText: /^Panel, 1 of 2, on the fold in hand, 0\sin from the cut end, 0\sin from the fold/ }),
+    said.filter({ hasText: /^Panel, 1 of 2, on the fold 0\sin from the cut end, 0\sin from the fold/ }),
   ).toBeAttached();
   await page.keyboard.press('PageDown');
-  await expect(said.filter({ hasText: /^Panel, 2 of 2, on the fold in hand, 30\s1\/2\sin from/ })).toBeAttached();
+  await expect(said.filter({ hasText: /^Panel, 2 of 2, on the fold 30\s1\/2\sin from/ })).toBeAttached();
   await page.keyboard.press('Shift+ArrowRight');
   await page.keyboard.press('ArrowRight');
-  await expect(said.filter({ hasText: /^31\s5\/8\sin from the cut end, .* No overlaps\./ })).toBeAttached();
+  await expect(said.filter({ hasText: /31\s5\/8\sin from the cut end, .* No overlaps\./ })).toBeAttached();
   await page.keyboard.press('t');
   await expect(said.filter({ hasText: /turned over.* No overlaps\./ })).toBeAttached();
   await page.keyboard.press('p');
@@ -42,11 +42,11 @@ test('a piece is chosen, moved, turned and pinned by keys alone, and each time i
   await expect(strip(page).getByRole('button', { name: 'Take the pin out' })).toBeVisible();
   // What is pinned stays.
   await page.keyboard.press('Shift+ArrowLeft');
-  await expect(strip(page)).toContainText(/Panel 31\s5\/8\sin from the cut end/);
+  await expect(strip(page)).toContainText(/pinned 31\s5\/8\sin from the cut end/);
   await page.keyboard.press('p');
   await page.keyboard.press('Shift+ArrowLeft');
   await page.keyboard.press('Shift+ArrowLeft');
-  await expect(said.filter({ hasText: /1 fault\./ })).toBeAttached();
+  await expect(said.filter({ hasText: /1 fault in the lay\./ })).toBeAttached();
   await page.keyboard.press('Escape');
   await expect(strip(page).getByRole('button', { name: 'Pin it here' })).toBeHidden();
 });

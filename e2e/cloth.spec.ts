@@ -8,6 +8,7 @@ import { readLength } from '../core/units/read-length';
 import { drag, fittedCanvas } from './canvas';
 import { openDemo } from './demo';
 import { openToAll } from './open-to-all';
+import { readLay } from './read-lay';
 import { goTo, savedGarment } from './room';
 import { listenForTrouble } from './trouble';
 
@@ -74,23 +75,34 @@ test('the demo garment is laid straight and on the bias, compared, pinned, laid 
     });
   });
 
-  await test.step('the plan and the sheet to scale', async () => {
-    for (const [name, pages] of [
-      ['Make the plan (PDF)', 1],
-      [/^Make the sheet to scale/, 1],
-    ] as const) {
+  await test.step('the plan on one page, and the sheet to scale, measured', async () => {
+    const printed = async (name: string | RegExp) => {
       const [file] = await Promise.all([
         page.waitForEvent('download'),
         notebook(page).getByRole('button', { name }).click(),
       ]);
       const path = await file.path();
-      const info = execFileSync('pdfinfo', [path]).toString();
-      expect(Number(/Pages:\s+(\d+)/.exec(info)?.[1])).toBeGreaterThanOrEqual(pages);
-      const text = execFileSync('pdftotext', [path, '-']).toString();
-      expect(text).toContain('Linden petticoat: lay on Sprigged lawn');
-      expect(text.match(/Panel/g)?.length).toBeGreaterThanOrEqual(2);
       expect(execFileSync('pdffonts', [path]).toString()).toMatch(/DejaVuSans\S*\s+CID TrueType\s+Identity-H\s+yes/);
-    }
+      const read = readLay(path);
+      expect(read.text).toContain('Linden petticoat: lay on Sprigged lawn');
+      expect(read.text.match(/Panel/g)?.length).toBeGreaterThanOrEqual(2);
+      return read;
+    };
+    const length = Number(/Takes\s(\d+)/.exec((await strip(page).textContent()) ?? '')?.[1]);
+    const far = 4 * Math.floor(length / 4);
+    const plan = await printed('Make the plan (PDF)');
+    expect(plan.pages).toBe(1);
+    expect(plan.text).toMatch(/Panel, 1 of 2.* from the cut end/);
+    // The selvedge is as long as the lay, on the plan's own rule.
+    const inch = ((plan.rule.get(far) ?? Number.NaN) - (plan.rule.get(0) ?? Number.NaN)) / far;
+    expect(plan.levels.some((line) => Math.abs(line / inch - length) < 1)).toBe(true);
+    const scaled = await printed(/^Make the sheet to scale, 1 : 8/);
+    const on = (scaled.rule.get(40) ?? Number.NaN) - (scaled.rule.get(0) ?? Number.NaN);
+    expect(Math.abs(on - 40 / 8)).toBeLessThan(0.01);
+    expect(
+      scaled.levels.some((line) => Math.abs(line - 4) < 0.02),
+      'the line to be measured',
+    ).toBe(true);
   });
 
   const { garment } = await savedGarment(page);

@@ -1,9 +1,13 @@
 import type { ClothRefusal } from '../../core/cloth/cloth-task';
+import { piecesFrom } from '../../core/cloth/garment-laying';
 import { joinForWidth, stripInLengths, waysOut } from '../../core/cloth/ways-out';
 import type { Garment } from '../../core/garment/garment';
 import type { GarmentCloth } from '../../core/garment/garment-cloth';
+import { USUAL_ALLOWANCES, withUsualAllowances } from '../../core/garment/usual-allowances';
+import { withPiece } from '../../core/garment/with-piece';
 import { inches } from '../../core/units/inch';
 import { writeLength } from '../../core/units/write-length';
+import { useGarment } from '../state/garment-store';
 import { useTable } from '../state/table-store';
 import { Button } from '../ui/button';
 import { Card } from '../ui/card';
@@ -110,6 +114,7 @@ function Refused({ garment, cloth, lay, reasons }: HowCardProps & { readonly rea
   const { from, cloth: washed, choice } = lay.laying;
   const ways = waysOut(from, washed, choice);
   const inDraft = reasons.flatMap((reason) => ('pieceId' in reason ? [reason.pieceId] : []));
+  const lacking = garment.pieces.filter((piece) => inDraft.includes(piece.id) && withUsualAllowances(piece) !== piece);
   const tooWide = reasons.flatMap((reason) => (reason.kind === 'too-wide' ? [reason] : []));
   return (
     <>
@@ -133,6 +138,21 @@ function Refused({ garment, cloth, lay, reasons }: HowCardProps & { readonly rea
           </Note>
         );
       })}
+      {inDraft.length > 0 && (
+        <div className={styles.row}>
+          {lacking.length > 0 && (
+            <Button onPress={() => giveAllowances(lacking.map(({ id }) => id))}>
+              {words.wayAllowances(
+                writeLength(USUAL_ALLOWANCES.seam, { shownIn }),
+                writeLength(USUAL_ALLOWANCES.hem, { shownIn }),
+              )}
+            </Button>
+          )}
+          {inDraft.length < from.pieces.length && (
+            <Button onPress={() => leaveOut(garment, cloth, inDraft)}>{words.wayLeaveOut}</Button>
+          )}
+        </div>
+      )}
       {inDraft.length === 0 && (
         <div className={styles.row}>
           {ways.openedOut && (
@@ -153,9 +173,21 @@ function Refused({ garment, cloth, lay, reasons }: HowCardProps & { readonly rea
           ))}
         </div>
       )}
-      <p className={styles.small}>{words.noWay(ways)}</p>
+      {inDraft.length === 0 && <p className={styles.small}>{words.noWay(ways)}</p>}
     </>
   );
+}
+
+function giveAllowances(ids: readonly string[]): void {
+  useGarment
+    .getState()
+    .edit(words.labels.allowances, (now) => ids.reduce((after, id) => withPiece(after, id, withUsualAllowances), now));
+}
+
+/** Lays the rest: these pieces are not cut from the cloth for now. */
+function leaveOut(garment: Garment, cloth: GarmentCloth, ids: readonly string[]): void {
+  const pieceIds = piecesFrom(garment, cloth).flatMap(({ id }) => (ids.includes(id) ? [] : [id]));
+  editCloth(cloth, (now) => ({ ...now, pieceIds }));
 }
 
 interface TooWideProps {

@@ -8,7 +8,7 @@ import { useCloth } from './cloth-store';
 import { pinPlace, turnPlace } from './lay-tool';
 import { startLaying, stopLaying } from './laying';
 import { laidName } from './names';
-import { placeSaid } from './place-said';
+import { laidWay, placeSaid, saidOf } from './place-said';
 import type { ShownLay } from './shown-lay';
 
 interface LayStripProps {
@@ -101,10 +101,15 @@ function InHand({ garment, cloth, lay }: LayStripProps) {
   const worked = { garment, cloth, lay };
   return (
     <div className={styles.inHand}>
-      <p className={styles.held}>
-        <strong>{laidName(one.place.id, garment, cloth)}</strong>{' '}
-        <span className={styles.small}>{placeSaid(one, garment, cloth)}</span>
-      </p>
+      <output className={styles.held}>
+        <strong>{saidOf(one, garment, cloth)}</strong>{' '}
+        <span className={styles.small}>
+          {[placeSaid(one, garment, cloth), laidWay(one)].filter((part) => part !== '').join(', ')}
+        </span>
+        <span className="only-heard">
+          . {lay.faults.length > 0 ? words.faults(lay.faults.length) : words.noFaults}.
+        </span>
+      </output>
       <Button
         icon="turn"
         disabled={one.piece.stances.length < 2 || one.place.pinned === true}

@@ -1,5 +1,4 @@
 import { isPlace, movedTo, type PlaceKey, pinnedPlace, turned } from '../../core/cloth/lay-by-hand';
-import { faultsOf } from '../../core/cloth/lay-standing';
 import { matchedPlace } from '../../core/cloth/matched-place';
 import { beginTouching, touchingPlace } from '../../core/cloth/touching';
 import { keepLay } from '../../core/garment/cloth-edits';
@@ -10,12 +9,10 @@ import { placeInRing } from '../../core/geometry/polygon';
 import { inches, type ShownIn } from '../../core/units/inch';
 import { useGarment } from '../state/garment-store';
 import type { PointerAt, Tool } from '../table/tool';
-import { say } from '../ui/say';
 import { clothWords as words } from '../words/cloth';
 import { useCloth } from './cloth-store';
 import { stopLaying } from './laying';
-import { laidWay, placeSaid, saidOf } from './place-said';
-import { currentLay, type Shown, type ShownLay, shownOf } from './shown-lay';
+import { currentLay, type Shown, type ShownLay } from './shown-lay';
 
 /** By how much an arrow key moves a piece (mm), alone and with Shift. */
 const STEPS: Readonly<Record<ShownIn, readonly [number, number]>> = {
@@ -78,7 +75,6 @@ export function layTool(now: () => Worked): Tool {
         const step = STEPS[worked.garment.shownIn][shift ? 1 : 0];
         nudge(worked, inHand, { x: way[0] * step, y: way[1] * step });
       }
-      sayPlace(worked, inHand);
       return true;
     },
   };
@@ -136,7 +132,7 @@ function settling({ lay }: Worked, { piece, place, ring }: Shown): (to: Point, r
 }
 
 /** Takes the next piece in hand, or the one before. */
-function chooseNext({ lay, garment, cloth }: Worked, by: 1 | -1): boolean {
+function chooseNext({ lay }: Worked, by: 1 | -1): boolean {
   const { shown } = lay;
   if (shown.length === 0) return false;
   const { inHand } = useCloth.getState();
@@ -145,19 +141,7 @@ function chooseNext({ lay, garment, cloth }: Worked, by: 1 | -1): boolean {
   if (!next) return false;
   const { id, copy } = next.place;
   useCloth.setState({ inHand: { id, copy } });
-  say(words.chosen(saidOf(next, garment, cloth), placeSaid(next, garment, cloth)));
   return true;
-}
-
-/** Says where a piece lies after what was done to it, and what is wrong with the lay then. */
-function sayPlace({ garment: { id }, cloth: { id: clothId } }: Worked, key: PlaceKey): void {
-  const { garment } = useGarment.getState();
-  const cloth = garment?.cloths?.find((one) => one.id === clothId);
-  const current = garment?.id === id ? currentLay(garment, clothId) : undefined;
-  const one = current && shownOf(current.task, current.lay).find(({ place }) => isPlace(place, key));
-  if (!garment || !cloth || !current || !one) return;
-  const parts = [placeSaid(one, garment, cloth), laidWay(one), one.place.pinned ? words.pinned : ''];
-  say(words.nowAt(parts.filter((part) => part !== '').join(', '), faultsOf(current.task, current.lay).length));
 }
 
 /** Turns the piece in hand to the next way its grain allows. */

@@ -1,9 +1,8 @@
 import { isPlace, type PlaceKey } from '../../core/cloth/lay-by-hand';
 import type { LayFault } from '../../core/cloth/lay-check';
 import type { ToLay } from '../../core/cloth/lay-task';
-import { joinLine } from '../../core/cloth/piecing';
+import { placedJoin } from '../../core/cloth/placed-join';
 import { ringCentre } from '../../core/cloth/ring-middle';
-import { inStance } from '../../core/cloth/stance-outline';
 import { lineStyles } from '../../core/drawing/line-styles';
 import type { PieceJoin } from '../../core/garment/garment-cloth';
 import { boxOfPoints } from '../../core/geometry/bounds';
@@ -118,21 +117,15 @@ function paintJoin(
   { piece, place }: Shown,
   { ground: { px }, joins }: { readonly ground: Ground; readonly joins: readonly PieceJoin[] },
 ): void {
-  const line = joinLine(piece, joins);
-  const stance = piece.stances[place.stance];
-  if (!line || !stance) return;
-  const corner = boxOfPoints(piece.outline.map((point) => inStance(point, stance)));
-  if (!corner) return;
+  const line = placedJoin(piece, place, joins);
+  if (!line) return;
+  const [from, to] = line;
   ink.strokeStyle = canvasColours.ink;
   ink.lineWidth = lineStyles.stitch.width * PX_A_WIDTH * px;
   ink.setLineDash([8 * px, 4 * px]);
   ink.beginPath();
-  line.forEach((point, i) => {
-    const { x, y } = inStance(point, stance);
-    const at = { x: x - corner.minX + place.at.x, y: y - corner.minY + place.at.y };
-    if (i === 0) ink.moveTo(at.x, at.y);
-    else ink.lineTo(at.x, at.y);
-  });
+  ink.moveTo(from.x, from.y);
+  ink.lineTo(to.x, to.y);
   ink.stroke();
   ink.setLineDash([]);
 }
@@ -191,7 +184,9 @@ function paintPin(
   ink.save();
   ink.translate(at.x, at.y);
   ink.rotate(angle);
-  ink.translate(0, below + 16 * px);
+  // Below the grain line, or beside it where that stands upright.
+  if (below > 10 * px) ink.translate(26 * px, 0);
+  else ink.translate(0, 16 * px);
   ink.scale(px, px);
   ink.strokeStyle = canvasColours.ink;
   ink.fillStyle = canvasColours.chalk;

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { placedJoin } from '../../core/cloth/placed-join';
 import { ringCentre } from '../../core/cloth/ring-middle';
 import type { Garment } from '../../core/garment/garment';
 import type { GarmentCloth } from '../../core/garment/garment-cloth';
@@ -76,6 +77,7 @@ function laidCloth(garment: Garment, cloth: GarmentCloth, { shown, task, standin
     kept: task?.ground.kept ?? [],
     pieces: shown.map(({ ring, place, piece }) => ({
       ring,
+      join: placedJoin(piece, place, cloth.pieced ?? []),
       middle: ringCentre(ring),
       turn: piece.stances[place.stance]?.turn ?? 0,
       name: laidName(place.id, garment, cloth),

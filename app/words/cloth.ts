@@ -43,6 +43,7 @@ export const clothWords = {
     strip: 'change a strip',
     join: 'join a piece',
     unjoin: 'cut a piece whole again',
+    allowances: 'give the usual allowances',
     grain: 'lay with another grain',
     width: 'lay on another width',
     price: 'change what the cloth costs',
@@ -102,9 +103,6 @@ export const clothWords = {
   onFold: 'on the fold',
   copyOf: (copy: number, of: number) => (of > 1 ? `${copy + 1} of ${of}` : ''),
   place: (x: string, y: string, edge: 'fold' | 'selvedge') => `${x} from the cut end, ${y} from the ${edge}`,
-  chosen: (name: string, place: string) => `${name} in hand, ${place}.`,
-  nowAt: (place: string, faults: number) =>
-    `${place}. ${faults === 0 ? 'No overlaps.' : faults === 1 ? '1 fault.' : `${faults} faults.`}`,
 
   // The cloth
   cloth: 'The cloth',
@@ -256,6 +254,9 @@ export const clothWords = {
         return `${name} takes ${writeLength(reason.needs, { shownIn, step: 'eighth' })} across, and the cloth has ${writeLength(reason.across, { shownIn, step: 'eighth' })} as it lies.`;
     }
   },
+  wayAllowances: (seam: string, hem: string) =>
+    `Put ${seam} beside every edge that has no allowance yet, ${hem} at hems`,
+  wayLeaveOut: 'Leave these out, lay the rest',
   wayOpened: 'Open the cloth out',
   wayGrain: (grain: LaidGrain) => `Lay it on the ${grains[grain]}`,
   wayWidth: (width: number, shownIn: ShownIn) => `Use ${writeLength(width, { shownIn })} cloth`,

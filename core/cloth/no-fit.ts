@@ -19,6 +19,9 @@ const GRID_SHARE = 2 ** -29;
 /** The angles of further tries, in radians: no multiples of anything a drafter would draw. */
 const ODD_ANGLES = [0.7331, 1.9117];
 
+/** So many steps of the grid wide is a slit that only the rounding has left between two parts of an area. */
+const SLIT = 8;
+
 /** How far beside a side it is asked what lies there, as a share of the size of the sums. */
 const BESIDE = 1e-6;
 
@@ -35,14 +38,15 @@ export function noFit(stays: Ring, moves: Ring): Ring[] {
   const size = runs.flat().reduce((most, { x, y }) => Math.max(most, Math.abs(x), Math.abs(y)), 0);
   if (size === 0) return [];
   const decimals = Math.max(0, Math.min(8, Math.floor(-Math.log10(size * GRID_SHARE))));
-  let rings: Ring[] = unionD(runs, [], FillRule.NonZero, decimals);
+  const narrow = SLIT / 10 ** decimals;
+  const united = (of: readonly Ring[]) => withoutSlits(unionD(of as Point[][], [], FillRule.NonZero, decimals), narrow);
+  let rings = united(runs);
   for (const angle of ODD_ANGLES) {
     if (agrees(rings, runs, BESIDE * size)) break;
     const about = rotationAbout({ x: 0, y: 0 }, angle);
     const back = rotationAbout({ x: 0, y: 0 }, -angle);
     const slanted = runs.map((run) => run.map((point) => transformPoint(about, point)));
-    const again = unionD(slanted, [], FillRule.NonZero, decimals);
-    rings = again.map((ring) => ring.map((point) => transformPoint(back, point)));
+    rings = united(slanted).map((ring) => ring.map((point) => transformPoint(back, point)));
   }
   return rings;
 }
@@ -90,6 +94,40 @@ export function depthInConvex(ring: Ring, point: Point): number {
     depth = Math.min(depth, ((b.x - a.x) * (point.y - a.y) - (b.y - a.y) * (point.x - a.x)) / length);
   }
   return depth;
+}
+
+/** The rings without the slits that rounding has left in them: where a ring runs back on itself, and rings without area. */
+function withoutSlits(rings: readonly Ring[], narrow: number): Ring[] {
+  return rings.map((ring) => withoutFolds(ring, narrow)).filter((ring) => ring.length > 2);
+}
+
+function withoutFolds(ring: Ring, narrow: number): Ring {
+  const left = [...ring];
+  // Each corner is asked again when a neighbour of it has gone.
+  for (let k = 0, asked = 0; asked < left.length && left.length > 2; ) {
+    const count = left.length;
+    const at = k % count;
+    if (isFold(left[(at + count - 1) % count] as Point, left[at] as Point, left[(at + 1) % count] as Point, narrow)) {
+      left.splice(at, 1);
+      k = at + left.length - 1;
+      asked = 0;
+    } else {
+      k = at + 1;
+      asked++;
+    }
+  }
+  return left;
+}
+
+/** Whether a ring does nothing at a corner but come back the way it went. */
+function isFold(before: Point, corner: Point, after: Point, narrow: number): boolean {
+  const [inX, inY] = [corner.x - before.x, corner.y - before.y];
+  const [outX, outY] = [after.x - corner.x, after.y - corner.y];
+  const [inLength, outLength] = [Math.hypot(inX, inY), Math.hypot(outX, outY)];
+  if (inLength <= narrow || outLength <= narrow) return true;
+  // How far the shorter of the two stands off the line of the longer.
+  const off = Math.abs(inX * outY - inY * outX) / Math.max(inLength, outLength);
+  return inX * outX + inY * outY < 0 && off <= narrow;
 }
 
 /** Whether on both sides of every side, of the rings and of the runs, both say the same: within, and once, or not. */

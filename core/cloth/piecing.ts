@@ -96,12 +96,14 @@ function otherHand(id: string): string {
   return `${id}/mirrored`;
 }
 
-/** What is laid of a piece that is joined: the first part as the piece itself, on the fold if it was, and the second free. */
+/** What is laid of a piece that is joined: the part on the fold, or the larger one, as the piece itself, and the other free. */
 function piecedParts(piece: ToLay, { parts: [first, second] }: Piecing): [ToLay, ToLay] {
-  const { onFold: _, ...free } = piece;
+  const { onFold, ...free } = piece;
+  const isSecond = onFold === undefined && Math.abs(ringArea(second)) > Math.abs(ringArea(first));
+  const [main, other] = isSecond ? [second, first] : [first, second];
   return [
-    { ...piece, outline: first },
-    { ...free, id: `${piece.id}/pieced`, outline: second },
+    { ...piece, outline: main },
+    { ...free, id: `${piece.id}/pieced`, outline: other },
   ];
 }
 

@@ -1,5 +1,6 @@
 /** A lay on paper: a plan on one page, or a sheet to scale on as many pages as its length needs. */
 import type { PaperChoice } from '../garment/garment';
+import { boxOfPoints } from '../geometry/bounds';
 import type { Point } from '../geometry/point';
 import { sheetChoiceOf, sheetOf } from './page-sizes';
 import { type PaperFonts, PdfDocument } from './pdf-document';
@@ -12,6 +13,8 @@ interface LaidPiece {
   readonly middle: Point;
   readonly turn: number;
   readonly name: string;
+  /** Where it is joined to its other part. */
+  readonly join?: readonly [Point, Point] | undefined;
 }
 
 /** The cloth along x as it lies, what is on it, and what its sides are called. */
@@ -54,6 +57,9 @@ const LEADING = 4.2;
 const RULE = 7;
 const HEAD = 12;
 const FOOT = 6;
+
+/** A grain line less than twice this long (mm) could not be read and is left away. */
+const LEAST_ARROW = 3;
 
 /** Beside a sheet to scale stands a line so long on paper, to be measured (mm): 4 in. */
 const CHECK = 101.6;
@@ -126,25 +132,28 @@ function inkPart(document: PdfDocument, ink: Ink, { laid, said, part, at, factor
   const [width, height] = [long * factor, wide * factor];
   ink.save().clip(at.x - 0.5, at.y - 0.5, width + 1, height + 1);
   for (const ring of laid.kept) inkHatched(ink, ring.map(onPage));
-  for (const { ring } of laid.pieces) {
+  for (const { ring, join } of laid.pieces) {
     ink.fill(ring.map(onPage), 0.92);
     inkRing(ink, ring.map(onPage), 0.5);
+    if (!join) continue;
+    const [a, b] = [onPage(join[0]), onPage(join[1])];
+    ink.pen(0.25, [3, 1.5]).line(a.x, a.y, b.x, b.y);
   }
-  for (const { middle, turn, name } of laid.pieces) {
+  for (const { ring, middle, turn, name } of laid.pieces) {
+    const box = boxOfPoints(ring.map(onPage));
+    if (!box) continue;
+    const [w, h] = [box.maxX - box.minX, box.maxY - box.minY];
     const place = onPage(middle);
-    const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
-    ink.pen(0.25).line(place.x - 7 * cos, place.y - 7 * sin, place.x + 7 * cos, place.y + 7 * sin);
-    for (const end of [-1, 1]) {
-      const tip = { x: place.x + 7 * end * cos, y: place.y + 7 * end * sin };
-      for (const side of [-1, 1]) {
-        const back = { x: -1.6 * end, y: 0.8 * side };
-        ink.line(tip.x, tip.y, tip.x + back.x * cos - back.y * sin, tip.y + back.x * sin + back.y * cos);
-      }
-    }
-    document.text(ink, name, place.x, place.y - 1.4 - 7 * Math.abs(sin), {
-      size: TEXT,
+    const half = Math.min(7, 0.3 * Math.min(w, h));
+    if (half >= LEAST_ARROW) inkGrain(ink, place, turn, half);
+    const text = fittedText(document, name, { width: Math.max(w, h) - 2, size: TEXT, least: 1.7, weight: 'bold' });
+    const isUpright = h > w;
+    const over = half >= LEAST_ARROW ? 1.4 + half * Math.abs(Math.sin(turn)) : -text.size / 3;
+    document.text(ink, text.text, place.x, place.y - over, {
+      size: text.size,
       weight: 'bold',
       align: 'middle',
+      ...(isUpright && half < LEAST_ARROW ? { angle: -Math.PI / 2 } : {}),
     });
   }
   ink.restore();
@@ -167,6 +176,19 @@ function inkPart(document: PdfDocument, ink: Ink, { laid, said, part, at, factor
     const x = at.x + (i * step - from.x) * factor;
     ink.pen(0.25, [], 0.2).line(x, at.y - 1.5, x, at.y);
     document.text(ink, written[i] ?? '', x, at.y - 2, { size: 2.2, grey: 0.2, align: 'middle' });
+  }
+}
+
+/** The straight of the grain, an arrow at both ends. */
+function inkGrain(ink: Ink, place: Point, turn: number, half: number): void {
+  const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
+  ink.pen(0.25).line(place.x - half * cos, place.y - half * sin, place.x + half * cos, place.y + half * sin);
+  for (const end of [-1, 1]) {
+    const tip = { x: place.x + half * end * cos, y: place.y + half * end * sin };
+    for (const side of [-1, 1]) {
+      const back = { x: -1.6 * end, y: 0.8 * side };
+      ink.line(tip.x, tip.y, tip.x + back.x * cos - back.y * sin, tip.y + back.x * sin + back.y * cos);
+    }
   }
 }
 

@@ -46,6 +46,23 @@ it('depthIn(area, dx, dy) is 0 just where no two convex parts overlap, level wit
   expect(convexParts(table.shapes[0]?.ring ?? [])).toHaveLength(3);
 });
 
+it('depthIn(area, dx, dy) finds no way through where shapes only just go past one another: a slit of rounding is none', () => {
+  const table = layTable(shapes0);
+  for (const [stays, a] of table.shapes.entries()) {
+    for (const [moves, b] of table.shapes.entries()) {
+      const area = noFitOf(table, stays, moves);
+      const sums = sumsOfParts(a.ring, b.ring);
+      // The corners of these shapes stand on whole numbers, and so do the places where they only just go past.
+      for (let dx = -14; dx <= 14; dx++) {
+        for (let dy = -12; dy <= 12; dy++) {
+          const depth = Math.max(...sums.map((part) => depthInConvex(part, { x: dx, y: dy })));
+          if (depth > 0.5) expect(depthIn(area, dx, dy)).toBeGreaterThan(0.4);
+        }
+      }
+    }
+  }
+});
+
 it('depthIn(area, dx, dy) is the distance to the nearest of all sides inside, in every cell of a hollow curved area', () => {
   const wavy = Array.from({ length: 90 }, (_, k): Point => {
     const t = (2 * Math.PI * k) / 90;

@@ -79,7 +79,7 @@ describe('joinedParts(piece, joins)', () => {
       const box = boxOfPoints(outline);
       return Math.round((box?.maxY ?? 0) - (box?.minY ?? 0));
     });
-    expect(high).toEqual([312, 112, 112, 312]);
+    expect(high).toEqual([312, 112, 312, 112]);
     expect(joinedParts({ ...left, id: 'b' }, [join])).toHaveLength(1);
   });
 
