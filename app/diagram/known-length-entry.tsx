@@ -141,7 +141,9 @@ function Measures({ known, map, shownIn, disagrees }: MeasuresProps) {
   return (
     <>
       {!disagrees && <Note tone="good">{sentence}</Note>}
-      {line.byOthers !== undefined && <p className={styles.hint}>{words.asRead(write(line.byOthers))}</p>}
+      {map.kind === 'map' && map.scaleBy === 'own' && (
+        <p className={styles.hint}>{words.asRead(write(line.byOthers))}</p>
+      )}
     </>
   );
 }

@@ -3,12 +3,14 @@ import type { PhotoPoint } from '../../core/geometry/point';
 import { useGarment } from '../state/garment-store';
 import { useTable } from '../state/table-store';
 import type { Drag, PointerAt, Tool } from '../table/tool';
+import { hushNow } from '../ui/say';
 import { diagramWords as words } from '../words/diagram';
 import { diagramOf, editDiagram } from './change-diagram';
 import { useDesk } from './desk-store';
 
 /** Begins to ask for a place that is seen in two pictures: first in the half to be laid, then in the one it is laid onto. */
 export function beginMatching(diagramId: string, otherId: string): void {
+  hushNow();
   useTable.getState().setView('photo', undefined);
   useDesk.setState({
     matching: { diagramId, otherId, here: undefined },

@@ -3,6 +3,7 @@ import { distance, move, type PhotoPoint, type Point, vectorBetween } from '../.
 import { useGarment } from '../state/garment-store';
 import { useTable } from '../state/table-store';
 import type { Drag, KeyPress, PointerAt, Tool } from '../table/tool';
+import { hushNow } from '../ui/say';
 import { diagramWords as words } from '../words/diagram';
 import { arrowStep } from './arrow-step';
 import {
@@ -35,14 +36,15 @@ function takeHold(diagram: Diagram, face: Face, at: PointerAt): Drag | undefined
   const end = lengthEndAt(diagram, face, at);
   // Where both lie in one place the corner goes first, unless she has just chosen that known length.
   const corner = end && isChosen(end.known) ? undefined : cornerAt(diagram, face, at);
-  if (corner !== undefined) {
+  const found = end && isChosen(end.known) ? undefined : sidePlaceAt(diagram, face, at);
+  // A ring close to a corner is taken by a press that is nearer to it than to the corner.
+  if (corner !== undefined && !(found && isNearer(found.at, corner, diagram, at))) {
     useDesk.setState({ corner, sidePlace: undefined });
     return dragPoint(at, face, (diagram.squareUp as { corners: Quad }).corners[corner], {
       label: words.labels.corner(words.square.corner[corner]),
       change: (photo) => moveCorner(diagram.id, corner, photo),
     });
   }
-  const found = end && isChosen(end.known) ? undefined : sidePlaceAt(diagram, face, at);
   if (found) {
     useDesk.setState({ corner: undefined, sidePlace: found.place });
     return dragPoint(at, face, found.at, {
@@ -57,6 +59,10 @@ function takeHold(diagram: Diagram, face: Face, at: PointerAt): Drag | undefined
     label: words.labels.moveLength,
     change: (photo, now) => moveLengthEnd(diagram.id, known.id, which, endAtTick(photo, face, now)),
   });
+}
+
+function isNearer(ring: PhotoPoint, corner: 0 | 1 | 2 | 3, { squareUp }: Diagram, { world }: PointerAt): boolean {
+  return squareUp.kind === 'rectangle' && distance(ring, world) < distance(squareUp.corners[corner], world);
 }
 
 function isChosen(known: KnownLength): boolean {
@@ -80,6 +86,7 @@ function dragPoint(from: PointerAt, face: Face, start: PhotoPoint, { label, chan
     if (photo) drag(change(photo, at));
   };
   beginDrag(label);
+  hushNow();
   useDesk.setState({ held: true });
   return {
     move(at) {

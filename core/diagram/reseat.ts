@@ -25,13 +25,19 @@ export function carryPieces(before: Garment, after: Garment): Garment {
     if (piece.diagramId === undefined) return piece;
     const halves = halvesOf(before.diagrams, piece.diagramId).filter(({ id }) => from.has(id) && to.has(id));
     if (!halves.some(({ id }) => hasMoved(id))) return piece;
-    moved = true;
-    return carried(piece, (point) => {
+    let hasFollowed = false;
+    const followed = carried(piece, (point) => {
       const owner = halves.find(({ id }) => liesOn(from.get(id), point)) ?? halves.at(-1);
-      const [a, b] = [owner && from.get(owner.id), owner && to.get(owner.id)];
+      if (!owner || !hasMoved(owner.id)) return point;
+      const [a, b] = [from.get(owner.id), to.get(owner.id)];
       const seen = a && tableToPhoto(a, point);
+      hasFollowed = true;
       return (b && seen && photoToTable(b, seen)) ?? point;
     });
+    // A half that lies otherwise now moves nothing that was traced on the other.
+    if (!hasFollowed) return piece;
+    moved = true;
+    return followed;
   });
   return moved ? { ...after, pieces } : after;
 }

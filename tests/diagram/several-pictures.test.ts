@@ -202,6 +202,17 @@ describe('two halves joined over a gutter', () => {
       diagrams,
       printed.map((place) => at(sheet, place)),
     );
+    // A piece on the first half alone stays as it is when the second is laid otherwise.
+    const alone = garmentWith(
+      diagrams,
+      [
+        { x: 300, y: 400 },
+        { x: 900, y: 500 },
+        { x: 700, y: 900 },
+      ].map((place) => at(sheet, place)),
+    );
+    const unjoined = { ...two, joined: { diagramId: 'one', pairs: [], size: 'fitted' } } as const;
+    expect(carryPieces(alone, { ...alone, diagrams: [one, unjoined] }).pieces).toBe(alone.pieces);
     // The second half is moved on its own: its matching places were 40 pixels too high.
     const shifted = pairs.map(({ here, there }) => ({ here, there: { ...there, y: there.y + 40 } }));
     const mended = { ...two, joined: { diagramId: 'one', pairs: shifted, size: 'fitted' } } as const;
