@@ -148,7 +148,7 @@ it('a whole shelf comes back on an empty device as it was: garments, versions, p
   const shelf = await program.wholeShelf();
   if (shelf.kind !== 'shelf') throw new Error(shelf.kind);
   const { file } = shelf;
-  expect([shelf.count, shelf.leftOut]).toEqual([2, []]);
+  expect([shelf.ids.length, shelf.leftOut]).toEqual([2, []]);
 
   program = { ...(await emptyBrowser()), ...(await import('../../app/storage/bring-many')) };
   expect(await program.listShelf()).toEqual([]);
