@@ -8,7 +8,12 @@ test('every package that is served is listed with its licence, without a network
   await page.getByText('What Inchsquare is made of').click();
   const { dependencies } = JSON.parse(await readFile('package.json', 'utf8'));
   for (const [name, version] of Object.entries(dependencies)) {
-    await expect(page.locator('summary, p').filter({ hasText: `${name} ${version}, ` }).first()).toBeVisible();
+    await expect(
+      page
+        .locator('summary, p')
+        .filter({ hasText: `${name} ${version}, ` })
+        .first(),
+    ).toBeVisible();
   }
   await page.locator('summary', { hasText: 'libheif-js' }).click();
   await expect(page.getByText('GNU LESSER GENERAL PUBLIC LICENSE').first()).toBeVisible();
