@@ -94,3 +94,19 @@ export function byTouch(page: Page): Hand {
     toggle: (box) => box.tap(),
   };
 }
+
+/** Pressing with the mouse and writing with the keyboard. */
+export function byMouse(): Hand {
+  return {
+    press: (target) => target.click(),
+    async write(field, text) {
+      await field.fill(text);
+      await field.press('Enter');
+    },
+    choose: (radio) => radio.check(),
+    async pick(list, words) {
+      await list.selectOption({ label: words });
+    },
+    toggle: (box) => box.click(),
+  };
+}

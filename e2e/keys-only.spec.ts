@@ -1,70 +1,13 @@
 import { expect, test } from '@playwright/test';
-import {
-  lindenCorners,
-  lindenCornersInPhoto,
-  lindenFrame,
-  lindenFrameInPhoto,
-  lindenHemThrough,
-  lindenSideThrough,
-} from '../app/demo/linden-panel';
-import type { Point } from '../core/geometry/point';
 import { inches } from '../core/units/inch';
 import { byKeys } from './by-hand';
+import { byNumbers } from './by-numbers';
 import { wholeJob } from './whole-job';
 
 test.describe.configure({ timeout: 240_000 });
 
 test('the whole job by keys alone, from the picture to the pages and the file', async ({ page }) => {
   const hand = byKeys(page);
-  const notebook = page.getByRole('complementary', { name: 'Notebook' });
-  const off = await wholeJob(page, hand, {
-    async squareUp() {
-      await hand.press(page.getByText('The corners as numbers'));
-      for (const [index, name] of ['Top left', 'Top right', 'Bottom right', 'Bottom left'].entries()) {
-        const corner = lindenFrameInPhoto[index];
-        if (!corner) throw new Error('a frame has four corners');
-        await hand.write(page.getByLabel(`${name}, pixels across`), corner.x.toFixed(0));
-        await hand.write(page.getByLabel(`${name}, pixels down`), corner.y.toFixed(0));
-      }
-    },
-    async drawLine() {
-      await hand.press(page.getByRole('button', { name: 'Place it by numbers' }));
-    },
-    async mendLines() {
-      for (const [index, ends] of [
-        [0, 1],
-        [0, 3],
-      ].entries()) {
-        const entry = page.getByRole('listitem').filter({ hasText: `Known length ${index + 1}` });
-        await hand.press(entry.locator('summary'));
-        for (const [end, corner] of [
-          ['First end', ends[0]],
-          ['Other end', ends[1]],
-        ] as const) {
-          const place = lindenCornersInPhoto[corner ?? 0];
-          await hand.write(entry.getByLabel(`${end}, pixels across`), (place?.x ?? 0).toFixed(0));
-          await hand.write(entry.getByLabel(`${end}, pixels down`), (place?.y ?? 0).toFixed(0));
-        }
-      }
-    },
-    async trace() {
-      const put = async (place: Point, kind: RegExp) => {
-        await hand.choose(page.getByRole('radio', { name: kind }));
-        // The table begins at the corner of the frame.
-        const [corner] = lindenFrame;
-        await hand.write(notebook.getByLabel('Across', { exact: true }), `${(place.x - corner.x) / inches(1)}`);
-        await hand.write(notebook.getByLabel('Down', { exact: true }), `${(place.y - corner.y) / inches(1)}`);
-        await hand.press(notebook.getByRole('button', { name: 'Put it down' }));
-      };
-      const [a, b, c, d] = lindenCorners;
-      await put(a, /Corner/);
-      await put(b, /Corner/);
-      for (const point of lindenSideThrough) await put(point, /Along a curve/);
-      await put(c, /Corner/);
-      for (const point of lindenHemThrough) await put(point, /Along a curve/);
-      await put(d, /Corner/);
-      await hand.press(page.getByRole('button', { name: 'Done' }));
-    },
-  });
+  const off = await wholeJob(page, hand, byNumbers(page, hand));
   expect(off).toBeLessThan(inches(1 / 16));
 });

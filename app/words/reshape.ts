@@ -1,3 +1,5 @@
+import { MOST_HINGED, MOST_SLASHES } from '../../core/shaping/slashes';
+
 /** Words of the Reshape room. */
 export const reshapeWords = {
   tableLabel: 'The pieces, and over them the change you are trying. Press a piece, then an edge of it, to choose it.',
@@ -223,6 +225,7 @@ export const reshapeWords = {
       crosses: 'With so much the outline would cross itself. Take less, or more slashes.',
       'in-the-way': 'A corner or a point lies in the way of what would be folded away.',
       'not-met': 'That length cannot be reached with these slashes. Take more of them, or less.',
+      'too-many': `No more than ${MOST_HINGED} slashes with a hinge, or ${MOST_SLASHES} without one, can be made at once. Take fewer.`,
     },
   },
   fullness: {
@@ -263,6 +266,7 @@ export const reshapeWords = {
       'too-wide': 'So much cannot be let in here.',
       crosses: 'With so much the outline would cross itself.',
       'not-met': 'That width cannot be reached here.',
+      'too-many': `No more than ${MOST_HINGED} pleats that taper to nothing, or ${MOST_SLASHES} of even depth, can be let in at once. Take fewer.`,
     },
   },
   newDart: {

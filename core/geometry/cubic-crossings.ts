@@ -28,8 +28,14 @@ const LEAF = 0.02;
 /** Arcs both smaller than this are never halved again. */
 const SMALLEST = 1e-7;
 
+/** Nor are arcs of so small a share of their curve, however far it reaches: numbers are no finer. */
+const FINEST = 1e-15;
+
 /** Pairs of arcs looked at before giving up: some hundred times what an ordinary pair of curves needs. */
 const MOST_PAIRS = 40_000;
+
+/** Two different cubics have nine places in common at most; so many finds are rounding, on curves that reach too far for it. */
+const MOST_FOUND = 200;
 
 /** Nothing is looked for on curves that reach further than this, in mm, or are no numbers: squares would overflow. */
 const TOO_FAR = 1e100;
@@ -55,17 +61,19 @@ export function cubicCrossings(first: Cubic, second: Cubic): ParameterPair[] {
 }
 
 function seek(search: Search, a: Arc, a0: number, a1: number, b: Arc, b0: number, b1: number): void {
-  if (++search.pairs > MOST_PAIRS || apart(a, b, TOUCHING)) return;
+  if (++search.pairs > MOST_PAIRS || search.found.length > MOST_FOUND || apart(a, b, TOUCHING)) return;
   const sizeA = sizeOf(a);
   const sizeB = sizeOf(b);
   if (sideOf(a, b) !== 0 && cross(search, a0, a1, b0, b1)) return;
   if (sizeA < LEAF && sizeB < LEAF && touch(search, a0, a1, b0, b1)) return;
-  if (sizeA < SMALLEST && sizeB < SMALLEST) return;
+  const halvesA = sizeA >= SMALLEST && a1 - a0 > FINEST;
+  const halvesB = sizeB >= SMALLEST && b1 - b0 > FINEST;
+  if (!halvesA && !halvesB) return;
 
-  if (sizeA >= sizeB / 2 && sizeA >= SMALLEST) {
+  if (halvesA && (sizeA >= sizeB / 2 || !halvesB)) {
     const am = (a0 + a1) / 2;
     const [head, tail] = halves(a);
-    if (sizeB >= sizeA / 2 && sizeB >= SMALLEST) {
+    if (halvesB && sizeB >= sizeA / 2) {
       const bm = (b0 + b1) / 2;
       const [early, late] = halves(b);
       seek(search, head, a0, am, early, b0, bm);

@@ -108,12 +108,15 @@ export function subPath(path: Path, from: number, to: number): Path | undefined 
 
 /** The place of a path nearest to `point`; of equally near ones the first along the path. */
 export function nearestOnPath(path: Path, point: Point): NearestOnPath {
-  let best = { ...nearestOnSegment(segmentOf(path, 0), point), segmentIndex: 0 };
-  for (let i = 1; i < path.length; i++) {
-    const segment = segmentOf(path, i);
-    if (distanceToBox(segmentBounds(segment), point) >= best.distance) continue;
-    const here = nearestOnSegment(segment, point);
-    if (here.distance < best.distance) best = { ...here, segmentIndex: i };
+  // Begun where the box is nearest, few of the others can be nearer.
+  const least = path.map((segment) => distanceToBox(segmentBounds(segment), point));
+  const first = Math.max(0, least.indexOf(Math.min(...least)));
+  let best = { ...nearestOnSegment(segmentOf(path, first), point), segmentIndex: first };
+  for (let i = 0; i < path.length; i++) {
+    if (i === first || (least[i] as number) > best.distance) continue;
+    const here = nearestOnSegment(segmentOf(path, i), point);
+    const isNearer = here.distance < best.distance || (here.distance === best.distance && i < best.segmentIndex);
+    if (isNearer) best = { ...here, segmentIndex: i };
   }
   const { segmentIndex, t } = best;
   const along = pathLength(path.slice(0, segmentIndex)) + partLength(segmentOf(path, segmentIndex), 0, t);

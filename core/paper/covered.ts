@@ -27,19 +27,17 @@ export function coveredBy(places: readonly Point[]): Covered {
   }
   const waiting = [0];
   cells[0] = 0;
+  const flow = (cell: number) => {
+    if (cells[cell] !== 1) return;
+    cells[cell] = 0;
+    waiting.push(cell);
+  };
   for (let cell = waiting.pop(); cell !== undefined; cell = waiting.pop()) {
     const column = cell % wide;
-    const next = [
-      cell - wide,
-      cell + wide,
-      ...(column > 0 ? [cell - 1] : []),
-      ...(column < wide - 1 ? [cell + 1] : []),
-    ];
-    for (const other of next) {
-      if (cells[other] !== 1) continue;
-      cells[other] = 0;
-      waiting.push(other);
-    }
+    flow(cell - wide);
+    flow(cell + wide);
+    if (column > 0) flow(cell - 1);
+    if (column < wide - 1) flow(cell + 1);
   }
   return { left, top, wide, high, cells };
 }

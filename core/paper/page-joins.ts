@@ -1,5 +1,6 @@
 import type { PrintedJoin } from '../garment/printed';
-import { distance, type Point, type TablePoint } from '../geometry/point';
+import type { TablePoint } from '../geometry/point';
+import { type Crowd, crowdOf } from './crowd';
 import { letters, lettersRead } from './letters';
 import type { Page, PagePlan } from './page-plan';
 
@@ -48,12 +49,15 @@ export function pageJoins(plan: PagePlan, printed: readonly PrintedJoin[] = []):
   let marks = Math.max(0, ...used.filter((mark) => /^[a-z]+$/.test(mark)).map((mark) => lettersRead(mark) + 1));
   const shown = (over: Page, under: Page) =>
     printed.find((join) => join.over === over.label && join.under === under.label)?.marks;
+  const crowd = crowdOf(plan.ink);
+  const byCell = new Map(pages.map((page) => [page.row * plan.columns + page.column, page]));
   return pages.flatMap((over): Join[] => {
     const joins: Join[] = [];
     const left = origin.x + over.column * step.across + overlap / 2;
     const top = origin.y + over.row * step.down + overlap / 2;
-    const beside = pages.find((one) => one.row === over.row && one.column === over.column + 1);
-    const below = pages.find((one) => one.row === over.row + 1 && one.column === over.column);
+    const cell = over.row * plan.columns + over.column;
+    const beside = over.column + 1 < plan.columns ? byCell.get(cell + 1) : undefined;
+    const below = byCell.get(cell + plan.columns);
     if (beside) {
       const x = left + step.across;
       const at = (share: number) => ({ x, y: top + share * step.down });
@@ -67,9 +71,9 @@ export function pageJoins(plan: PagePlan, printed: readonly PrintedJoin[] = []):
           shown(over, beside) ??
           SHARES.map((shares) => {
             numbers += 1;
-            return { at: freest(plan.ink, shares.map(at)), mark: String(numbers) };
+            return { at: freest(crowd, shares.map(at)), mark: String(numbers) };
           }),
-        wordsAt: freest(plan.ink, WORDS.map(at), WORDS_ROOM),
+        wordsAt: freest(crowd, WORDS.map(at), WORDS_ROOM),
       });
     }
     if (below) {
@@ -85,9 +89,9 @@ export function pageJoins(plan: PagePlan, printed: readonly PrintedJoin[] = []):
           shown(over, below) ??
           SHARES.map((shares) => {
             marks += 1;
-            return { at: freest(plan.ink, shares.map(at)), mark: letters(marks - 1).toLowerCase() };
+            return { at: freest(crowd, shares.map(at)), mark: letters(marks - 1).toLowerCase() };
           }),
-        wordsAt: freest(plan.ink, WORDS.map(at), WORDS_ROOM),
+        wordsAt: freest(crowd, WORDS.map(at), WORDS_ROOM),
       });
     }
     return joins;
@@ -95,7 +99,7 @@ export function pageJoins(plan: PagePlan, printed: readonly PrintedJoin[] = []):
 }
 
 /** The place with least of the drawing about it; of equals the first. */
-function freest(ink: readonly Point[], places: readonly TablePoint[], room = ROOM): TablePoint {
-  const crowds = places.map((place) => ink.filter((one) => distance(one, place) < room).length);
+function freest(crowd: Crowd, places: readonly TablePoint[], room = ROOM): TablePoint {
+  const crowds = places.map((place) => crowd(place, room));
   return places[crowds.indexOf(Math.min(...crowds))] as TablePoint;
 }

@@ -4,7 +4,7 @@ import { type Box, boxOfPoints, growBox, unionBox } from '../geometry/bounds';
 import { flattenPath } from '../geometry/flatten';
 import { pathBounds } from '../geometry/path';
 import { between, distance, type Point, type TablePoint } from '../geometry/point';
-import { LONGEST_PAGE, marginsOf, sheetOf } from './page-sizes';
+import { LONGEST_PAGE, marginsOf, sheetOf, UPRIGHT } from './page-sizes';
 import { cellsAt, type Grid, pagesNeeded } from './pages-needed';
 import { TEST_SQUARE } from './paper-findings';
 import { sheetName } from './sheet-names';
@@ -47,8 +47,9 @@ const CLEAR = [4, 1] as const;
 /** Room about the test square for the joins and the rulers (mm). */
 const ABOUT_SQUARE = 11;
 
-/** A piece that takes more is no piece but a point gone astray: A4 sheets over 5 m by 9 m. */
+/** A piece that takes more is no piece but a point gone astray: A4 sheets over 5 m by 9 m, or as much in larger ones. */
 const MOST_SHEETS = 1000;
+const MOST_AREA = MOST_SHEETS * UPRIGHT.a4.width * UPRIGHT.a4.height;
 
 /** A letter is about this wide for each mm of its height. */
 const LETTER_WIDTH = 0.6;
@@ -91,7 +92,7 @@ function planned(marks: readonly Mark[], choice: SheetChoice, at: TablePoint | u
   const window = windowSize(paper);
   if (Math.min(window.width, window.height) < leastWindow(paper)) return undefined;
   const step = { across: window.width - paper.overlap, down: window.height - paper.overlap };
-  if (sheetsOver(drawn, { window, step }) > MOST_SHEETS) return undefined;
+  if (sheetsOver(drawn, { window, step }) > MOST_SHEETS || areaOf(drawn) > MOST_AREA) return undefined;
   const ink = inkPlaces(marks);
   const { columns, origin, cells, rows } = at
     ? cellsFrom(ink, drawn, { window, step }, at)
@@ -127,6 +128,10 @@ function rollLength(drawn: Box, paper: SheetChoice): number {
 function sheetsOver({ minX, minY, maxX, maxY }: Box, { window, step }: Size): number {
   const columns = windowsFor(maxX - minX, window.width, window.width - step.across);
   return columns * windowsFor(maxY - minY, window.height, window.height - step.down);
+}
+
+function areaOf({ minX, minY, maxX, maxY }: Box): number {
+  return (maxX - minX) * (maxY - minY);
 }
 
 type Size = Pick<Grid, 'window' | 'step'>;

@@ -19,20 +19,28 @@ export function pagesBound(pieces: readonly (readonly Point[])[], window: Window
   return Math.max(pieces.length > 0 ? 1 : 0, ...each, Math.ceil(area / (long * short) - 1e-9));
 }
 
+/** Of more places than this only some are looked at: what holds for them holds for all. */
+const MOST_PLACES = 10_000;
+
 /** Places further apart than a window's diagonal each need a page of their own. */
-function farApart(ink: readonly Point[], across: number): number {
+function farApart(all: readonly Point[], across: number): number {
+  const every = Math.ceil(all.length / MOST_PLACES);
+  const ink = every > 1 ? all.filter((_, index) => index % every === 0) : all;
   const from = furthest(ink, ink[0]);
   if (!from) return 0;
-  const chosen = [from];
-  for (;;) {
-    let [best, most] = [undefined as Point | undefined, Number.POSITIVE_INFINITY];
-    for (const place of ink) {
-      const near = Math.min(...chosen.map((one) => distance(one, place)));
+  // How far each place is from the nearest of those chosen.
+  const near = ink.map((place) => distance(from, place));
+  for (let count = 1; ; count++) {
+    let best = -1;
+    near.forEach((far, index) => {
       // Of the places far enough the nearest, so that more find room.
-      if (near > across && near < most) [best, most] = [place, near];
-    }
-    if (!best) return chosen.length;
-    chosen.push(best);
+      if (far > across && (best < 0 || far < (near[best] ?? 0))) best = index;
+    });
+    const chosen = ink[best];
+    if (!chosen) return count;
+    ink.forEach((place, index) => {
+      near[index] = Math.min(near[index] ?? 0, distance(chosen, place));
+    });
   }
 }
 

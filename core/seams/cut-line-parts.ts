@@ -54,7 +54,8 @@ export function stitchCrossing(piece: Piece, flatness: number): Point | undefine
 export function isClear(piece: Piece, parts: readonly CutPart[], flatness: number): boolean {
   const widths = piece.edges.map((edge) => allowanceOf(edge) ?? 0);
   const narrowest = Math.min(...widths.filter((width) => width > 0));
-  const near = Math.min(flatness, LOOK_SHARE * narrowest);
+  // Two lines each flattened within half of what counts as crossing cannot seem to cross: finer is never needed.
+  const near = Math.max(TOUCH / 2, Math.min(flatness, LOOK_SHARE * narrowest));
   const count = widths.length;
   const runs = stitchRuns(piece, near);
   for (const { edgeIndex, path } of parts) runs.push({ points: flattenPath(path, near), owner: count + edgeIndex });

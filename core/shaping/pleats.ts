@@ -4,7 +4,7 @@ import type { Piece } from '../garment/piece';
 import { takenUp } from '../garment/taken-up';
 import { edgeIndex } from '../garment/with-piece';
 import { pathLength } from '../geometry/path';
-import { type NotSlashed, type SlashesWish, slash } from './slashes';
+import { MOST_SLASHES, type NotSlashed, type SlashesWish, slash } from './slashes';
 
 /** What laying pleats comes to (mm): evenly, all alike. */
 export interface PleatSums {
@@ -19,6 +19,9 @@ export interface PleatSums {
   /** Whether a pleat reaches under the next one: knife pleats deeper than what shows lie in three layers and more. */
   readonly overlapping: boolean;
 }
+
+/** Far more than any skirt has. */
+const MOST_PLEATS = 999;
 
 /** How pleats are put on an edge, evenly over a stretch (all of the edge unless said). */
 export interface PleatsWish {
@@ -68,7 +71,8 @@ export function pleatEdge(piece: Piece, wish: PleatsWish): Piece | NotPleated {
   const length = path ? pathLength(path) : 0;
   const end = to ?? length;
   if (!(from >= 0 && end > from && end <= length)) return { kind: 'not-pleated', why: 'no-such-stretch' };
-  if (!(Number.isInteger(pleats) && pleats >= 1)) return { kind: 'not-pleated', why: 'no-pleats' };
+  if (!(Number.isInteger(pleats) && pleats >= 1 && pleats <= MOST_PLEATS))
+    return { kind: 'not-pleated', why: 'no-pleats' };
   const cut = end - from;
   const sums = pleatSums({ cut, into: by.kind === 'into' ? by.into : cut - 2 * by.depth * pleats, pleats });
   if (!sums) return { kind: 'not-pleated', why: 'not-longer' };
@@ -95,6 +99,7 @@ export function addPleats(
   const path = outlineOf(piece).edges[edgeIndex(piece, open)];
   if (!path) return { kind: 'not-slashed', why: 'no-such-place' };
   if (!(Number.isInteger(pleats) && pleats >= 1)) return { kind: 'not-pleated', why: 'no-pleats' };
+  if (pleats > MOST_SLASHES) return { kind: 'not-slashed', why: 'too-many' };
   const spacing = pathLength(path) / pleats;
   const places = Array.from({ length: pleats }, (_, i) => ({ open: spacing * (i + 0.5) }));
   const widened = slash(piece, { open, far, hinge, places, by: { kind: 'length', total: 2 * depth * pleats } });

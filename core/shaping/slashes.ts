@@ -25,12 +25,17 @@ export interface SlashesWish {
 
 export interface NotSlashed {
   readonly kind: 'not-slashed';
-  readonly why: NotSpread['why'] | 'in-the-way' | 'not-met';
+  /** `too-many`: more than {@link MOST_HINGED} from a hinge, {@link MOST_SLASHES} without one. */
+  readonly why: NotSpread['why'] | 'in-the-way' | 'not-met' | 'too-many';
 }
+
+/** Nobody cuts a pattern into more strips; each hinged one bends all that were opened before it. */
+export const MOST_HINGED = 30;
+export const MOST_SLASHES = 99;
 
 /** The length asked for is met to this many mm. */
 const MET = 0.01;
-const MOST_TRIES = 24;
+const MOST_TRIES = 12;
 
 /**
  * The piece slashed in several places at once and spread or lapped. Hinged, each slash opens by the same angle, the far
@@ -38,6 +43,8 @@ const MOST_TRIES = 24;
  * with smooth curves; a fold stays where it is, without one the start of the opened edge.
  */
 export function slash(piece: Piece, wish: SlashesWish): Piece | NotSlashed {
+  const count = typeof wish.places === 'number' ? wish.places : wish.places.length;
+  if (count > (wish.hinge === 'far' ? MOST_HINGED : MOST_SLASHES)) return refuse('too-many');
   const lines = linesOf(piece, wish);
   if (!lines) return refuse('no-such-place');
   const { by } = wish;
@@ -110,10 +117,10 @@ function opened(piece: Piece, wish: SlashesWish, lines: readonly SlashLine[], am
         ? spread(made, { hinge: far, open, by: { kind: 'angle', angle: amount } })
         : movedApart(made, open, far, amount, startStays);
     if ('why' in next) return refuse(next.why === 'no-line' || next.why === 'no-hem' ? 'no-such-place' : next.why);
-    made = next;
+    const done = [placeId(i, 'open'), placeId(i, 'far')];
+    made = { ...next, notches: next.notches.filter(({ id }) => !done.includes(id)) };
   }
-  const ids = new Set(marks.map(({ id }) => id));
-  return { ...made, notches: made.notches.filter(({ id }) => !ids.has(id)) };
+  return made;
 }
 
 function movedApart(piece: Piece, open: EdgePlace, far: EdgePlace, by: number, startStays: boolean) {

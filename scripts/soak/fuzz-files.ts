@@ -28,6 +28,7 @@ export async function fuzzFiles(
   const files = projects.map((project) => writeProject(project));
   const longest: Longest = {};
   const faults: string[] = [];
+  let told = 0;
   let accepted = 0;
   for (let seed = from; seed < from + count; seed++) {
     const random = seededRandom(seed);
@@ -45,6 +46,7 @@ export async function fuzzFiles(
       faults.push(`${seed}: ${fault instanceof Error ? fault.message : String(fault)}`);
     }
     noteTimes(seed, here, longest, faults);
+    for (; told < faults.length; told++) tell?.(faults[told] as string);
     if ((seed + 1 - from) % 500 === 0) tell?.(`${seed + 1 - from} files, ${accepted} let in, ${faults.length} faults`);
   }
   return { tried: count, accepted, faults, longest };

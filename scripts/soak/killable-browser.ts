@@ -8,12 +8,16 @@ export interface KillableBrowser {
   kill(): Promise<void>;
 }
 
+/** The Chromium named by CHROMIUM_PATH, the system's, or else Playwright's own. */
+export function chromiumPath(): string {
+  const debian = '/usr/bin/chromium';
+  return process.env.CHROMIUM_PATH || (existsSync(debian) ? debian : chromium.executablePath());
+}
+
 /** A Chromium that keeps its profile in `profile`, in a process group of its own. */
 export async function openKillable(profile: string): Promise<KillableBrowser> {
-  const debian = '/usr/bin/chromium';
-  const path = process.env.CHROMIUM_PATH || (existsSync(debian) ? debian : chromium.executablePath());
   const child = spawn(
-    path,
+    chromiumPath(),
     [
       '--headless=new',
       '--no-sandbox',

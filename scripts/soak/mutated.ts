@@ -8,8 +8,11 @@ interface Slot {
   readonly key: string;
 }
 
+/** No list grows by more letters than this. Copies are not shared: grown once more, they would fill the memory. */
+const LARGEST = 1e6;
+
 /** Stands for a number that JSON text can smuggle in as infinite; `asText` writes it so. */
-const INFINITE = '\u0001infinite';
+export const INFINITE = '\u0001infinite';
 
 /** A copy with a few things in it wrong: numbers, words, lists, keys. `gentle` keeps to numbers and order. */
 export function mutated(value: unknown, random: Random, { gentle }: { readonly gentle: boolean }): unknown {
@@ -124,7 +127,11 @@ function changeList(list: Loose[], random: Random, gentle: boolean): void {
   else if (kind === 2) list.splice(index, 1);
   else if (kind === 3) list.push(structuredClone(list[index] ?? null));
   else if (kind === 4) list.length = 0;
-  else for (let i = 0; i < 2500; i++) list.push(list[index] ?? null);
+  else {
+    const one = list[index] ?? null;
+    const times = Math.min(2500, LARGEST / JSON.stringify(one).length);
+    for (let i = 0; i < times; i++) list.push(structuredClone(one));
+  }
 }
 
 function changeKeys(thing: { [key: string]: Loose }, random: Random): void {

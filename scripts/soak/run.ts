@@ -1,10 +1,15 @@
-// npm run soak -- kill [--times 300] or fuzz [--files 20000], [--seed 7]: long trials of what must never be lost or let in.
+// npm run soak -- kill [--times 300], fuzz [--files 20000], edits [--sequences 5000] or memory [--edits 2000], [--seed 7]:
+// long trials of what must never be lost, let in, or pile up.
 import { readNumber } from './read-number';
 
 const trials: Readonly<Record<string, (args: readonly string[]) => Promise<boolean>>> = {
   kill: async (args) => (await import('./kill')).killTrial(readNumber(args, 'times', 300), readNumber(args, 'seed', 7)),
   fuzz: async (args) =>
     (await import('./fuzz')).fuzzTrial(readNumber(args, 'files', 20_000), readNumber(args, 'seed', 1)),
+  edits: async (args) =>
+    (await import('./fuzz')).editsTrial(readNumber(args, 'sequences', 5000), readNumber(args, 'seed', 1)),
+  memory: async (args) =>
+    (await import('./memory')).memoryTrial(readNumber(args, 'edits', 2000), readNumber(args, 'seed', 3)),
 };
 
 /** 0 when the trial passes, 1 when it does not. */

@@ -25,6 +25,8 @@ describe('planPages', () => {
   it('lays a train of 2 by 6 m, and no piece of a kilometre, which no one would tape', () => {
     expect(planPages(pieceDrawing(rectangle(0, 0, 2000, 6000)), A4)?.pages.length).toBeGreaterThan(50);
     expect(planPages(pieceDrawing(rectangle(0, 0, 1e6, 700_000)), A4)).toBeUndefined();
+    // 9 by 11 m are 150 sheets of A0, and more cloth than any garment has.
+    expect(planPages(pieceDrawing(rectangle(0, 0, 9000, 11_000)), { ...A4, size: 'a0' })).toBeUndefined();
   });
 
   it('needs no more rows and columns for 26 by 40 in than that, heading and clearance taken off', () => {

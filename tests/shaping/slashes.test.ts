@@ -116,6 +116,14 @@ describe('slash(piece, wish), without a hinge', () => {
 });
 
 describe('slash(piece, wish) refuses', () => {
+  it('more slashes than anyone cuts: 31 with a hinge, 100 without one', () => {
+    const by = { kind: 'length', total: inches(3) } as const;
+    const wish = { open: idOf(square, 2), far: idOf(square, 0), by };
+    expect(slash(square, { ...wish, hinge: 'far', places: 31 })).toMatchObject({ why: 'too-many' });
+    expect(slash(square, { ...wish, hinge: 'none', places: 100 })).toMatchObject({ why: 'too-many' });
+    expect(slash(square, { ...wish, hinge: 'none', places: 99 })).not.toHaveProperty('why');
+  });
+
   it('edges that are not there, one edge for both ends, no places, and more lapped than there is', () => {
     const wish: SlashesWish = {
       open: idOf(panel, 2),
