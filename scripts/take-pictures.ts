@@ -41,12 +41,10 @@ export async function main(): Promise<number> {
     if (file === 'compare')
       await page.getByLabel('With a piece of').selectOption({ label: 'a draft from the wearer’s measures' });
     if (file === 'cloth') {
-      await page.getByRole('button', { name: /^45\sin$/ }).click();
-      await page.getByLabel('Length at hand').fill('90 in');
-      await page.getByLabel('Length at hand').press('Enter');
+      await page.getByLabel('Width, selvedges counted').fill('45 in');
+      await page.getByLabel('Width, selvedges counted').press('Enter');
       await page.getByRole('radio', { name: 'opened out' }).check();
       await page.getByRole('radio', { name: 'bias', exact: true }).check();
-      await page.getByRole('button', { name: 'Placket strip' }).click();
       await page.getByRole('button', { name: 'Facing strip' }).click();
       await page.getByRole('button', { name: 'Lay the pieces' }).click();
       await page.getByRole('button', { name: 'Lay again' }).waitFor();
