@@ -3,6 +3,7 @@ import react from '@vitejs/plugin-react';
 import type { Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
+import { licencesFile } from './scripts/build/licences.ts';
 
 /** What the PDF reader fetches by name: decoders of scanned pages, and the fonts that a PDF may leave out. */
 function pdfReaderFiles(): Plugin {
@@ -34,6 +35,7 @@ export default defineConfig({
   plugins: [
     react(),
     pdfReaderFiles(),
+    licencesFile(import.meta.dirname),
     VitePWA({
       registerType: 'prompt',
       injectRegister: null,
@@ -52,7 +54,7 @@ export default defineConfig({
         ],
       },
       workbox: {
-        globPatterns: ['**/*.{js,mjs,css,html,svg,png,jpg,wasm,ttf,woff2,pfb}'],
+        globPatterns: ['**/*.{js,mjs,css,html,svg,png,jpg,wasm,ttf,woff2,pfb}', 'licences.json'],
         maximumFileSizeToCacheInBytes: 8 * 1024 * 1024,
         cleanupOutdatedCaches: true,
         // The very first page too belongs to the version it came with, though a newer one may appear while it is open.

@@ -15,21 +15,33 @@ import { SaidHere } from './ui/say';
 import { shellWords as words } from './words/shell';
 
 // The shelf comes at once; every other room is fetched when it is first entered, from the offline store if need be.
-const rooms: Readonly<Record<Room, React.ComponentType>> = {
-  shelf: ShelfRoom,
-  wearer: lazy(async () => ({ default: (await import('./wearer/wearer-room')).WearerRoom })),
-  diagram: lazy(async () => ({ default: (await import('./diagram/diagram-room')).DiagramRoom })),
-  draft: lazy(async () => ({ default: (await import('./draft/draft-room')).DraftRoom })),
-  reshape: lazy(async () => ({ default: (await import('./reshape/reshape-room')).ReshapeRoom })),
-  seams: lazy(async () => ({ default: (await import('./seams/seams-room')).SeamsRoom })),
-  fit: lazy(async () => ({ default: (await import('./fit/fit-room')).FitRoom })),
-  mockup: lazy(async () => ({ default: (await import('./mockup/mockup-room')).MockupRoom })),
-  versions: lazy(async () => ({ default: (await import('./versions/versions-room')).VersionsRoom })),
-  compare: lazy(async () => ({ default: (await import('./compare/compare-room')).CompareRoom })),
-  cloth: lazy(async () => ({ default: (await import('./cloth/cloth-room')).ClothRoom })),
-  paper: lazy(async () => ({ default: (await import('./paper/paper-room')).PaperRoom })),
-  check: lazy(async () => ({ default: (await import('./check/check-room')).CheckRoom })),
+const loaders: Readonly<Record<Exclude<Room, 'shelf'>, () => Promise<React.ComponentType>>> = {
+  wearer: async () => (await import('./wearer/wearer-room')).WearerRoom,
+  diagram: async () => (await import('./diagram/diagram-room')).DiagramRoom,
+  draft: async () => (await import('./draft/draft-room')).DraftRoom,
+  reshape: async () => (await import('./reshape/reshape-room')).ReshapeRoom,
+  seams: async () => (await import('./seams/seams-room')).SeamsRoom,
+  fit: async () => (await import('./fit/fit-room')).FitRoom,
+  mockup: async () => (await import('./mockup/mockup-room')).MockupRoom,
+  versions: async () => (await import('./versions/versions-room')).VersionsRoom,
+  compare: async () => (await import('./compare/compare-room')).CompareRoom,
+  cloth: async () => (await import('./cloth/cloth-room')).ClothRoom,
+  paper: async () => (await import('./paper/paper-room')).PaperRoom,
+  check: async () => (await import('./check/check-room')).CheckRoom,
 };
+
+const fetched = new Map<Room, React.ComponentType>([['shelf', ShelfRoom]]);
+
+function Entered({ room }: { readonly room: Room }) {
+  const known = fetched.get(room) ?? (room === 'shelf' ? ShelfRoom : lazyRoom(loaders[room]));
+  fetched.set(room, known);
+  const Known = known;
+  return <Known />;
+}
+
+function lazyRoom(load: () => Promise<React.ComponentType>): React.ComponentType {
+  return lazy(async () => ({ default: await load() }));
+}
 
 const GuideBook = lazy(async () => ({ default: (await import('./guide/guide-book')).GuideBook }));
 
@@ -39,7 +51,6 @@ export function App() {
   const hasGarment = useGarment((state) => state.garment !== undefined);
   const room = hasGarment ? chosen : 'shelf';
   const page = useGuide((guide) => guide.page);
-  const Entered = rooms[room];
   return (
     <div className={styles.app}>
       <UndoKeys />
@@ -49,9 +60,15 @@ export function App() {
       <KeptNotice />
       <SaidHere />
       <div className={styles.room}>
-        <RoomGuard key={room} room={words.rooms[room]} sentence={words.broken(words.rooms[room])}>
+        <RoomGuard
+          key={room}
+          room={words.rooms[room]}
+          sentence={words.broken(words.rooms[room])}
+          // Its code may not have come; it is asked for anew.
+          onTryAgain={() => fetched.delete(room)}
+        >
           <Suspense fallback={<p className={styles.loading}>{words.loading}</p>}>
-            <Entered />
+            <Entered room={room} />
           </Suspense>
         </RoomGuard>
         {page !== undefined && (

@@ -216,6 +216,14 @@ test('a room that cannot be shown says so, offers the file and a report, and the
   expect(text).not.toMatch(/Linden/);
   await goTo(page, 'Wearer');
   await expect(waist(page)).toHaveValue('28 in');
+
+  await test.step('what did not come is asked for again', async () => {
+    await goTo(page, 'Fit');
+    await expect(page.getByText(/Something in Fit could not be shown/)).toBeVisible();
+    await page.unroute(/fit-room/);
+    await page.getByRole('button', { name: 'Try again' }).click();
+    await expect(page.getByRole('button', { name: 'Take the curved waist' })).toBeVisible();
+  });
   await context.close();
 });
 

@@ -1,11 +1,10 @@
 import { memo, useState } from 'react';
-import type { Garment } from '../../core/garment/garment';
 import { mirrorPiece, movePiece } from '../../core/garment/move-piece';
 import { outlineOf } from '../../core/garment/outline';
 import type { Cut, DrawnAs, Piece } from '../../core/garment/piece';
 import { copyPiece, removePiece } from '../../core/garment/piece-list';
 import { isCutForBoth, setSide } from '../../core/garment/piece-side';
-import { pieceOf, withPiece } from '../../core/garment/with-piece';
+import { pieceOf } from '../../core/garment/with-piece';
 import { pathBounds } from '../../core/geometry/path';
 import { inches } from '../../core/units/inch';
 import { useGarment } from '../state/garment-store';
@@ -75,8 +74,7 @@ export const PieceCard = memo(function PieceCard({ id, name, cut, drawnAs, side,
         label={words.remarks}
         value={remarks}
         multiline
-        keepTyping
-        onCommit={(next, sitting) => writeRemarks(id, next, sitting)}
+        onCommit={(next) => editPiece(words.steps.remarks, id, (now) => ({ ...now, remarks: next }))}
       />
       <div className={styles.row}>
         <Button icon="copy" onPress={() => copy(id, 'as-is')}>
@@ -144,10 +142,4 @@ function MoveForm({ pieceId }: { readonly pieceId: string }) {
       </div>
     </fieldset>
   );
-}
-
-/** One sitting of writing is one step. */
-function writeRemarks(pieceId: string, remarks: string, sitting: string): void {
-  const write = (garment: Garment) => withPiece(garment, pieceId, (now) => ({ ...now, remarks }));
-  useGarment.getState().edit(words.steps.remarks, write, { merge: sitting, merges: 'always' });
 }

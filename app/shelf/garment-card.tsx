@@ -14,12 +14,8 @@ interface GarmentCardProps {
 
 /** What is written of the garment on the table as a whole: its name, notes, cloth and notions. */
 export function GarmentCard({ garment, onChange }: GarmentCardProps) {
-  function write(
-    label: string,
-    change: Partial<Pick<Garment, 'name' | 'remarks' | 'cloth' | 'notions'>>,
-    sitting: string,
-  ) {
-    useGarment.getState().edit(label, (now) => ({ ...now, ...change }), { merge: sitting, merges: 'always' });
+  function write(label: string, change: Partial<Pick<Garment, 'name' | 'remarks' | 'cloth' | 'notions'>>) {
+    useGarment.getState().edit(label, (now) => ({ ...now, ...change }));
     void flushJournal().then(onChange);
   }
   return (
@@ -28,8 +24,7 @@ export function GarmentCard({ garment, onChange }: GarmentCardProps) {
       <TextField
         label={words.name}
         value={garment.name}
-        keepTyping
-        onCommit={(typed, sitting) => typed.trim() !== '' && write(words.rename, { name: typed.trim() }, sitting)}
+        onCommit={(typed) => typed.trim() !== '' && write(words.rename, { name: typed.trim() })}
         hint={words.nameHint}
       />
       <details className={styles.folded}>
@@ -38,8 +33,7 @@ export function GarmentCard({ garment, onChange }: GarmentCardProps) {
           label={words.notes}
           value={garment.remarks}
           multiline
-          keepTyping
-          onCommit={(remarks, sitting) => write(words.steps.notes, { remarks }, sitting)}
+          onCommit={(remarks) => write(words.steps.notes, { remarks })}
           hint={words.notesHint}
         />
         <div className={styles.beside}>
@@ -47,15 +41,13 @@ export function GarmentCard({ garment, onChange }: GarmentCardProps) {
             label={words.cloth}
             value={garment.cloth ?? ''}
             multiline
-            keepTyping
-            onCommit={(cloth, sitting) => write(words.steps.cloth, { cloth }, sitting)}
+            onCommit={(cloth) => write(words.steps.cloth, { cloth })}
           />
           <TextField
             label={words.notions}
             value={garment.notions ?? ''}
             multiline
-            keepTyping
-            onCommit={(notions, sitting) => write(words.steps.notions, { notions }, sitting)}
+            onCommit={(notions) => write(words.steps.notions, { notions })}
           />
         </div>
         <CoverChoice garment={garment} onChange={onChange} />

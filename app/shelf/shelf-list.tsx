@@ -1,17 +1,19 @@
 import { lazy, Suspense, useState } from 'react';
+import { saveAndSay } from '../shell/save-and-say';
 import { useGarment } from '../state/garment-store';
 import { useTable } from '../state/table-store';
 import { openFromShelf } from '../storage/bring-in';
 import type { ShelfRow } from '../storage/database';
 import { flushJournal } from '../storage/journal';
-import { saveProject } from '../storage/save-project';
 import { copyOnShelf, isReplayed, type OnShelf, putAway, removeFromShelf, takeForSaving } from '../storage/shelf';
+import { useCopyAges } from '../storage/use-copy-ages';
 import { Button } from '../ui/button';
 import { Note } from '../ui/note';
 import { Pick } from '../ui/pick';
 import { say } from '../ui/say';
 import { SearchField } from '../ui/search-field';
 import { shelfWords as words } from '../words/shelf';
+import { CopyLine } from './copy-line';
 import { CoverPicture } from './cover-picture';
 import { ORDERS, type Order, onShelf } from './shelf-order';
 import styles from './shelf-room.module.css';
@@ -60,7 +62,7 @@ export function ShelfList({ rows, onTableId, onChange, onTrouble }: ShelfListPro
   const save = (row: ShelfRow) =>
     attempt(async () => {
       const garment = row.id === onTableId ? useGarment.getState().garment : await takeForSaving(row.id);
-      if (garment) await saveProject(garment);
+      if (garment) await saveAndSay(garment);
       else onTrouble(words.damaged);
     }, words.saveFailed(row.name));
 
@@ -89,9 +91,15 @@ export function ShelfList({ rows, onTableId, onChange, onTrouble }: ShelfListPro
       onChange();
     }, words.removeFailed(row.name));
 
+  const ages = useCopyAges(rows);
   const found = onShelf(rows, { sought, order });
   const out = found.filter((row) => !row.isPutAway);
   const away = found.filter((row) => row.isPutAway);
+
+  function age(id: string) {
+    const known = ages.get(id);
+    return known && <CopyLine age={known} />;
+  }
 
   const list = (listed: readonly OnShelf[]) => (
     <ul className={styles.list}>
@@ -104,6 +112,7 @@ export function ShelfList({ rows, onTableId, onChange, onTrouble }: ShelfListPro
               <span>
                 {row.id === onTableId ? words.onTheTable : words.changed(when(row.changed))}, {words.pieces(row.pieces)}
               </span>
+              {age(row.id)}
             </span>
           </button>
           <div className={styles.does}>

@@ -17,9 +17,9 @@ import { projectFileWords } from '../words/project-file';
 import { shelfWords as words } from '../words/shelf';
 import { wholeShelfWords } from '../words/whole-shelf';
 import { BroughtReport } from './brought-report';
+import { CopiesCard } from './copies-card';
 import { GarmentCard } from './garment-card';
-import { KeptHere } from './kept-here';
-import { SaveShelf } from './save-shelf';
+import { MadeOf } from './made-of';
 import { ShelfList } from './shelf-list';
 import styles from './shelf-room.module.css';
 import { StartCard } from './start-card';
@@ -96,6 +96,10 @@ export function ShelfRoom() {
           goTo('draft', { kind: 'nothing' });
           return;
         }
+        if ('shown' in reading) {
+          goTo('draft', { kind: 'nothing' });
+          return;
+        }
         if (reading.kind !== 'not-a-project') {
           setTrouble(projectFileWords.refused[reading.kind]);
           return;
@@ -131,11 +135,11 @@ export function ShelfRoom() {
         {rows && rows.length > 0 && (
           <ShelfList rows={rows} onTableId={onTable?.id} onChange={refresh} onTrouble={tell} />
         )}
-        {rows && rows.length > 0 && <SaveShelf onTrouble={tell} />}
+        {rows && rows.length > 0 && <CopiesCard onTrouble={tell} />}
         {rows?.length === 0 && <p>{words.nothingKept}</p>}
-        <KeptHere />
         <LookChoice />
         <p className={styles.private}>{words.private}</p>
+        <MadeOf />
       </div>
     </main>
   );

@@ -1,13 +1,13 @@
 import { useState } from 'react';
 import { useGarment } from '../state/garment-store';
 import { download } from '../storage/download';
-import { saveProject } from '../storage/save-project';
 import { Button } from '../ui/button';
 import { Note } from '../ui/note';
 import { TextField } from '../ui/text-field';
 import { shellWords as words } from '../words/shell';
 import styles from './broken.module.css';
 import { faultReport } from './fault-report';
+import { saveAndSay } from './save-and-say';
 
 interface BrokenProps {
   /** The room, or the whole workbench. */
@@ -32,7 +32,7 @@ export function Broken({ where, sentence, fault, onTryAgain }: BrokenProps) {
           {words.tryAgain}
         </Button>
         {garment && (
-          <Button icon="save" onPress={() => void saveProject(garment)}>
+          <Button icon="save" onPress={() => void saveAndSay(garment)}>
             {words.saveToFile}
           </Button>
         )}
@@ -40,7 +40,7 @@ export function Broken({ where, sentence, fault, onTryAgain }: BrokenProps) {
       <details>
         <summary>{words.report}</summary>
         <p>{words.reportHelp}</p>
-        <TextField label={words.reportYours} value={said} onCommit={setSaid} keepTyping multiline />
+        <TextField label={words.reportYours} value={said} onCommit={setSaid} multiline />
         <pre>{report}</pre>
         <Button onPress={() => download(new Blob([report]), 'inchsquare-fault.txt', 'text/plain')}>
           {words.reportSave}

@@ -4,6 +4,7 @@ import { useTable } from '../state/table-store';
 import { Button } from '../ui/button';
 import { shellWords as words } from '../words/shell';
 import styles from './header.module.css';
+import { KeptMark } from './kept-mark';
 import { Tape } from './tape';
 
 /** The strip along the top of every room: whose garment it is, the rooms, and the way back. */
@@ -32,7 +33,6 @@ export function Header() {
 function History() {
   const undoable = useGarment((state) => state.past.at(-1)?.label);
   const redoable = useGarment((state) => state.future.at(-1)?.label);
-  const saving = useGarment((state) => (state.editing === 'here' ? state.saving : 'looking'));
   const first = useTable((table) => table.undoFirst);
   const undo = useGarment((state) => state.undo);
   const what = first?.label ?? undoable;
@@ -41,9 +41,7 @@ function History() {
     <div className={styles.history}>
       <Button icon="undo" title={words.undo(what)} disabled={what === undefined} onPress={first?.undo ?? undo} />
       <Button icon="redo" title={words.redo(redoable)} disabled={redoable === undefined} onPress={redo} />
-      <span className={styles.saving} data-saving={saving}>
-        {words.saving[saving]}
-      </span>
+      <KeptMark />
     </div>
   );
 }

@@ -3,25 +3,34 @@ import { useGarment } from '../state/garment-store';
 import { type DeviceRoom, useKept } from '../state/kept-store';
 import { editHere } from '../storage/bring-in';
 import { isShort } from '../storage/device-room';
-import { saveProject } from '../storage/save-project';
+import { download } from '../storage/download';
 import { Note } from '../ui/note';
-import { say } from '../ui/say';
 import { shellWords as words } from '../words/shell';
 import { storageWords } from '../words/storage';
+import { saveAndSay } from './save-and-say';
 
 /** Says at once when a change could not be kept on this device, or may soon not be, and why; one sentence at a time. */
 export function KeptNotice() {
   const elsewhere = useGarment((state) => state.editing === 'elsewhere');
   const failure = useGarment((state) => (state.saving === 'failed' ? state.failure : undefined));
   const garment = useGarment((state) => state.garment);
-  const { cleared, blocked, storeIsNewer, reserve, room } = useKept();
+  const { cleared, blocked, storeIsNewer, asItCame, reserve, room } = useKept();
   const [putBy, setPutBy] = useState(false);
   const save = garment && {
     words: words.saveToFile,
-    onPress: async () => {
-      if ((await saveProject(garment)) === 'draft-alone') say(words.fileAlone);
-    },
+    onPress: () => void saveAndSay(garment),
   };
+  if (garment && asItCame?.garmentId === garment.id) {
+    const { name, bytes } = asItCame;
+    return (
+      <Note
+        tone="stop"
+        action={{ words: words.saveAsItCame, onPress: () => download(bytes.slice(), name, 'application/zip') }}
+      >
+        {words.newerFile}
+      </Note>
+    );
+  }
   if (garment && elsewhere) {
     return (
       <Note tone="stop" action={{ words: words.editHere, onPress: () => void editHere() }}>

@@ -6,6 +6,8 @@ interface RoomGuardProps {
   readonly room: string;
   /** Said when it breaks. */
   readonly sentence: string;
+  /** Before it is shown once more. */
+  readonly onTryAgain?: () => void;
   readonly children: ReactNode;
 }
 
@@ -33,7 +35,10 @@ export class RoomGuard extends Component<
         where={room}
         sentence={sentence}
         fault={broken.fault}
-        onTryAgain={() => this.setState({ broken: undefined })}
+        onTryAgain={() => {
+          this.props.onTryAgain?.();
+          this.setState({ broken: undefined });
+        }}
       />
     );
   }

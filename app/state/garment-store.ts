@@ -77,6 +77,19 @@ export function isDragging(): boolean {
   return dragging !== undefined;
 }
 
+/** What is being done in one sitting, such as a line that is written. */
+let sittingNow: string | undefined;
+
+/** Does something whose steps are one with those of the same sitting that came just before, however long ago. */
+export function asOneStep(sitting: string, work: () => void): void {
+  sittingNow = sitting;
+  try {
+    work();
+  } finally {
+    sittingNow = undefined;
+  }
+}
+
 /** The garment on the table, with everything that can be undone and done again. */
 export const useGarment = create<GarmentState>((set, get) => ({
   garment: undefined,
@@ -99,7 +112,8 @@ export const useGarment = create<GarmentState>((set, get) => ({
   edit(label, change, options) {
     get().endDrag();
     const { garment, editing } = get();
-    if (garment && editing === 'here') set(stepTaken(get(), garment, change(garment), label, options));
+    if (garment && editing === 'here')
+      set(stepTaken(get(), garment, change(garment), label, options ?? inSitting(label)));
   },
   beginDrag(label) {
     get().endDrag();
@@ -141,6 +155,10 @@ export const useGarment = create<GarmentState>((set, get) => ({
     set({ editing });
   },
 }));
+
+function inSitting(label: string): EditOptions | undefined {
+  return sittingNow === undefined ? undefined : { merge: `${label} ${sittingNow}`, merges: 'always' };
+}
 
 /** How a garment just taken to the table, or put away, stands. */
 function atRest({ opening }: GarmentState) {

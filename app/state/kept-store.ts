@@ -15,6 +15,10 @@ interface KeptState {
   readonly storeIsNewer: boolean;
   /** Room held back for the day the device is full: there, given up, or not looked for yet. */
   readonly reserve: 'laid' | 'spent' | 'not-known';
+  /** The file of a garment that a newer program made, as it came; only looked at here, and not kept. */
+  readonly asItCame: { readonly garmentId: string; readonly name: string; readonly bytes: Uint8Array } | undefined;
+  /** Counts the copies noted, so that what shows their age looks again. */
+  readonly copies: number;
   /** As last looked at; missing where the browser does not say. */
   readonly room: DeviceRoom | undefined;
 }
@@ -25,5 +29,7 @@ export const useKept = create<KeptState>(() => ({
   blocked: false,
   storeIsNewer: false,
   reserve: 'not-known',
+  asItCame: undefined,
+  copies: 0,
   room: undefined,
 }));

@@ -3,11 +3,12 @@ import { lindenGarment } from '../demo/linden-garment';
 import { lindenPhotoSize } from '../demo/linden-panel';
 import { useGarment } from '../state/garment-store';
 import { useKept } from '../state/kept-store';
+import { noteCopy } from './copies';
 import { database } from './database';
 import { holdForEditing, onlyLook } from './editing-lock';
 import { flushJournal, keepNew } from './journal';
 import { isReplayed, lookAtGarment, type Opened, takeFromShelf } from './open-garment';
-import { getPhoto, hasSameBytes, keepOrHoldPhoto } from './photos';
+import { getPhoto, hasSameBytes, holdPhoto, keepOrHoldPhoto } from './photos';
 import { type Project, type ProjectReading, readProject } from './project-file';
 import { keepVersions } from './versions';
 
@@ -48,9 +49,30 @@ async function putOnTable(id: string, editing: 'here' | 'elsewhere'): Promise<Op
 
 /** Reads a project file onto the shelf and the table. A garment that is on the shelf already comes in beside it. */
 export async function openProjectFile(file: File): Promise<ProjectReading> {
-  const reading = readProject(new Uint8Array(await file.arrayBuffer()));
-  if (reading.kind === 'project') await startGarment(await garmentBesideOthers(reading.project));
+  const bytes = new Uint8Array(await file.arrayBuffer());
+  const reading = readProject(bytes);
+  if (reading.kind === 'project') {
+    const garment = await garmentBesideOthers(reading.project);
+    await startGarment(garment);
+    await noteCopy(garment.id);
+  } else if ('shown' in reading) {
+    await showNewer(file, bytes, reading.shown);
+  }
   return reading;
+}
+
+/**
+ * Shows what can be shown of a garment that a newer program made. Nothing of it is kept or changed here: it lies on the
+ * table under an id of its own until another is taken up, and the file can be saved on as it came.
+ */
+async function showNewer(file: File, bytes: Uint8Array, { garment, photos }: Project): Promise<void> {
+  await flushJournal();
+  const id = newId();
+  await holdForEditing(id);
+  for (const photo of photos) holdPhoto(photo);
+  useGarment.getState().open({ ...garment, id });
+  useGarment.getState().setEditing('newer');
+  useKept.setState({ asItCame: { garmentId: id, name: file.name, bytes } });
 }
 
 /** The garment of a file with its pictures kept, under ids that nothing else on this device has. */

@@ -2,6 +2,7 @@ import type { Garment } from '../../core/garment/garment';
 import { garmentChange } from '../../core/garment/garment-change';
 import { photoIdsOf } from '../../core/garment/photo-ids';
 import { garmentBesideOthers } from './bring-in';
+import { noteCopy } from './copies';
 import { flushJournal } from './journal';
 import { photoIds, putPhoto } from './photos';
 import { type Project, type ProjectReading, readProject } from './project-file';
@@ -66,10 +67,12 @@ async function bringOne({ name, file, isPutAway }: Shelved): Promise<BroughtIn> 
     const here = await takeForSaving(project.garment.id);
     if (here && (await isSame(here, project))) {
       for (const photo of project.photos) await putPhoto(photo).catch(() => undefined);
+      await noteCopy(here.id);
       return { kind: 'here', name: called, missingPhotos: await picturesLacking(here) };
     }
     const garment = await garmentBesideOthers(project);
     await addToShelf(garment);
+    await noteCopy(garment.id);
     if (isPutAway) await putAway(garment.id, true);
     return { kind: here ? 'beside' : 'in', name: called, missingPhotos: await picturesLacking(garment) };
   } catch {
@@ -93,7 +96,8 @@ export type WholeShelf =
   | {
       readonly kind: 'shelf';
       readonly file: Uint8Array;
-      readonly count: number;
+      /** Of the garments in it. */
+      readonly ids: readonly string[];
       /** The names of garments that cannot be read, and so are not in it. */
       readonly leftOut: readonly string[];
     }
@@ -104,12 +108,15 @@ export type WholeShelf =
 export async function wholeShelf(): Promise<WholeShelf> {
   await flushJournal();
   const garments: Shelved[] = [];
+  const ids: string[] = [];
   const leftOut: string[] = [];
   for (const { id, name, isPutAway } of await listShelf()) {
     const garment = await takeForSaving(id);
-    if (garment) garments.push({ name: garment.name, file: await projectBytes(garment), isPutAway });
-    else leftOut.push(name);
+    if (garment) {
+      garments.push({ name: garment.name, file: await projectBytes(garment), isPutAway });
+      ids.push(id);
+    } else leftOut.push(name);
     if (areTooMuch(garments)) return { kind: 'too-large' };
   }
-  return { kind: 'shelf', file: writeShelf(garments), count: garments.length, leftOut };
+  return { kind: 'shelf', file: writeShelf(garments), ids, leftOut };
 }

@@ -3,6 +3,7 @@ import type { Change } from '../../core/garment/change';
 import type { Garment } from '../../core/garment/garment';
 import { shelfText } from '../../core/garment/shelf-text';
 import type { StoredVersion } from '../../core/garment/version';
+import type { Copied } from '../state/copy-age';
 
 /** A garment on the shelf, without its contents. */
 export interface ShelfRow {
@@ -31,6 +32,19 @@ export interface CoverRow {
   readonly madeFrom: string;
   readonly bytes: ArrayBuffer;
   readonly type: string;
+}
+
+/** The last copy of a garment outside the browser, and the file it was written to where that is known. */
+export interface CopyRow extends Copied {
+  readonly id: string;
+  /** As it was left: a file that is otherwise now is someone else's work. */
+  readonly file?: { readonly name: string; readonly size: number; readonly modified: number };
+}
+
+/** The folder of her choosing that copies go to. */
+export interface PlaceRow {
+  readonly id: 'folder';
+  readonly handle: FileSystemDirectoryHandle;
 }
 
 /** How the shelf shows a garment that has just changed. */
@@ -78,7 +92,7 @@ export interface PhotoRow {
 }
 
 /** The shape of the store. A store with a higher number was made by a newer program. */
-export const STORE_VERSION = 3;
+export const STORE_VERSION = 4;
 
 class InchsquareDatabase extends Dexie {
   readonly shelf!: EntityTable<ShelfRow, 'id'>;
@@ -88,6 +102,8 @@ class InchsquareDatabase extends Dexie {
   readonly versions!: Table<StoredVersion, [string, number]>;
   readonly putAway!: EntityTable<PutAwayRow, 'id'>;
   readonly covers!: EntityTable<CoverRow, 'id'>;
+  readonly copies!: EntityTable<CopyRow, 'id'>;
+  readonly places!: EntityTable<PlaceRow, 'id'>;
 
   constructor() {
     super('inchsquare');
@@ -99,7 +115,8 @@ class InchsquareDatabase extends Dexie {
     });
     this.version(2).stores({ versions: '[garmentId+number], garmentId' });
     // Rows of the shelf are not touched here: they are brought up when the shelf is next looked at (`bringUpRows`).
-    this.version(STORE_VERSION).stores({ putAway: 'id', covers: 'id' });
+    this.version(3).stores({ putAway: 'id', covers: 'id' });
+    this.version(STORE_VERSION).stores({ copies: 'id', places: 'id' });
   }
 }
 

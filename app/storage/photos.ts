@@ -25,8 +25,13 @@ export async function keepOrHoldPhoto(photo: PhotoRow): Promise<void> {
   try {
     await putPhoto(photo);
   } catch {
-    held.set(photo.id, photo);
+    holdPhoto(photo);
   }
+}
+
+/** Holds a picture until the page is closed, where none is kept under its id. */
+export function holdPhoto(photo: PhotoRow): void {
+  held.set(photo.id, photo);
 }
 
 /** A kept picture; `undefined` when it is not on this device. */

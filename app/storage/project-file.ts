@@ -1,5 +1,6 @@
 import { strFromU8, strToU8, type UnzipFileInfo, unzipSync, zipSync } from 'fflate';
 import type { Garment } from '../../core/garment/garment';
+import { knownParts } from '../../core/garment/known-parts';
 import { readStoredGarment } from '../../core/garment/migrate';
 import { photoIdsOf } from '../../core/garment/photo-ids';
 import { readableVersions, readVersions, type StoredVersion } from '../../core/garment/version';
@@ -29,9 +30,10 @@ export type ProjectReading =
   | { readonly kind: 'not-a-project' }
   | { readonly kind: 'broken' }
   | { readonly kind: 'too-large' }
-  | { readonly kind: 'newer' }
+  /** Made with a newer program; `shown` is what this one can show of it. */
+  | { readonly kind: 'newer'; readonly shown?: Project }
   /** A field that this program does not know, as a newer one may have added. */
-  | { readonly kind: 'unknown-field' }
+  | { readonly kind: 'unknown-field'; readonly shown?: Project }
   | { readonly kind: 'not-a-garment'; readonly where: string };
 
 /**
@@ -68,8 +70,10 @@ export function readProject(file: Uint8Array): ProjectReading {
   const document = entries['garment.json'];
   if (!document) return { kind: 'not-a-project' };
   const read = readStoredGarment(parsed(document));
-  if (read.kind === 'newer') return { kind: 'newer' };
-  if (read.kind === 'not-a-garment' && read.why === 'unknown-field') return { kind: 'unknown-field' };
+  if (read.kind === 'newer') return { kind: 'newer', ...shownOf(entries) };
+  if (read.kind === 'not-a-garment' && read.why === 'unknown-field') {
+    return { kind: 'unknown-field', ...shownOf(entries) };
+  }
   if (read.kind === 'not-a-garment') return read;
   const { garment } = read;
   const versions = versionsIn(entries, garment.id);
@@ -78,6 +82,17 @@ export function readProject(file: Uint8Array): ProjectReading {
   const photos = photosIn(entries).filter(({ id }) => wanted.has(id) || earlier.includes(JSON.stringify(id)));
   const missingPhotos = [...wanted].filter((id) => !photos.some((photo) => photo.id === id)).length;
   return { kind: 'project', project: { garment, versions, photos }, missingPhotos };
+}
+
+/** What can be shown of a garment from a newer program, with its pictures; its versions are left in the file. */
+function shownOf(entries: Record<string, Uint8Array>): { readonly shown?: Project } {
+  const document = entries['garment.json'];
+  const known = document && knownParts(parsed(document));
+  if (!known) return {};
+  const { garment } = known;
+  const wanted = new Set(photoIdsOf(garment));
+  const photos = photosIn(entries).filter(({ id }) => wanted.has(id));
+  return { shown: { garment, versions: [], photos } };
 }
 
 /** Lets only our own entries through, and none once they would come to too much. */

@@ -89,15 +89,16 @@ export async function addToShelf(garment: Garment): Promise<void> {
 /** Takes a garment off the shelf for good, with its journal and the pictures that no other garment on the shelf speaks of. */
 export async function removeFromShelf(id: string): Promise<void> {
   stopFollowing(id);
-  const { shelf, snapshots, journal, photos, versions, putAway: away, covers } = database;
+  const { shelf, snapshots, journal, photos, versions, putAway: away, covers, copies } = database;
   await connected(() =>
-    database.transaction('rw', [shelf, snapshots, journal, photos, versions, away, covers], async () => {
+    database.transaction('rw', [shelf, snapshots, journal, photos, versions, away, covers, copies], async () => {
       const mine = await mentions(await photos.toCollection().primaryKeys(), (garmentId) => garmentId === id);
       const others = await mentions(mine, (garmentId) => garmentId !== id);
       await photos.bulkDelete(mine.filter((photoId) => !others.includes(photoId)));
       await shelf.delete(id);
       await away.delete(id);
       await covers.delete(id);
+      await copies.delete(id);
       await snapshots.where('garmentId').equals(id).delete();
       await journal.where('garmentId').equals(id).delete();
       await versions.where('garmentId').equals(id).delete();

@@ -1,5 +1,6 @@
 import type { Garment } from '../../core/garment/garment';
 import { garmentOfVersion, nextVersion, type StoredVersion, type VersionHead } from '../../core/garment/version';
+import { useGarment } from '../state/garment-store';
 import { connected } from './connection';
 import { database } from './database';
 
@@ -16,6 +17,7 @@ export async function keepVersion(
   garment: Garment,
   head: Pick<VersionHead, 'name' | 'made' | 'note'>,
 ): Promise<StoredVersion> {
+  if (useGarment.getState().editing !== 'here') throw new Error('this garment is only looked at in this window');
   return connected(() =>
     database.transaction('rw', database.versions, async () => {
       const there = await database.versions.where('garmentId').equals(garment.id).sortBy('number');
@@ -40,6 +42,7 @@ export async function describeVersion(
   number: number,
   said: Partial<Pick<VersionHead, 'name' | 'note'>>,
 ): Promise<void> {
+  if (useGarment.getState().editing !== 'here') throw new Error('this garment is only looked at in this window');
   await connected(() => database.versions.update([garmentId, number], said));
 }
 

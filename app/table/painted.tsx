@@ -20,6 +20,29 @@ export interface Ground {
 /** Paints something in world units. Keep the function while the thing stays the same; a new one means paint anew. */
 export type Paint = (ink: CanvasRenderingContext2D, ground: Ground) => void;
 
+/** Paints without leaving a trace on the canvas's state, and so that a fault in one thing leaves the others as they are. */
+function paintAlone(ink: CanvasRenderingContext2D, work: () => void): void {
+  const { save, restore } = ink;
+  let depth = 0;
+  ink.save = () => {
+    depth += 1;
+    save.call(ink);
+  };
+  ink.restore = () => {
+    depth -= 1;
+    restore.call(ink);
+  };
+  ink.save();
+  try {
+    work();
+  } catch (fault) {
+    reportError(fault);
+  }
+  while (depth > 0) ink.restore();
+  ink.save = save;
+  ink.restore = restore;
+}
+
 /** One thing on the canvas, painted in one go. */
 export function Painted({ paint }: { readonly paint: Paint }) {
   const painted = useLook((look) => look.painted);
@@ -31,14 +54,13 @@ export function Painted({ paint }: { readonly paint: Paint }) {
       const view = { scale: stage.scaleX(), x: stage.x(), y: stage.y() };
       const pixelRatio = context.canvas.getPixelRatio();
       const ink = context._context as CanvasRenderingContext2D;
-      ink.save();
-      paint(ink, {
+      const ground = {
         // Under the magnifier places lie further apart while lines and points keep their size, so nothing is hidden.
         px: Konva.pixelRatio / pixelRatio / view.scale,
         seen: seenBox(view, stage.size()),
         pixelRatio: Konva.pixelRatio,
-      });
-      ink.restore();
+      };
+      paintAlone(ink, () => paint(ink, ground));
     },
     [paint, painted],
   );

@@ -1,23 +1,24 @@
 import { useId, useState } from 'react';
+import { asOneStep } from '../state/garment-store';
 import styles from './field.module.css';
 import { useRest } from './use-rest';
 
 interface TextFieldProps {
   readonly label: string;
   readonly value: string;
-  /** `sitting` is the same for all that is written before the field is left: one step that can be undone. */
-  readonly onCommit: (text: string, sitting: string) => void;
-  /** Taken after each short rest as well, so that a page that is closed or lost loses nothing. */
-  readonly keepTyping?: boolean;
+  readonly onCommit: (text: string) => void;
   readonly multiline?: boolean;
   readonly hint?: string;
   readonly type?: 'text' | 'date';
   readonly labelHidden?: boolean;
 }
 
-/** Words in her own hand. They are taken when the field is left, or at Enter in a single line. */
+/**
+ * Words in her own hand. They are taken when the field is left, at Enter in a single line, and after each short rest, so
+ * that a page that is closed or lost loses nothing; what is written before the field is left is one step to undo.
+ */
 export function TextField(props: TextFieldProps) {
-  const { label, value, onCommit, keepTyping = false, multiline, hint, type = 'text', labelHidden } = props;
+  const { label, value, onCommit, multiline, hint, type = 'text', labelHidden } = props;
   const id = useId();
   const [typed, setTyped] = useState<string>();
   const [sitting, setSitting] = useState(newSitting);
@@ -31,7 +32,7 @@ export function TextField(props: TextFieldProps) {
   };
 
   function take() {
-    if (typed !== undefined && typed !== value) onCommit(typed, sitting);
+    if (typed !== undefined && typed !== value) asOneStep(sitting, () => onCommit(typed));
   }
 
   function commit() {
@@ -40,7 +41,8 @@ export function TextField(props: TextFieldProps) {
     setSitting(newSitting);
   }
 
-  useRest(keepTyping && typed !== undefined && typed !== value ? typed : undefined, take);
+  // A date half typed is another date.
+  useRest(type === 'text' && typed !== undefined && typed !== value ? typed : undefined, take);
 
   return (
     <div className={styles.field}>

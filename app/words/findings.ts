@@ -117,6 +117,10 @@ export function findingSentence(finding: Finding, garment: Garment): string {
       return `${length(finding.depth)} down, at the ${girth(finding.girth)}, ${piecesEnd(finding.pieceIds, garment)} already ended, so the girth cannot be checked there.`;
     case 'straight-waist':
       return `${where}: the waist needs a curve that ${bend(finding)}. It is ${length(finding.straight)} as drawn and ${length(finding.curved)} as the body needs it.`;
+    case 'not-worked-out':
+      return `${where}: an edge could not be worked out and is shown from point to point, which is a fault of Inchsquare. Move one of its points, or take back the last change; do not cut it so.`;
+    case 'check-broke-off':
+      return 'One of the checks broke off, which is a fault of Inchsquare: it cannot say whether anything is open there. Take back the last change, or check by hand before cutting.';
     case 'outline-crosses':
       return `${where}: two edges cross. Move a point until the outline runs round once.`;
     case 'figure-unsettled':

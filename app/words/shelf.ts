@@ -37,6 +37,10 @@ export const shelfWords = {
     count === 1
       ? 'The very last change could not be read and was left out.'
       : `The last ${count} changes could not be read and were left out.`,
+  madeOf: 'What Inchsquare is made of',
+  madeOfHelp: 'The work of others that is part of it, each with its version and licence.',
+  madeOfFailed: 'The list could not be read. Reload the page and try again.',
+  licensed: (name: string, version: string, licence: string) => `${name} ${version}, ${licence}`,
   noStorage: 'This browser lets the page keep nothing. You can work, but save to a file before you close it.',
   theGarment: 'The garment on the table',
   aboutIt: 'Notes, cloth, notions, and its picture',

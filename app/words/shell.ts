@@ -1,3 +1,10 @@
+import type { CopyAge } from '../state/copy-age';
+
+function copiedAgo(days: number): string {
+  if (days === 0) return 'Much changed since the copy';
+  return days === 1 ? 'Last copy 1 day old' : `Last copy ${days} days old`;
+}
+
 /** Words of the frame round the rooms. */
 export const shellWords = {
   product: 'Inchsquare',
@@ -29,16 +36,18 @@ export const shellWords = {
     failed: 'Not kept',
     looking: 'Only to look at',
   },
+  copyOld: (age: CopyAge) => (age.kind === 'none' ? 'No copy in a file yet' : copiedAgo(age.days)),
   notKept: (why: string) => `Your last changes are on the screen but not yet kept: ${why}`,
   saveToFile: 'Save to a file now',
   cleared:
     'What this browser kept was cleared away while you worked. The garment on the table is kept anew; its pictures, its versions and other garments may be gone. Save it to a file now, and bring the others in from their files.',
   blocked:
     'An older Inchsquare, open in another window of this browser, holds what is kept here. Close its other windows; this one goes on by itself.',
+  newerFile:
+    'This garment was made with a newer Inchsquare. What this one knows of it is shown, to look at only: nothing is changed or kept here. Bring this one up to date by reloading the page; the file can be saved on as it came.',
+  saveAsItCame: 'Save the file as it came',
   newerStore:
     'A newer Inchsquare has kept garments in this browser. They can be looked at and saved to files; nothing is written into them here. Reload the page to bring this one up to date.',
-  fileAlone:
-    'The file holds the draft. Its earlier versions or its pictures could not be read from this browser and are not in it.',
   notNow: 'Not now',
   refused: (what: string) =>
     `That was not done (${what}): it would put a piece more than a kilometre away, or leave a mark without its edge.`,

@@ -8,6 +8,7 @@ import type { FindingBase } from '../garment/finding';
 import type { Garment } from '../garment/garment';
 import { type MeasureFinding, measureFindings } from '../garment/measure-check';
 import { currentSet } from '../garment/measure-value';
+import { isWorkedOut } from '../garment/outline';
 import type { Piece } from '../garment/piece';
 import { type MockupFinding, mockupFindings } from '../mockup/mockup-findings';
 import { type PrintedFinding, printedFindings } from '../paper/pages-out-of-date';
@@ -22,6 +23,10 @@ export type CuttingFinding = FindingBase &
     | { readonly kind: 'allowance-not-said'; readonly edges: number }
     | { readonly kind: 'no-grain' }
     | { readonly kind: 'no-name' }
+    /** A fault of this program: an edge could not be worked out and is shown from point to point. */
+    | { readonly kind: 'not-worked-out' }
+    /** A fault of this program: one of the checks broke off, so nobody knows what it would have found. */
+    | { readonly kind: 'check-broke-off' }
   );
 
 export type Finding =
@@ -41,25 +46,38 @@ export type Finding =
 /** Everything still open in a garment, from every room in the order of the job; what must be settled is marked `stop`. */
 export function beforeYouCut(garment: Garment): Finding[] {
   const set = currentSet(garment);
-  return [
-    ...measureFindings(set),
-    ...garment.diagrams.flatMap((diagram) => diagramFindings(diagram, set, garment.diagrams)),
-    ...fitFindings(garment),
-    ...figureFindings(garment),
-    ...waistFindings(garment),
-    ...seamFindings(garment),
-    ...mockupFindings(garment),
-    ...cutPieces(garment).flatMap(lackingFindings),
-    ...clothFindings(garment),
-    ...paperFindings(garment),
-    ...printedFindings(garment),
-    ...cuttingFindings(garment),
+  const checks: readonly (() => readonly Finding[])[] = [
+    () => measureFindings(set),
+    () => garment.diagrams.flatMap((diagram) => diagramFindings(diagram, set, garment.diagrams)),
+    () => fitFindings(garment),
+    () => figureFindings(garment),
+    () => waistFindings(garment),
+    () => seamFindings(garment),
+    () => mockupFindings(garment),
+    () => cutPieces(garment).flatMap(lackingFindings),
+    () => clothFindings(garment),
+    () => paperFindings(garment),
+    () => printedFindings(garment),
+    () => cuttingFindings(garment),
   ];
+  const found: Finding[] = [];
+  let brokeOff = false;
+  for (const check of checks) {
+    try {
+      found.push(...check());
+    } catch {
+      // What the other checks find still counts; that this one is missing holds back cutting.
+      brokeOff = true;
+    }
+  }
+  if (brokeOff) found.push({ kind: 'check-broke-off', weight: 'stop', place: { kind: 'garment' } });
+  return found;
 }
 
 function lackingFindings(piece: Piece): CuttingFinding[] {
   const place = { kind: 'piece', pieceId: piece.id } as const;
   const found: CuttingFinding[] = [];
+  if (!isWorkedOut(piece)) found.push({ kind: 'not-worked-out', weight: 'stop', place });
   if (piece.name.trim() === '') found.push({ kind: 'no-name', weight: 'warn', place });
   if (piece.drawnAs === 'not-known') found.push({ kind: 'drawn-as-not-known', weight: 'stop', place });
   // A drawing that has its allowances in it is cut along its own line.

@@ -83,6 +83,8 @@ const pointOf: Readonly<Record<Finding['kind'], PointName>> = {
   'short-known-length': 'scale-known',
   'no-piece': 'outlines',
   'outline-crosses': 'outlines',
+  'not-worked-out': 'outlines',
+  'check-broke-off': 'outlines',
   'figure-unsettled': 'outlines',
   'figure-not-met': 'outlines',
   'figures-clash': 'outlines',

@@ -30,10 +30,35 @@ const rememberedEdges = new WeakMap<Edge, KnownEdge>();
 export function outlineOf(piece: Piece): Outline {
   const known = remembered.get(piece);
   if (known) return known;
-  const edges = piece.edges.map((_, index) => edgePath(piece, index));
+  const edges = piece.edges.map((_, index) => {
+    try {
+      return edgePath(piece, index);
+    } catch {
+      notWorkedOut.add(piece);
+      return pointToPoint(piece, index);
+    }
+  });
   const outline = { edges, whole: edges.flat() };
   remembered.set(piece, outline);
   return outline;
+}
+
+/**
+ * Whether every edge of a piece could be worked out. Where one could not, which is a fault of this program, its points are
+ * joined by straight lines, so that the piece shows what is known of it and no other piece suffers.
+ */
+export function isWorkedOut(piece: Piece): boolean {
+  outlineOf(piece);
+  return !notWorkedOut.has(piece);
+}
+
+const notWorkedOut = new WeakSet<Piece>();
+
+function pointToPoint(piece: Piece, index: number): Path {
+  const { shape } = edgeAt(piece, index);
+  const { start, end } = edgeEnds(piece, index);
+  const points = [start, ...(shape.kind === 'curve' ? shape.through : []), end];
+  return points.slice(1).map((to, at) => line(points[at] ?? start, to));
 }
 
 /** The number of the edge before (`-1`) or after (`+1`) edge `index`, going round. */

@@ -415,6 +415,22 @@ export interface NotAGarment {
   readonly why: 'value' | 'unknown-field' | 'same-id' | 'loose-end';
 }
 
+/** A place where a value is not of the present shape: fields there that are `unknown`, or else something wrong with it. */
+export interface Misfit {
+  readonly path: readonly (string | number)[];
+  readonly unknown: readonly string[];
+}
+
+/** Every place where a value is not of the present shape; references are not looked into. */
+export function misfits(value: unknown): readonly Misfit[] {
+  const read = shape.safeParse(value);
+  if (read.success) return [];
+  return read.error.issues.map((issue) => ({
+    path: issue.path.filter((part) => typeof part !== 'symbol'),
+    unknown: issue.code === 'unrecognized_keys' ? issue.keys : [],
+  }));
+}
+
 /** Checks a value from outside against the present shape: every field, every number finite, every reference met. */
 export function readGarment(value: unknown): GarmentReading {
   const read = shape.safeParse(value);
