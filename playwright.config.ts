@@ -20,6 +20,7 @@ const baseURL = `http://127.0.0.1:${port}`;
 
 export default defineConfig({
   testDir: 'e2e',
+  snapshotPathTemplate: 'e2e/likeness/{arg}{ext}',
   workers: 1,
   timeout: 120_000,
   forbidOnly: !!process.env.CI,
