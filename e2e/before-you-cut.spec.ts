@@ -21,7 +21,7 @@ test('the scale is proved, a printer that is off is corrected, and the list is p
   await down.press('Enter');
   await expect(page.getByText(/your printer is true/)).toBeVisible();
   await goTo(page, 'Before you cut');
-  await expect(page.getByText(/No lay has been made/)).toBeVisible();
+  await expect(page.getByText(/not laid yet, so whether it is enough is not known/)).toBeVisible();
   const [file] = await Promise.all([
     page.waitForEvent('download'),
     page.getByRole('button', { name: 'Print this list (PDF)' }).click(),
