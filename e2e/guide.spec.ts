@@ -46,7 +46,8 @@ test('the walk leads from a first visit to a checked piece, and can be left', as
   await test.step('the lay', async () => {
     await expect(walk).not.toContainText('Done');
     await page.getByRole('button', { name: 'Lay the pieces' }).click();
-    await expect(walk).toContainText('Done');
+    // It is kept once it has been tried for its ten seconds, or sooner.
+    await expect(walk).toContainText('Done', { timeout: 30_000 });
   });
   await goOn();
 
