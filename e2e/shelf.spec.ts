@@ -41,7 +41,12 @@ test('a garment taken up for a larger wearer says level by level what no longer 
   await openDemo(page);
   await toShelf(page);
   await page.getByRole('button', { name: `Copy ${NAME}` }).click();
-  await page.getByRole('listitem').filter({ hasText: `${NAME}, copy` }).getByRole('button').first().click();
+  await page
+    .getByRole('listitem')
+    .filter({ hasText: `${NAME}, copy` })
+    .getByRole('button')
+    .first()
+    .click();
   await expect(page.getByRole('banner').getByRole('button').first()).toContainText(`${NAME}, copy`);
   await expect(page.getByRole('radio', { name: 'Trace a piece' })).toBeVisible();
   await goTo(page, 'Wearer');
