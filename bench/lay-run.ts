@@ -1,10 +1,11 @@
 import { layFaults } from '../core/cloth/lay-check';
 import { bestLay, layStep, startLay } from '../core/cloth/lay-search';
-import type { LayTask } from '../core/cloth/lay-task';
+import type { Lay, LayTask } from '../core/cloth/lay-task';
 import { seededRandom } from '../core/cloth/seeded-random';
+import type { Point } from '../core/geometry/point';
 
-/** What the check overlooks, as shares of the strip's height: 0.01 mm² on cloth 1 m wide. */
-const OVERLOOKED = { area: 1e-8, distance: 1e-6 };
+/** The strip a lay is judged on, in mm: published sets come in units of their own, and the check works on millimetres. */
+const JUDGED_ACROSS = 1000;
 
 /** The length of a lay, and after how many seconds of processor time it stood. */
 interface LayAt {
@@ -46,9 +47,19 @@ export function layRun(task: LayTask, marks: readonly number[], seed: number): L
     stepWhile(() => coreSeconds() - began < seconds);
     return { seconds, length: search.best.length };
   });
-  const { across } = task.ground;
-  const overlooked = { area: OVERLOOKED.area * across ** 2, distance: OVERLOOKED.distance * across };
-  return { plain, first, after, steps, longestStep, faults: layFaults(task, bestLay(search), overlooked).length };
+  return { plain, first, after, steps, longestStep, faults: faultsOf(task, bestLay(search)) };
+}
+
+function faultsOf({ ground, toLay }: LayTask, { placed, length }: Lay): number {
+  const times = JUDGED_ACROSS / ground.across;
+  const larger = ({ x, y }: Point): Point => ({ x: x * times, y: y * times });
+  return layFaults(
+    {
+      ground: { across: JUDGED_ACROSS, kept: ground.kept.map((ring) => ring.map(larger)) },
+      toLay: toLay.map((piece) => ({ ...piece, outline: piece.outline.map(larger) })),
+    },
+    { placed: placed.map((one) => ({ ...one, at: larger(one.at) })), length: length * times },
+  ).length;
 }
 
 /** The process's own time, for others may be using the machine; the engine's housekeeping counts too. */

@@ -2,10 +2,10 @@
 import { boxOfPoints, boxesMeet as meet } from '../geometry/bounds';
 import { move, type Point, type Vector } from '../geometry/point';
 import type { Ring } from '../geometry/polygon';
+import { convexSum, depthInConvex } from './convex-sum';
 import { boxesMeet, type LayField } from './lay-field';
 import { goesAcross, placeAcross, placeAlong } from './lay-room';
 import type { LayShape } from './lay-table';
-import { convexSum, depthInConvex } from './no-fit';
 
 /** What the clipping's grid may hide, in touches. */
 const CLEAR_TOUCHES = 4;

@@ -1,5 +1,5 @@
 import { boxOfPoints, commonBox } from '../geometry/bounds';
-import { type Point, vectorBetween } from '../geometry/point';
+import { cross, type Point, vectorBetween } from '../geometry/point';
 import { placeInRing, type Ring } from '../geometry/polygon';
 
 /**
@@ -41,6 +41,5 @@ function sidesCross({ from: a, to: b }: Side, { from: c, to: d }: Side): boolean
 }
 
 function side(a: Point, b: Point, at: Point): number {
-  const [run, off] = [vectorBetween(a, b), vectorBetween(a, at)];
-  return run.dx * off.dy - run.dy * off.dx;
+  return cross(vectorBetween(a, b), vectorBetween(a, at));
 }

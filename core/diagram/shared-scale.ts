@@ -25,8 +25,7 @@ export function scaleAlike(
 ): Both | undefined {
   if (!waysAlike(diagram, source).includes(by)) return undefined;
   if (by === 'pixel') return { across: map.across, down: map.down };
-  const [theirs, mine] =
-    by === 'rectangle' ? [sizeOf(map.plane), sizeOf(plane)] : [paperToUnit(source), paperToUnit(diagram)];
+  const [theirs, mine] = by === 'rectangle' ? [map.plane, plane] : [paperToUnit(source), paperToUnit(diagram)];
   if (!theirs || !mine) return undefined;
   // A rectangle of the same size has fewer units where each is larger; a sheet of paper has more paper to each.
   const factor = (way: keyof Both) => (by === 'rectangle' ? theirs[way] / mine[way] : mine[way] / theirs[way]);
@@ -38,10 +37,6 @@ export function waysAlike(one: Picture, other: Picture): readonly SharedScale['b
   const areFlat = one.squareUp.kind === 'flat' && other.squareUp.kind === 'flat';
   if (areFlat) return one.onPaper && other.onPaper ? ['paper', 'pixel'] : ['pixel'];
   return one.squareUp.kind === 'rectangle' && other.squareUp.kind === 'rectangle' ? ['rectangle'] : [];
-}
-
-function sizeOf({ across, down }: SquaredPlane): Both {
-  return { across, down };
 }
 
 /** mm of paper to a pixel, across and down as the picture lies. */

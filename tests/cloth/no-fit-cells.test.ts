@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { convexParts } from '../../core/cloth/convex-parts';
+import { depthInConvex } from '../../core/cloth/convex-sum';
 import { layTable, noFitOf } from '../../core/cloth/lay-table';
 import type { LayTask } from '../../core/cloth/lay-task';
-import { depthInConvex } from '../../core/cloth/no-fit';
 import { depthIn, packedNoFit } from '../../core/cloth/no-fit-cells';
 import { distanceToChord } from '../../core/geometry/flatten';
 import type { Point } from '../../core/geometry/point';

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { convexSum, depthInConvex, noFit } from '../../core/cloth/no-fit';
+import { convexSum, depthInConvex } from '../../core/cloth/convex-sum';
+import { noFit } from '../../core/cloth/no-fit';
 import type { Point } from '../../core/geometry/point';
 import { placeInRing, type Ring, ringArea } from '../../core/geometry/polygon';
 import { commonAreas } from '../../core/geometry/polygon-boolean';

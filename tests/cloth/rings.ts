@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { convexParts } from '../../core/cloth/convex-parts';
-import { convexSum } from '../../core/cloth/no-fit';
+import { convexSum } from '../../core/cloth/convex-sum';
 import type { Ring } from '../../core/geometry/polygon';
 
 /** From (0, 0) to the right and down. */
