@@ -3,11 +3,11 @@ import { biasStrips, squareForStrip, stripFromSquare } from '../../core/cloth/bi
 import type { Garment } from '../../core/garment/garment';
 import type { GarmentCloth } from '../../core/garment/garment-cloth';
 import { inches } from '../../core/units/inch';
-import { writeLength } from '../../core/units/write-length';
 import { Button } from '../ui/button';
 import { Card } from '../ui/card';
 import { LengthField } from '../ui/length-field';
 import { clothWords as words } from '../words/cloth';
+import { writeLength } from '../words/written';
 import styles from './cloth.module.css';
 import { addStrip } from './what-card';
 

@@ -1,9 +1,9 @@
 import { inches, type ShownIn } from '../../core/units/inch';
-import { writeLength } from '../../core/units/write-length';
 import { Button } from '../ui/button';
 import { EmptySheet } from '../ui/empty-sheet';
 import { RoomLayout } from '../ui/room-layout';
 import { clothWords as words } from '../words/cloth';
+import { writeLength } from '../words/written';
 import styles from './cloth.module.css';
 import { newCloth, newRemnant } from './new-cloth';
 

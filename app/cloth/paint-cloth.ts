@@ -2,11 +2,11 @@ import type { Laying } from '../../core/cloth/garment-laying';
 import type { LayGround } from '../../core/cloth/lay-task';
 import type { Point } from '../../core/geometry/point';
 import type { ShownIn } from '../../core/units/inch';
-import { writeLength } from '../../core/units/write-length';
 import { writeWords } from '../table/ink';
 import type { Ground } from '../table/painted';
 import { canvasColours } from '../ui/canvas-colours';
 import { clothWords as words } from '../words/cloth';
+import { writeLength } from '../words/written';
 
 /** The cloth as it lies: where it ends, which sides are fold and selvedge, and what is to be kept clear of. */
 export interface ClothLaidOut {

@@ -1,8 +1,8 @@
 import type { Garment } from '../../core/garment/garment';
 import type { GarmentCloth } from '../../core/garment/garment-cloth';
 import { boxOfPoints } from '../../core/geometry/bounds';
-import { writeLength } from '../../core/units/write-length';
 import { clothWords as words } from '../words/cloth';
+import { writeLength } from '../words/written';
 import { laidName } from './names';
 import type { Shown } from './shown-lay';
 

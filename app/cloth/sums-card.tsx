@@ -1,9 +1,9 @@
 import type { Garment } from '../../core/garment/garment';
 import type { GarmentCloth } from '../../core/garment/garment-cloth';
-import { writeLength } from '../../core/units/write-length';
 import { Card } from '../ui/card';
 import { Note } from '../ui/note';
 import { clothWords as words } from '../words/cloth';
+import { writeLength, writeNumber } from '../words/written';
 import styles from './cloth.module.css';
 import { FitSearch } from './fit-search';
 import { laidName } from './names';
@@ -29,7 +29,7 @@ export function SumsCard({ garment, cloth, lay }: SumsCardProps) {
       <dl className={styles.figures}>
         <Figure name={words.needs} said={`${length(needed)} = ${other(needed)}`} />
         {!cloth.shape && <Figure name={words.toBuy} said={words.bought(needed, shownIn)} />}
-        <Figure name={words.usedOf} said={`${(100 * sums.used).toFixed(1)} %`} />
+        <Figure name={words.usedOf} said={`${writeNumber(100 * sums.used, 1)} %`} />
         <Figure name={words.bound} said={length(sums.bound)} />
         <Figure
           name={words.beyond}

@@ -5,12 +5,12 @@ import { pageCheck } from '../../core/diagram/page-check';
 import type { NotSquared } from '../../core/diagram/squared-plane';
 import type { Diagram } from '../../core/garment/diagram';
 import { MM_PER_INCH, type ShownIn } from '../../core/units/inch';
-import { writeLength } from '../../core/units/write-length';
 import { useTable } from '../state/table-store';
 import { Button } from '../ui/button';
 import { Card } from '../ui/card';
 import { Note } from '../ui/note';
 import { diagramWords } from '../words/diagram';
+import { writeLength } from '../words/written';
 import styles from './diagram-room.module.css';
 import { Findings } from './findings-list';
 

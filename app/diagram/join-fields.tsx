@@ -3,12 +3,12 @@ import { gutterPlaces, MEETING_SIDES, type MeetingSide } from '../../core/diagra
 import type { NotSquared } from '../../core/diagram/squared-plane';
 import type { Diagram, Joined } from '../../core/garment/diagram';
 import type { ShownIn } from '../../core/units/inch';
-import { writeLength } from '../../core/units/write-length';
 import { Button } from '../ui/button';
 import { Choice } from '../ui/choice';
 import { Note } from '../ui/note';
 import { Pick } from '../ui/pick';
 import { diagramWords } from '../words/diagram';
+import { writeLength } from '../words/written';
 import { editDiagram } from './change-diagram';
 import { useDesk } from './desk-store';
 import styles from './diagram-room.module.css';

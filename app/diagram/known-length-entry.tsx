@@ -8,13 +8,13 @@ import { putKnownLength, removeKnownLength } from '../../core/garment/diagram-ed
 import type { Garment } from '../../core/garment/garment';
 import type { MeasureName } from '../../core/garment/measure';
 import { currentSet } from '../../core/garment/measure-value';
-import { writeLength } from '../../core/units/write-length';
 import type { ReadyPicture } from '../photo/picture-store';
 import { useTable } from '../state/table-store';
 import { Button } from '../ui/button';
 import { Note } from '../ui/note';
 import { diagramWords } from '../words/diagram';
 import { measureNames } from '../words/measures';
+import { writeLength } from '../words/written';
 import { BarFields } from './bar-fields';
 import { editDiagram } from './change-diagram';
 import { useDesk } from './desk-store';

@@ -1,12 +1,12 @@
 import { useEffect, useRef, useState } from 'react';
 import type { Garment } from '../../core/garment/garment';
-import { writeLength } from '../../core/units/write-length';
 import type { PdfBook, PdfPage } from '../photo/pdf-book';
 import { Button } from '../ui/button';
 import { EmptySheet } from '../ui/empty-sheet';
 import { Note } from '../ui/note';
 import { NumberField } from '../ui/number-field';
 import { diagramWords } from '../words/diagram';
+import { writeLength } from '../words/written';
 import { bringInPage, leaveBook, useBringingIn } from './bring-in';
 import styles from './diagram-room.module.css';
 

@@ -1,12 +1,12 @@
 import { useState } from 'react';
 import type { Diagram } from '../../core/garment/diagram';
 import type { Garment } from '../../core/garment/garment';
-import { writeLength } from '../../core/units/write-length';
 import { useGarment } from '../state/garment-store';
 import { useTable } from '../state/table-store';
 import { Button } from '../ui/button';
 import { NumberField } from '../ui/number-field';
 import { diagramWords } from '../words/diagram';
+import { writeLength } from '../words/written';
 import { putLength, sayWhoFollowed } from './change-diagram';
 import styles from './diagram-room.module.css';
 

@@ -6,11 +6,11 @@ import type { Diagram } from '../../core/garment/diagram';
 import { putKnownLength } from '../../core/garment/diagram-edits';
 import type { SquaresMap } from '../../core/picture/grid-map';
 import { inches, type ShownIn } from '../../core/units/inch';
-import { writeLength } from '../../core/units/write-length';
 import { Button } from '../ui/button';
 import { LengthField } from '../ui/length-field';
 import { say } from '../ui/say';
 import { diagramWords } from '../words/diagram';
+import { writeLength } from '../words/written';
 import { editDiagram } from './change-diagram';
 import styles from './diagram-room.module.css';
 

@@ -8,12 +8,12 @@ import { edgeIndex } from '../../core/garment/with-piece';
 import { pathAtLength, pathLength, pathStart } from '../../core/geometry/path';
 import type { Path } from '../../core/geometry/segment';
 import type { ShownIn } from '../../core/units/inch';
-import { writeLength } from '../../core/units/write-length';
 import { layPath, writeWords } from '../table/ink';
 import { type Paint, Painted } from '../table/painted';
 import { canvasColours } from '../ui/canvas-colours';
 import { draftWords as words } from '../words/draft';
 import { measureNames } from '../words/measures';
+import { writeLength } from '../words/written';
 import { useRestedGarment } from './rested-garment';
 
 /** Lines shorter than this on the screen are drawn without their words. */

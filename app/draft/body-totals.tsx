@@ -1,9 +1,9 @@
 import { SEWING_TOLERANCE } from '../../core/fit/fit-findings';
 import { girthsOf } from '../../core/fit/round-body';
-import { writeLength } from '../../core/units/write-length';
 import { Card } from '../ui/card';
 import { draftWords as words } from '../words/draft';
 import { measureNames } from '../words/measures';
+import { writeLength } from '../words/written';
 import styles from './draft.module.css';
 import { useRestedGarment } from './rested-garment';
 

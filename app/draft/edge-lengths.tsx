@@ -5,13 +5,13 @@ import type { Edge, Piece, StatedOnEdge } from '../../core/garment/piece';
 import { pathLength } from '../../core/geometry/path';
 import { obeyFigures } from '../../core/shaping/obey-figures';
 import { inches } from '../../core/units/inch';
-import { writeLength } from '../../core/units/write-length';
 import { useGarment } from '../state/garment-store';
 import { Choice } from '../ui/choice';
 import { LengthField } from '../ui/length-field';
 import { Note } from '../ui/note';
 import { say } from '../ui/say';
 import { draftWords as words } from '../words/draft';
+import { writeLength } from '../words/written';
 import styles from './draft.module.css';
 import { editPiece, useShownIn } from './edit-piece';
 

@@ -3,11 +3,11 @@ import { outlineOf } from '../../core/garment/outline';
 import type { Piece } from '../../core/garment/piece';
 import { pathLength } from '../../core/geometry/path';
 import type { ShownIn } from '../../core/units/inch';
-import { writeLength } from '../../core/units/write-length';
 import { useGarment } from '../state/garment-store';
 import { type Chosen, useTable } from '../state/table-store';
 import { paintAlongEdge, paintName, paintPiece } from '../table/paint-piece';
 import { type Paint, Painted } from '../table/painted';
+import { writeLength } from '../words/written';
 import { type ChosenPart, paintGrips, paintHandle } from './paint-grips';
 
 /** The piece of an id, or none; the same object for as long as the piece is the same. */

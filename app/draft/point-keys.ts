@@ -6,7 +6,6 @@ import type { Piece } from '../../core/garment/piece';
 import { pieceOf, withPiece } from '../../core/garment/with-piece';
 import type { TablePoint } from '../../core/geometry/point';
 import { inches, type ShownIn } from '../../core/units/inch';
-import { writeLength } from '../../core/units/write-length';
 import { useGarment } from '../state/garment-store';
 import { type Chosen, useTable } from '../state/table-store';
 import { readPlace, type Telling } from '../table/read-place';
@@ -15,6 +14,7 @@ import { type Stop, walked } from '../table/walk';
 import { writeSquares } from '../table/write-squares';
 import { say } from '../ui/say';
 import { draftWords as words } from '../words/draft';
+import { writeLength } from '../words/written';
 import { nudged } from './nudge';
 
 const ARROWS: Readonly<Record<string, readonly [across: number, down: number, way: keyof typeof words.ways]>> = {

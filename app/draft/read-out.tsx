@@ -1,6 +1,6 @@
-import { writeLength } from '../../core/units/write-length';
 import { writeSquares } from '../table/write-squares';
 import { draftWords as words } from '../words/draft';
+import { writeLength } from '../words/written';
 import styles from './draft.module.css';
 import { useDraft } from './draft-store';
 import { useShownIn } from './edit-piece';

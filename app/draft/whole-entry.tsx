@@ -6,7 +6,6 @@ import type { PrintedWhole } from '../../core/garment/printed-whole';
 import { putWhole, removeWhole } from '../../core/garment/printed-whole-edits';
 import { type EdgeRef, isSameEdge } from '../../core/garment/seam';
 import { pieceOf } from '../../core/garment/with-piece';
-import { writeLength } from '../../core/units/write-length';
 import { useGarment } from '../state/garment-store';
 import { Button } from '../ui/button';
 import { Choice } from '../ui/choice';
@@ -18,6 +17,7 @@ import { Switch } from '../ui/switch';
 import { TextField } from '../ui/text-field';
 import { draftWords } from '../words/draft';
 import { trialWords } from '../words/trial';
+import { writeLength } from '../words/written';
 import styles from './draft.module.css';
 
 const words = draftWords.wholes;

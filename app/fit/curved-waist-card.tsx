@@ -2,7 +2,6 @@ import { ringPieces } from '../../core/fit/round-body';
 import type { WaistNeed } from '../../core/fit/waist-needs';
 import type { Garment, Ring } from '../../core/garment/garment';
 import { withPiece } from '../../core/garment/with-piece';
-import { writeLength } from '../../core/units/write-length';
 import { useGarment } from '../state/garment-store';
 import { useTable } from '../state/table-store';
 import { Button } from '../ui/button';
@@ -10,6 +9,7 @@ import { Card } from '../ui/card';
 import { Note } from '../ui/note';
 import { say } from '../ui/say';
 import { fitWords as words } from '../words/fit';
+import { writeLength } from '../words/written';
 import styles from './fit-room.module.css';
 
 interface CurvedWaistCardProps {

@@ -1,6 +1,5 @@
 import { EASED_GARMENTS, type EaseRange, suggestedEase, withSuggestedEase } from '../../core/fit/ease';
 import type { Garment, Ring } from '../../core/garment/garment';
-import { writeLength } from '../../core/units/write-length';
 import { useGarment } from '../state/garment-store';
 import { Button } from '../ui/button';
 import { Card } from '../ui/card';
@@ -9,6 +8,8 @@ import { Note } from '../ui/note';
 import { Pick } from '../ui/pick';
 import { say } from '../ui/say';
 import { fitWords as words } from '../words/fit';
+import { locale } from '../words/language';
+import { writeLength } from '../words/written';
 import styles from './fit-room.module.css';
 import { useFit } from './fit-store';
 
@@ -25,7 +26,7 @@ export function EaseCard({ garment, ring }: EaseCardProps) {
   const rows = ring.levels.map((level) => ({ level, usual: suggestedEase(kind, cloth, level.girth) }));
   const isWritten = withSuggestedEase(garment, ring.id, { kind, cloth }) === garment;
   const named = (which: typeof rows) =>
-    new Intl.ListFormat('en-GB').format(which.map(({ level }) => words.levelOf(level)));
+    new Intl.ListFormat(locale()).format(which.map(({ level }) => words.levelOf(level)));
   const withOne = named(rows.filter(({ usual }) => usual));
   const without = named(rows.filter(({ usual }) => !usual));
   const take = () => {

@@ -5,7 +5,6 @@ import type { WaistNeed } from '../../core/fit/waist-needs';
 import type { Garment, Ring } from '../../core/garment/garment';
 import { outlineOf } from '../../core/garment/outline';
 import { pathAtLength, pathLength } from '../../core/geometry/path';
-import { writeLength } from '../../core/units/write-length';
 import { useTable } from '../state/table-store';
 import { Grid, RulerNumbers } from '../table/grid';
 import { layPath, writeWords } from '../table/ink';
@@ -17,6 +16,7 @@ import type { Tool } from '../table/tool';
 import { Viewport } from '../table/viewport';
 import { canvasColours } from '../ui/canvas-colours';
 import { fitWords as words } from '../words/fit';
+import { writeLength } from '../words/written';
 
 interface FitTableProps {
   readonly garment: Garment;

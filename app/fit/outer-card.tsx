@@ -2,13 +2,13 @@ import { lengthAt } from '../../core/fit/length-round';
 import { hemSweep } from '../../core/fit/round-body';
 import type { Garment, Ring } from '../../core/garment/garment';
 import { removeOuter, setOuterLength, setShorterBy } from '../../core/garment/outer-edits';
-import { writeLength } from '../../core/units/write-length';
 import { useGarment } from '../state/garment-store';
 import { Button } from '../ui/button';
 import { Card } from '../ui/card';
 import { LengthField } from '../ui/length-field';
 import { say } from '../ui/say';
 import { fitWords as words } from '../words/fit';
+import { writeLength } from '../words/written';
 import styles from './fit-room.module.css';
 
 const PLACES = ['front', 'side', 'back'] as const;

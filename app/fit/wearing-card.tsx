@@ -5,9 +5,9 @@ import { SHOULDERS_TO_BUST } from '../../core/garment/body-figures';
 import type { Garment, Ring } from '../../core/garment/garment';
 import { currentSet, measureOf } from '../../core/garment/measure-value';
 import { pieceOf } from '../../core/garment/with-piece';
-import { writeLength } from '../../core/units/write-length';
 import { Card } from '../ui/card';
 import { fitWords as words } from '../words/fit';
+import { writeLength } from '../words/written';
 import styles from './fit-room.module.css';
 
 interface WearingCardProps {

@@ -2,7 +2,6 @@ import { useMemo } from 'react';
 import type { Garment } from '../../core/garment/garment';
 import type { Mockup } from '../../core/garment/mockup';
 import type { Carried, NotCarried } from '../../core/mockup/carried-over';
-import { writeLength } from '../../core/units/write-length';
 import { changedFigures } from '../trial/changed-figures';
 import { Figures } from '../trial/figures';
 import { NewlyOpen } from '../trial/newly-open';
@@ -11,6 +10,7 @@ import { Button } from '../ui/button';
 import { Card } from '../ui/card';
 import { Note } from '../ui/note';
 import { carryNoteSentence, notCarriedSentence, pinnedSentence, mockupWords as words } from '../words/mockup';
+import { writeLength } from '../words/written';
 import styles from './mockup.module.css';
 import { carry, carryNext, leave } from './mockup-store';
 

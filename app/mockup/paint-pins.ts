@@ -9,9 +9,9 @@ import { type PinnedOnEdge, placesOn } from '../../core/mockup/pin-places';
 import type { PinnedLength } from '../../core/mockup/pinned-length';
 import type { PinnedPoint } from '../../core/mockup/pinned-point';
 import { lineAcrossPiece } from '../../core/shaping/lengthen-garment';
-import { writeLength } from '../../core/units/write-length';
 import { layPath, writeWords } from '../table/ink';
 import { canvasColours } from '../ui/canvas-colours';
+import { writeLength } from '../words/written';
 
 type Ink = CanvasRenderingContext2D;
 

@@ -5,7 +5,6 @@ import { setBaseLine, setPaper, setSquares } from '../../core/garment/paper-edit
 import type { Piece } from '../../core/garment/piece';
 import { baseLineOf } from '../../core/paper/base-line';
 import { SQUARES } from '../../core/paper/squares-sheet';
-import { writeLength } from '../../core/units/write-length';
 import { ByPoints } from '../by-points/by-points';
 import { useGarment } from '../state/garment-store';
 import { Button } from '../ui/button';
@@ -14,6 +13,7 @@ import { Choice } from '../ui/choice';
 import { Pick } from '../ui/pick';
 import { paperWords } from '../words/paper';
 import { squaresWords as words } from '../words/squares';
+import { writeLength } from '../words/written';
 import styles from './paper-room.module.css';
 
 const STEPS: readonly PaperChoice['step'][] = ['sixteenth', 'eighth', 'millimetre'];

@@ -1,9 +1,9 @@
 import { useMemo } from 'react';
 import type { Garment } from '../../core/garment/garment';
-import { writeLength } from '../../core/units/write-length';
 import { changedFigures } from '../trial/changed-figures';
 import { type Figure, Figures } from '../trial/figures';
 import { reshapeWords as words } from '../words/reshape';
+import { writeLength } from '../words/written';
 import styles from './reshape.module.css';
 
 interface ChangedLengthsProps {

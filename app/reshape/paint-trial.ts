@@ -4,10 +4,10 @@ import { outlineOf } from '../../core/garment/outline';
 import type { Piece } from '../../core/garment/piece';
 import { pathAtLength, pathLength } from '../../core/geometry/path';
 import type { ShownIn } from '../../core/units/inch';
-import { writeLength } from '../../core/units/write-length';
 import { layPath, writeWords } from '../table/ink';
 import { paintAlongEdge, paintName, paintPiece } from '../table/paint-piece';
 import { canvasColours } from '../ui/canvas-colours';
+import { writeLength } from '../words/written';
 import type { Grip, TrialLine } from './change';
 
 /** Every piece as it is; what a change would replace is left out, since it is drawn with the change. */

@@ -3,9 +3,9 @@ import { type EdgeRef, isOwnMirror, type Seam, type SeamEdge } from '../../core/
 import { pieceOf } from '../../core/garment/with-piece';
 import type { SeamWalk } from '../../core/seams/seam-walk';
 import { isWithinMatch } from '../../core/seams/walk';
-import { writeLength } from '../../core/units/write-length';
 import { seamsWords as words } from '../words/seams';
 import { trialWords } from '../words/trial';
+import { writeLength } from '../words/written';
 import { bandSide, notchesOff, type SeamLine } from './seam-sums';
 
 /** An edge by its piece and its name. */

@@ -1,11 +1,11 @@
 import type { Garment } from '../../core/garment/garment';
 import { isOwnMirror, type Seam } from '../../core/garment/seam';
 import type { SeamWalk } from '../../core/seams/seam-walk';
-import { writeLength } from '../../core/units/write-length';
 import { Figures } from '../trial/figures';
 import { Card } from '../ui/card';
 import { Note } from '../ui/note';
 import { seamsWords as words } from '../words/seams';
+import { writeLength } from '../words/written';
 import { edgeName, finely, isOfCopies, lengthWords, sideName } from './seam-names';
 import { notchesOff } from './seam-sums';
 import { stripOf } from './strip-marks';

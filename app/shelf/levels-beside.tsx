@@ -3,11 +3,11 @@ import { type LevelBeside, levelsBeside } from '../../core/check/does-not-fit';
 import { SEWING_TOLERANCE } from '../../core/fit/fit-findings';
 import type { Garment } from '../../core/garment/garment';
 import type { ShownIn } from '../../core/units/inch';
-import { writeLength } from '../../core/units/write-length';
 import { Icon } from '../ui/icon';
 import { fitWords } from '../words/fit';
 import { fieldOf } from '../words/measures';
 import { takeUpWords as words } from '../words/shelf';
+import { writeLength } from '../words/written';
 import styles from './shelf-room.module.css';
 
 interface LevelsBesideProps {

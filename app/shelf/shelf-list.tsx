@@ -12,6 +12,7 @@ import { Note } from '../ui/note';
 import { Pick } from '../ui/pick';
 import { say } from '../ui/say';
 import { SearchField } from '../ui/search-field';
+import { locale } from '../words/language';
 import { shelfWords as words } from '../words/shelf';
 import { CopyLine } from './copy-line';
 import { CoverPicture } from './cover-picture';
@@ -171,7 +172,7 @@ export function ShelfList({ rows, onTableId, onChange, onTrouble }: ShelfListPro
   );
 }
 
-const format = new Intl.DateTimeFormat(undefined, { dateStyle: 'medium', timeStyle: 'short' });
+const format = new Intl.DateTimeFormat(locale(), { dateStyle: 'medium', timeStyle: 'short' });
 
 function when(time: number): string {
   return format.format(time);

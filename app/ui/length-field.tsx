@@ -1,7 +1,8 @@
 import { useId, useState } from 'react';
 import { readLength } from '../../core/units/read-length';
-import { type WrittenStep, writeLength } from '../../core/units/write-length';
+import type { WrittenStep } from '../../core/units/write-length';
 import { uiWords } from '../words/ui';
+import { writeLength } from '../words/written';
 import styles from './field.module.css';
 
 interface LengthFieldProps {

@@ -1,5 +1,5 @@
-import { writeLength } from '../../core/units/write-length';
 import { uiWords as words } from '../words/ui';
+import { writeLength } from '../words/written';
 import { Button } from './button';
 import styles from './field.module.css';
 import { LengthField } from './length-field';

@@ -1,10 +1,10 @@
 import { useMemo } from 'react';
 import { type DraftDifferences, draftDifferences } from '../../core/check/draft-differences';
 import type { Garment } from '../../core/garment/garment';
-import { writeLength } from '../../core/units/write-length';
 import { type Figure, Figures } from '../trial/figures';
 import { trialWords } from '../words/trial';
 import { versionsWords as words } from '../words/versions';
+import { writeLength } from '../words/written';
 
 interface DifferencesProps {
   readonly before: Garment;

@@ -3,11 +3,11 @@ import type { MeasureName, MeasureSet } from '../../core/garment/measure';
 import { guessMeasure } from '../../core/garment/measure-guess';
 import { setMeasure } from '../../core/garment/wearer-edits';
 import type { ShownIn } from '../../core/units/inch';
-import { writeLength } from '../../core/units/write-length';
 import { useGarment } from '../state/garment-store';
 import { say } from '../ui/say';
 import { measureNames } from '../words/measures';
 import { wearerWords as words } from '../words/wearer';
+import { writeLength } from '../words/written';
 
 /** Fills a missing measure in with a guess, marked as one, or says that there is nothing to go on. */
 export function guessInto(name: MeasureName, set: MeasureSet, shownIn: ShownIn): void {

@@ -1,9 +1,9 @@
 import { MEASURES, type MeasureName, type MeasureSet } from '../../core/garment/measure';
 import { measureOf } from '../../core/garment/measure-value';
 import type { ShownIn } from '../../core/units/inch';
-import { writeLength } from '../../core/units/write-length';
 import { measureNames } from '../words/measures';
 import { wearerWords as words } from '../words/wearer';
+import { writeLength } from '../words/written';
 import { MeasureFigure } from './measure-figure';
 import styles from './wearer-room.module.css';
 

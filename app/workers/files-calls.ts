@@ -1,6 +1,7 @@
 import type { FileReading } from '../../core/files/file-reading';
 import type { FileUnit } from '../../core/files/svg-units';
 import type { Garment } from '../../core/garment/garment';
+import { language } from '../words/language';
 import { createCaller } from './call';
 
 /** What the worker for drawing files can be asked. */
@@ -27,6 +28,6 @@ const REST_MS = 20_000;
 
 /** Writes and reads drawing files off the main thread, so that none however large or hostile can hold it up. */
 export const filesWork = createCaller<FilesCalls>(
-  () => new Worker(new URL('./files.worker.ts', import.meta.url), { type: 'module' }),
+  () => new Worker(new URL('./files.worker.ts', import.meta.url), { type: 'module', name: language() }),
   { restMs: REST_MS },
 );

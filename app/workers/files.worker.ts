@@ -1,35 +1,10 @@
-import { dxfFile } from '../../core/files/dxf-file';
-import { type FileReading, LARGEST_FILE } from '../../core/files/file-reading';
-import { readDxf } from '../../core/files/read-dxf';
-import { readSvg } from '../../core/files/read-svg';
-import { svgFile } from '../../core/files/svg-file';
-import { fileWords } from '../words/files';
+import type { Language } from '../words/language';
+import { speak } from '../words/speak';
 import type { FilesCalls } from './files-calls';
 import { serve, type WorkerPort } from './serve';
 
-/** How far the straight sides of a DXF that stand for a curve may be from it (mm). */
-const FLATNESS = 0.01;
-
-// The compiler takes `self` for a window; in a worker it is the port itself.
-serve<FilesCalls>(self as unknown as WorkerPort, {
-  async write({ garment, kind, units, today }) {
-    const said = { words: fileWords(garment), date: today };
-    const text =
-      kind === 'svg'
-        ? svgFile(garment, said)
-        : dxfFile(garment, { ...said, units, size: garment.wearer.name, flatness: FLATNESS });
-    return { answer: { kind: 'written', text } };
-  },
-
-  async read({ file, unit }) {
-    const options = { newId: () => crypto.randomUUID(), ...(unit ? { unit } : {}) };
-    return { answer: await readDrawing(file, options) };
-  },
+// The compiler takes `self` for a window; in a worker it is the port itself. The page says its language as the name.
+serve<FilesCalls>(self as unknown as WorkerPort, async () => {
+  await speak(self.name as Language);
+  return (await import('./files-made')).filesMade;
 });
-
-/** What a file is, it says by how it begins: an SVG with a sign of its own, everything else is tried as a DXF. */
-async function readDrawing(file: Blob, options: Parameters<typeof readSvg>[1]): Promise<FileReading> {
-  if (file.size > LARGEST_FILE) return { kind: 'too-large', limit: LARGEST_FILE };
-  const text = await file.text();
-  return /^\uFEFF?\s*</.test(text) ? readSvg(text, options) : readDxf(text, options);
-}

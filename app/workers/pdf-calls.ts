@@ -4,6 +4,7 @@ import type { VersionSaid } from '../../core/garment/version-said';
 import type { LaidCloth, LaySaid } from '../../core/paper/lay-pdf';
 import type { PatternPdf, PatternPdfOptions } from '../../core/paper/pattern-pdf';
 import type { TapedSheets, Under } from '../../core/paper/taped-sheets';
+import { language } from '../words/language';
 import { createCaller } from './call';
 
 /** Where the two fonts are, as addresses of the page: a worker counts addresses from its own place. */
@@ -89,6 +90,6 @@ const REST_MS = 60_000;
 
 /** Makes PDFs off the main thread. */
 export const pdfWork = createCaller<PdfCalls>(
-  () => new Worker(new URL('./pdf.worker.ts', import.meta.url), { type: 'module' }),
+  () => new Worker(new URL('./pdf.worker.ts', import.meta.url), { type: 'module', name: language() }),
   { restMs: REST_MS },
 );

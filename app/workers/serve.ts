@@ -21,17 +21,20 @@ export type Doing<M extends Methods> = {
   ) => Promise<Answered<M[K]['answer']>>;
 };
 
-/** Answers the calls that come in at a port. What a method throws goes back as the failure of that one call. */
-export function serve<M extends Methods>(port: WorkerPort, doing: Doing<M>): void {
+/**
+ * Answers the calls that come in at a port. What a method throws goes back as the failure of that one call. What must be
+ * fetched first is fetched at the first call.
+ */
+export function serve<M extends Methods>(port: WorkerPort, doing: Doing<M> | (() => Promise<Doing<M>>)): void {
+  let known: Promise<Doing<M>> | undefined;
   port.onmessage = async ({ data }: MessageEvent<Question>) => {
     const { id, method, args } = data;
     const reply = (message: Reply, transfer: readonly Transferable[] = []) => port.postMessage(message, [...transfer]);
-    const how = Object.hasOwn(doing, method) ? doing[method] : undefined;
-    if (!how) {
-      reply({ id, kind: 'failed', message: `no method ${method}` });
-      return;
-    }
     try {
+      known ??= typeof doing === 'function' ? doing() : Promise.resolve(doing);
+      const methods = await known;
+      const how = Object.hasOwn(methods, method) ? methods[method] : undefined;
+      if (!how) throw new Error(`no method ${method}`);
       const { answer, transfer } = await how(
         args,
         (share) => reply({ id, kind: 'progress', share }),

@@ -13,6 +13,8 @@ export interface WriteOptions {
   readonly spaces?: 'kept' | 'typed';
   /** `plain` writes 7 1/2, which can be typed again; `printed` writes 7½ where there is such a sign. */
   readonly fractions?: 'plain' | 'printed';
+  /** The sign between whole and parts of centimetres; a point unless said. Either can be typed again. */
+  readonly decimal?: '.' | ',';
 }
 
 const parts: Readonly<Partial<Record<WrittenStep, number>>> = { eighth: 8, sixteenth: 16, thirtysecond: 32 };
@@ -60,8 +62,11 @@ function reduced(over: number, under: number): string {
   return `${a}/${b}`;
 }
 
-function inCentimetres(length: number, { step = 'millimetre' }: WriteOptions): string {
+function inCentimetres(length: number, { step = 'millimetre', decimal = '.' }: WriteOptions): string {
   const decimals = step === 'tenth-millimetre' ? 2 : 1;
-  const text = (Math.abs(length) / MM_PER_CENTIMETRE).toFixed(decimals).replace(/\.?0+$/, '');
+  const text = (Math.abs(length) / MM_PER_CENTIMETRE)
+    .toFixed(decimals)
+    .replace(/\.?0+$/, '')
+    .replace('.', decimal);
   return length < 0 && text !== '0' ? `−${text}` : text;
 }

@@ -13,7 +13,7 @@ export function writeYards(length: number): string {
   return parts.filter((part) => part !== '').join('\u00a0');
 }
 
-/** A length in metres to the hundredth: `2.35 m`. */
-export function writeMetres(length: number): string {
-  return `${(length / MM_PER_METRE).toFixed(2)}\u00a0m`;
+/** A length in metres to the hundredth: `2.35 m`, or `2,35 m` where the sign is a comma. */
+export function writeMetres(length: number, decimal: '.' | ',' = '.'): string {
+  return `${(length / MM_PER_METRE).toFixed(2).replace('.', decimal)}\u00a0m`;
 }

@@ -6,7 +6,6 @@ import { withNewPieces } from '../../../core/garment/with-new-pieces';
 import { bandFromPattern, bandPieces } from '../../../core/seams/band-from-pattern';
 import { joinedPanels } from '../../../core/seams/joined-panels';
 import { inches } from '../../../core/units/inch';
-import { writeLength } from '../../../core/units/write-length';
 import { newId } from '../../state/new-id';
 import { Choice } from '../../ui/choice';
 import { CountField } from '../../ui/count-field';
@@ -14,6 +13,7 @@ import { LengthField } from '../../ui/length-field';
 import { Note } from '../../ui/note';
 import { blockWords } from '../../words/blocks';
 import { reshapeWords } from '../../words/reshape';
+import { writeLength } from '../../words/written';
 import type { Change, Tried, Trying } from '../change';
 import styles from '../reshape.module.css';
 

@@ -2,7 +2,6 @@ import { type Block, draftBlock } from '../../../core/blocks/block';
 import type { Garment } from '../../../core/garment/garment';
 import type { Piece } from '../../../core/garment/piece';
 import { withNewPieces } from '../../../core/garment/with-new-pieces';
-import { writeLength } from '../../../core/units/write-length';
 import { BaseFields } from '../../base/base-fields';
 import { BASE_KINDS, bodyOf, firstOf } from '../../base/first-block';
 import { newId } from '../../state/new-id';
@@ -10,6 +9,7 @@ import { Choice } from '../../ui/choice';
 import { Pick } from '../../ui/pick';
 import { blockWords as words } from '../../words/blocks';
 import { fieldOf } from '../../words/measures';
+import { writeLength } from '../../words/written';
 import type { Change, Tried, Trying } from '../change';
 import styles from '../reshape.module.css';
 

@@ -4,12 +4,12 @@ import type { Garment } from '../../../core/garment/garment';
 import { currentSet } from '../../../core/garment/measure-value';
 import { pieceOf } from '../../../core/garment/with-piece';
 import { inches } from '../../../core/units/inch';
-import { writeLength } from '../../../core/units/write-length';
 import type { Figure } from '../../trial/figures';
 import { Choice } from '../../ui/choice';
 import { LengthField } from '../../ui/length-field';
 import { Pick } from '../../ui/pick';
 import { reshapeWords } from '../../words/reshape';
+import { writeLength } from '../../words/written';
 import type { Change, Tried, Trying } from '../change';
 import styles from '../reshape.module.css';
 

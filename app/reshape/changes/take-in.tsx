@@ -8,13 +8,13 @@ import { nearestOnPath, pathAtLength, signedArea } from '../../../core/geometry/
 import { dot, move, quarterTurn, scaleVector, vectorBetween } from '../../../core/geometry/point';
 import { takeIn } from '../../../core/shaping/take-in';
 import { inches } from '../../../core/units/inch';
-import { writeLength } from '../../../core/units/write-length';
 import { Button } from '../../ui/button';
 import { Choice } from '../../ui/choice';
 import { LengthField } from '../../ui/length-field';
 import { NumberField } from '../../ui/number-field';
 import { reshapeWords } from '../../words/reshape';
 import { trialWords } from '../../words/trial';
+import { writeLength } from '../../words/written';
 import type { Change, Tried, Trying } from '../change';
 import { chosenEdge, EdgeChoice, edgeAt, firstEdge, lengthOf, notFold } from '../edge-choice';
 import styles from '../reshape.module.css';

@@ -6,12 +6,12 @@ import { withPiece } from '../../../core/garment/with-piece';
 import { netEdgeLength } from '../../../core/seams/edge-length';
 import { drawWaist, type WaistDrawn, type WaistWay } from '../../../core/shaping/waist-ways';
 import { inches } from '../../../core/units/inch';
-import { writeLength } from '../../../core/units/write-length';
 import type { Figure } from '../../trial/figures';
 import { Choice } from '../../ui/choice';
 import { LengthField } from '../../ui/length-field';
 import { reshapeWords } from '../../words/reshape';
 import { trialWords } from '../../words/trial';
+import { writeLength, writeNumber } from '../../words/written';
 import type { Change, Trying } from '../change';
 import { EdgeChoice, edgeAt, firstEdge } from '../edge-choice';
 import styles from '../reshape.module.css';
@@ -105,7 +105,7 @@ function figuresOf(
   { rise, dip, length, straightLength, lengthBefore, angles }: WaistDrawn,
 ): Figure[] {
   const write = (mm: number) => writeLength(mm, { shownIn });
-  const degrees = (angle: number) => `${((angle * 180) / Math.PI).toFixed(1)}°`;
+  const degrees = (angle: number) => `${writeNumber((angle * 180) / Math.PI, 1)}°`;
   return [
     { words: words.sewn, value: trialWords.fromTo(write(lengthBefore), write(length)) },
     { words: words.straightWould, value: write(straightLength) },

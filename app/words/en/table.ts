@@ -1,0 +1,30 @@
+/** Words of the table: the canvas that the diagram and draft rooms share. */
+export const tableWords = {
+  nearer: 'Nearer',
+  farther: 'Farther',
+  fit: 'Show everything',
+  fitPiece: 'Show the piece',
+  fitWidth: 'Fill the width',
+  back: 'Back to where I was',
+  moreViews: 'More ways to look',
+  keys: 'On every table, where it does not say otherwise: Page Down and Page Up go from point to point, with Shift from edge to edge. End and Home go from piece to piece. The space bar tells all about it. Plus and minus look nearer and farther, 0 shows everything, 9 the piece, 8 fills the width, 7 goes back.',
+  enterPresses: 'Enter presses where you are.',
+  place: (across: string, down: string) => `${across} across, ${down} down`,
+  edgeOr: (name: string, number: number) => name || `edge ${number}`,
+  read: {
+    corner: (number: number, place: string) => `Corner ${number}, ${place}`,
+    between: (corner: string, before: string, after: string) => `${corner}. Before it ${before}, after it ${after}.`,
+    through: (edge: string, place: string) => `Curve point on ${edge}, ${place}`,
+    edgeOf: (edge: string, length: string) => `${edge} ${length}`,
+    edge: (edge: string) => `Edge: ${edge}`,
+    wholeEdge: (edge: string, from: number, to: number, allowance: string | undefined) =>
+      `Edge: ${edge}, from corner ${from} to ${to}. ${allowance === undefined ? 'No allowance is said yet.' : `Allowance ${allowance}.`}`,
+    piece: (name: string, corners: number) => `${name}, ${corners} corners`,
+    round: (piece: string, edges: readonly string[]) => `${piece}. Round it: ${edges.join(', ')}.`,
+  },
+  hand: 'Move the table: every press slides it and nothing else',
+  fingersMove: 'Pen draws, fingers move the table',
+  fingersDraw: 'Fingers draw as well',
+  lineNumber: (number: number) => (number < 0 ? `−${-number}` : String(number)),
+  less: (number: string) => `−${number}`,
+} as const;
