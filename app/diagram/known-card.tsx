@@ -56,6 +56,7 @@ export function KnownCard({ garment, diagram, map, photo, findings }: KnownCardP
       {!drawing && !freshHere && (
         <Button
           icon="ruler"
+          step="known-length second-length"
           tone={diagram.knownLengths.length === 0 ? 'chalk' : 'plain'}
           onPress={() => useDesk.setState({ drawing: { from: undefined }, fresh: undefined, corner: undefined })}
         >
@@ -127,6 +128,13 @@ function FreshLength({ line, shownIn, taken, photo }: FreshLengthProps) {
     useTable.getState().choose({ kind: 'known-length', diagramId, knownLengthId: id });
   }
 
+  /** A length is taken as its field is left, which not every browser does for a press on a button. */
+  function leaveField() {
+    const field = asks.current?.querySelector<HTMLInputElement>('input:not([type=radio])');
+    field?.focus();
+    if (field?.value.trim() !== '') field?.blur();
+  }
+
   return (
     <div ref={asks} className={styles.fresh}>
       <h3>{words.fresh}</h3>
@@ -149,6 +157,11 @@ function FreshLength({ line, shownIn, taken, photo }: FreshLengthProps) {
         }
       />
       <div className={styles.actions}>
+        {kind === 'length' && (
+          <Button tone="chalk" onPress={leaveField}>
+            {words.take}
+          </Button>
+        )}
         {kind === 'share' && (
           <Button tone="chalk" onPress={() => take(share)}>
             {words.take}

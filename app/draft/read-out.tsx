@@ -13,9 +13,15 @@ export function ReadOut({ mmPerPx }: { readonly mmPerPx: number | undefined }) {
   const length = useDraft(({ mode, trace, pointer, way }) =>
     mode === 'trace' ? (way ? lengthOfWay(way) : lengthBeingDrawn(trace, pointer?.at)) : undefined,
   );
-  if (!at && mmPerPx === undefined) return null;
+  const hint = useDraft(({ mode, trace, nextPoint, pointer }) => {
+    if (mode !== 'trace') return undefined;
+    if (trace.length === 0) return words.pressFirst;
+    return pointer ? undefined : words.pressNext[nextPoint];
+  });
+  if (!at && !hint && mmPerPx === undefined) return null;
   return (
     <p className={styles.readOut} data-at={at !== undefined || undefined} aria-hidden="true">
+      {hint && <strong>{hint}</strong>}
       {at && <span>{words.squares(writeSquares(at.x, shownIn), writeSquares(at.y, shownIn))}</span>}
       {length !== undefined && <span>{words.lengthSoFar(writeLength(length, { shownIn }))}</span>}
       {mmPerPx !== undefined && (

@@ -93,7 +93,7 @@ function WaistRow({ need, garment, ring }: { need: WaistNeed; garment: Garment; 
         </div>
       </dl>
       <div className={styles.row}>
-        <Button tone="chalk" icon="curve" onPress={take}>
+        <Button tone="chalk" icon="curve" step="curved-waist" onPress={take}>
           {words.take}
         </Button>
         <OtherWays need={need} name={name} />

@@ -48,9 +48,9 @@ function WithPieces({ garment }: { readonly garment: Garment }) {
           <>
             <RingChoice rings={garment.rings} ring={ring} />
             <FindingsCard garment={garment} ring={ring} />
+            <CurvedWaistCard garment={garment} ring={ring} needs={needs} />
             <LevelsCard garment={garment} ring={ring} />
             <EaseCard garment={garment} ring={ring} />
-            <CurvedWaistCard garment={garment} ring={ring} needs={needs} />
             <WearingCard garment={garment} ring={ring} />
             <OuterCard garment={garment} ring={ring} />
             <RingCard garment={garment} ring={ring} />
@@ -67,7 +67,7 @@ function NoRing() {
   return (
     <Card title={words.roundTheBody}>
       <p>{words.noRing}</p>
-      <Button tone="chalk" onPress={() => addNewRing('below')}>
+      <Button tone="chalk" step="ring" onPress={() => addNewRing('below')}>
         {words.propose}
       </Button>
       <Button onPress={() => addNewRing('above')}>{words.proposeAbove}</Button>

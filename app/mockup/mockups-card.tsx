@@ -127,6 +127,7 @@ function CutMockup({ garment, isFirst }: CutMockupProps) {
         <Button
           tone={isFirst ? 'chalk' : 'plain'}
           icon="piece"
+          step="mock-up"
           disabled={state === 'cutting'}
           onPress={() => void cut()}
         >

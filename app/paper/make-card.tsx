@@ -81,7 +81,13 @@ export function MakeCard(props: MakeCardProps) {
       ) : share === undefined ? (
         <>
           <PagesCount garment={garment} laid={laid} />
-          <Button tone="chalk" icon="page" disabled={!sheets || sheets.length === 0} onPress={() => ask('pages')}>
+          <Button
+            tone="chalk"
+            icon="page"
+            step="pages"
+            disabled={!sheets || sheets.length === 0}
+            onPress={() => ask('pages')}
+          >
             {pages.length > 0 ? words.makeChosen(pages.length) : words.makePages}
           </Button>
           {pages.length > 0 && <Button onPress={onAllPages}>{words.allPages}</Button>}

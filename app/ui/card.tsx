@@ -9,13 +9,15 @@ interface CardProps {
   readonly onToggle?: (open: boolean) => void;
   /** A word or number at the right of the title. */
   readonly aside?: ReactNode;
+  /** What of the job is done in it, so that it can be led to: names of `NextStepName`, apart by a space. */
+  readonly step?: string;
 }
 
 /** One entry of the notebook. */
-export function Card({ title, children, open, onToggle, aside }: CardProps) {
+export function Card({ title, children, open, onToggle, aside, step }: CardProps) {
   if (onToggle === undefined) {
     return (
-      <section className={styles.card}>
+      <section className={styles.card} data-step={step}>
         <h2 className={styles.title}>
           {title}
           {aside !== undefined && <span className={styles.aside}>{aside}</span>}
@@ -25,7 +27,7 @@ export function Card({ title, children, open, onToggle, aside }: CardProps) {
     );
   }
   return (
-    <section className={styles.card}>
+    <section className={styles.card} data-step={step}>
       <details open={open} onToggle={(event) => onToggle(event.currentTarget.open)}>
         <summary className={styles.summary}>
           <h2 className={styles.title}>
