@@ -88,8 +88,9 @@ const way: readonly Step[] = [
   },
   { name: 'square-up', room: 'diagram', due: said('not-squared-up') },
   { name: 'known-length', room: 'diagram', due: said('no-known-length', 'shared-scale-missing') },
+  { name: 'measures', room: 'wearer', due: said('known-length-needs-measure') },
   { name: 'second-length', room: 'diagram', due: said('one-known-length', 'one-direction') },
-  { name: 'measures', room: 'wearer', due: said('known-length-needs-measure', 'measure-needed') },
+  { name: 'measures', room: 'wearer', due: said('measure-needed') },
   { name: 'trace', room: 'draft', due: (garment) => cutPieces(garment).length === 0 },
   { name: 'drawn-as', room: 'draft', due: said('drawn-as-not-known') },
   {
