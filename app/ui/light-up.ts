@@ -6,7 +6,7 @@ export function lightUp(target: HTMLElement): void {
   const usable = 'a[href], button:not(:disabled), input:not(:disabled), select:not(:disabled), summary';
   const first = target.matches(usable) ? target : target.querySelector<HTMLElement>(usable);
   first?.focus({ preventScroll: true });
-  target.scrollIntoView({ block: 'nearest' });
+  target.scrollIntoView({ block: 'center' });
   target.dataset.lit = '';
   setTimeout(() => delete target.dataset.lit, LIT_MS);
 }

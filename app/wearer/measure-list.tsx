@@ -1,4 +1,5 @@
 import type { KeyboardEvent } from 'react';
+import { flushSync } from 'react-dom';
 import { withMeasuresChanged } from '../../core/diagram/reseat-for-measures';
 import type { MeasureName, MeasureSet } from '../../core/garment/measure';
 import { setMeasure } from '../../core/garment/wearer-edits';
@@ -49,10 +50,10 @@ export function MeasureList({ names, set, shownIn, doubts, onFocus }: MeasureLis
 /** Enter takes what was typed, and then goes on to the next field that is still empty; what was refused keeps the focus. */
 function toNextEmpty({ key, target, currentTarget }: KeyboardEvent<HTMLUListElement>): void {
   if (key !== 'Enter' || !(target instanceof HTMLInputElement) || target.value.trim() === '') return;
-  requestAnimationFrame(() => {
-    if (target.ariaInvalid === 'true' || document.activeElement !== target) return;
-    const fields = [...currentTarget.querySelectorAll('input')];
-    const next = fields.slice(fields.indexOf(target) + 1).find(({ value }) => value === '');
-    next?.focus();
-  });
+  // What was typed is taken or refused now, and may have brought up a field of its own.
+  flushSync(() => {});
+  if (target.ariaInvalid === 'true') return;
+  const fields = [...currentTarget.querySelectorAll('input')];
+  const next = fields.slice(fields.indexOf(target) + 1).find((field) => field.value === '' && field.checkVisibility());
+  next?.focus();
 }
