@@ -31,7 +31,8 @@ for (const { name, ...viewport } of SIZES) {
         await press(strip.getByRole('button', { name: /^Next:/ }));
         const lit = page.locator('[data-lit]');
         await expect(lit).toBeInViewport();
-        return lit;
+        // The light goes out after a moment.
+        return page.locator(`[data-step="${await lit.getAttribute('data-step')}"]`).first();
       };
       const later = () => press(strip.getByRole('button', { name: /^Later/ }));
 
@@ -78,18 +79,21 @@ for (const { name, ...viewport } of SIZES) {
       await test.step('what the piece is asked', async () => {
         await press((await follow('sewn or cut')).getByRole('radio', { name: 'the stitch line' }));
         await press((await follow('lies on the fold')).getByRole('button').first());
-        for (const [role, allowance] of [
-          ['the waist', '1/2'],
-          ['a seam', '3/4'],
-          ['a hem', '2'],
+        for (const [edge, role, allowance] of [
+          ['edge 1', 'the waist', '1/2'],
+          ['edge 2', 'a seam', '3/4'],
+          ['edge 3', 'a hem', '2'],
         ] as const) {
           const asks = await follow('what this edge is');
+          await expect(notebook.getByRole('heading', { name: `Edge: ${edge}` })).toBeVisible();
           await asks.getByLabel('It is').selectOption({ label: role });
           await asks.getByLabel('Allowance', { exact: true }).focus();
           count.presses += 2;
           await write(allowance);
+          // What comes next is looked for once she has stopped for a moment.
+          await page.waitForTimeout(400);
         }
-        await press(await follow('lay the grain line'));
+        await press((await follow('lay the grain line')).getByRole('button', { name: 'Draw it' }));
         const seen = await page.locator('main canvas').first().boundingBox();
         if (!seen) throw new Error('there is no canvas');
         const middle = { x: seen.x + seen.width * 0.42, y: seen.y + seen.height * 0.4 };
@@ -98,7 +102,7 @@ for (const { name, ...viewport } of SIZES) {
       });
 
       await test.step('seams, fit, cloth', async () => {
-        await press((await follow('pair the edges')).getByRole('button', { name: 'Pair it' }));
+        await press((await follow('pair the edges')).getByRole('button', { name: /^Pair/ }).first());
         await press(await follow('which pieces go round'));
         await press(await follow('take the curved waist'));
         await expect(page.getByText(/already the one the body needs/)).toBeVisible();

@@ -21,7 +21,12 @@ export function PieceFindings({ pieceId }: { readonly pieceId: string }) {
     if (!('pieceId' in place) || place.pieceId !== pieceId || kind === 'drawn-as-not-known') return null;
     const room = roomOf(finding);
     return (
-      <Note key={`${kind} ${JSON.stringify(place)}`} tone={weight} {...actionFor(finding, () => goTo(room), room)}>
+      <Note
+        key={`${kind} ${JSON.stringify(place)}`}
+        tone={weight}
+        step={kind === 'no-grain' ? 'grain' : undefined}
+        {...actionFor(finding, () => goTo(room), room)}
+      >
         {findingSentence(finding, garment)}
       </Note>
     );

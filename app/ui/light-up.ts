@@ -7,6 +7,7 @@ export function lightUp(target: HTMLElement): void {
   const first = target.matches(usable) ? target : target.querySelector<HTMLElement>(usable);
   first?.focus({ preventScroll: true });
   target.scrollIntoView({ block: 'center' });
+  for (const other of document.querySelectorAll<HTMLElement>('[data-lit]')) delete other.dataset.lit;
   target.dataset.lit = '';
   setTimeout(() => delete target.dataset.lit, LIT_MS);
 }
