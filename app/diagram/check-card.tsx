@@ -29,7 +29,7 @@ export function CheckCard({ diagram, map, findings, shownIn }: CheckCardProps) {
   const here = findings.filter(({ place }) => place.kind === 'diagram' && place.knownLengthId === undefined);
   const isStopped = findings.some(({ weight }) => weight === 'stop');
   return (
-    <Card title={words.title}>
+    <Card title={words.title} about="scale-check">
       {map.kind === 'map' && map.scale && (
         <ScaleWords map={map} shownIn={shownIn} isStretched={findings.some(({ kind }) => kind === 'stretched')} />
       )}

@@ -39,7 +39,7 @@ export function KnownCard({ garment, diagram, map, photo, findings }: KnownCardP
   const set = currentSet(garment);
   const taken = MEASURES.filter((name) => measureOf(set, name) !== undefined);
   return (
-    <Card title={words.title} aside={diagram.knownLengths.length || undefined}>
+    <Card title={words.title} about="known-lengths" aside={diagram.knownLengths.length || undefined}>
       <p>{words.help}</p>
       {photo && <TickSwitch photo={photo} />}
       {drawing && (

@@ -30,7 +30,7 @@ export function EdgeCard({ piece, index, edge }: EdgeCardProps) {
   const change = (label: string, how: (piece: Piece) => Piece) => editPiece(label, piece.id, how);
   const corners = [index + 1, ((index + 1) % piece.corners.length) + 1] as const;
   return (
-    <Card title={words.edgeTitle(words.edgeOr(edge.name, index + 1))} aside={words.fromTo(...corners)}>
+    <Card title={words.edgeTitle(words.edgeOr(edge.name, index + 1))} about="edge" aside={words.fromTo(...corners)}>
       <TextField
         label={words.edgeNameField}
         value={edge.name}

@@ -62,6 +62,7 @@ export function OutlineCard({ piece }: { readonly piece: Piece }) {
   return (
     <Card
       title={words.outline}
+      about="outline"
       step="waist-edge"
       open={open}
       onToggle={setOpen}

@@ -36,7 +36,7 @@ export const PieceCard = memo(function PieceCard({ id, name, cut, drawnAs, side,
   const setCut = (next: Cut) => editPiece(words.steps.cut, id, (now) => ({ ...now, cut: next }));
   const setDrawn = (next: DrawnAs) => editPiece(words.steps.drawnAs, id, (now) => ({ ...now, drawnAs: next }));
   return (
-    <Card title={name || words.piece}>
+    <Card title={name || words.piece} about="piece" aboutWhat={words.piece}>
       <PieceFindings pieceId={id} />
       <TextField
         label={words.pieceName}

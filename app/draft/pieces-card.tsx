@@ -25,7 +25,7 @@ export function PiecesCard({ isTracing = false }: { readonly isTracing?: boolean
   const hasDiagram = useGarment((state) => (state.garment?.diagrams.length ?? 0) > 0);
   const goTo = useTable((table) => table.goTo);
   return (
-    <Card title={words.pieces} aside={ids.length > 0 ? ids.length : undefined}>
+    <Card title={words.pieces} about="pieces" aside={ids.length > 0 ? ids.length : undefined}>
       {ids.length === 0 && !isTracing && <p>{words.noPieces}</p>}
       {!hasDiagram && (
         <Note tone="plain" action={{ words: words.toDiagram, onPress: () => goTo('diagram') }}>

@@ -22,7 +22,7 @@ interface CurvedWaistCardProps {
 export function CurvedWaistCard({ garment, ring, needs }: CurvedWaistCardProps) {
   if (needs.length === 0) return null;
   return (
-    <Card title={words.curvedWaist}>
+    <Card title={words.curvedWaist} about="curved-waist">
       <p className={styles.small}>{words.curvedHelp}</p>
       {needs.map((need) => (
         <WaistRow key={need.edgeId} need={need} garment={garment} ring={ring} />

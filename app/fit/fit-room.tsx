@@ -29,7 +29,7 @@ export function FitRoom() {
   if (!garment) return null;
   if (garment.pieces.length > 0) return <WithPieces garment={garment} />;
   const notebook = (
-    <Card title={words.roundTheBody}>
+    <Card title={words.roundTheBody} about="ring">
       <p>{words.roundHelp}</p>
     </Card>
   );
@@ -65,7 +65,7 @@ function WithPieces({ garment }: { readonly garment: Garment }) {
 
 function NoRing() {
   return (
-    <Card title={words.roundTheBody}>
+    <Card title={words.roundTheBody} about="ring">
       <p>{words.noRing}</p>
       <Button tone="chalk" step="ring" onPress={() => addNewRing('below')}>
         {words.propose}
@@ -106,7 +106,7 @@ function FindingsCard({ garment, ring }: FindingsCardProps) {
   const here = findings.filter((finding) => isOf(finding, ring));
   const isCompared = girthsOf(garment, ring).some((girth) => girth.kind === 'measured' && girth.total > 0);
   return (
-    <Card title={words.findings}>
+    <Card title={words.findings} about="fit-findings">
       {here.length === 0 && (
         <Note tone={isCompared ? 'good' : 'plain'}>{isCompared ? words.allWell : words.nothingCompared}</Note>
       )}

@@ -48,7 +48,7 @@ export function MakeCard(props: MakeCardProps) {
   };
   const ask = (what: 'pages' | 'squares') => (hasOutstanding ? setAsked(what) : begin(what));
   return (
-    <Card title={words.what}>
+    <Card title={words.what} about="pages">
       {stops > 0 && (
         <Note tone="stop" action={{ words: words.toCheck, onPress: () => goTo('check') }}>
           {words.openCount(stops)}
