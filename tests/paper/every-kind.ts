@@ -4,6 +4,7 @@ import { listedWords } from '../../app/words/check-page';
 import { labelWords } from '../../app/words/label';
 import { paperSheetWords } from '../../app/words/paper-sheet';
 import { ringCentre } from '../../core/cloth/ring-middle';
+import { cutPieces } from '../../core/garment/cut-pieces';
 import type { Garment, PaperChoice } from '../../core/garment/garment';
 import { outlineOf } from '../../core/garment/outline';
 import { versionSaid } from '../../core/garment/version-said';
@@ -13,6 +14,8 @@ import { labelPdf } from '../../core/paper/label-pdf';
 import { type LaidCloth, layPdf } from '../../core/paper/lay-pdf';
 import { listPdf } from '../../core/paper/list-pdf';
 import { type PatternPdfOptions, patternPdf } from '../../core/paper/pattern-pdf';
+import { addPrinting, printingOf } from '../../core/paper/printing-of';
+import { tapedSheets } from '../../core/paper/taped-sheets';
 import { inches } from '../../core/units/inch';
 import { linden } from '../garment/linden';
 import { fonts } from './fonts';
@@ -20,7 +23,7 @@ import { rectangle } from './pieces';
 
 const today = '2026-03-04';
 
-/** The sample with a piece of older make under it, on such paper. */
+/** The sample on such paper. */
 function garmentOn(paper: Partial<PaperChoice>): Garment {
   const garment = linden();
   return { ...garment, paper: { ...garment.paper, ...paper } };
@@ -36,6 +39,20 @@ async function pattern(
   const made = await patternPdf({ garment, what, words, fonts, today, ...more });
   if (made.kind !== 'pdf') throw new Error(`there is something to print: ${made.kind}`);
   return made.bytes;
+}
+
+/** Two pages of a printing, made once more. */
+async function again(): Promise<Uint8Array> {
+  const garment = garmentOn({});
+  const { sheets } = tapedSheets(cutPieces(garment), garment.paper);
+  const [page, other] = sheets[0]?.plan.pages ?? [];
+  const [piece] = garment.pieces;
+  if (!page || !other || !piece) throw new Error('there are pages');
+  const printing = printingOf(garment, sheets, { id: 'made', today, version: { kind: 'changed', mark: 'ABCDE' } });
+  return pattern({}, 'out-of-date', {
+    garment: addPrinting(garment, printing),
+    again: { pieceId: piece.id, names: [page.label, other.label] },
+  });
 }
 
 const older = [
@@ -113,7 +130,7 @@ export const EVERY_KIND: Readonly<Record<string, () => Promise<Uint8Array>>> = {
   'pages on A0': () => pattern({ size: 'a0' }, 'pages'),
   'pages on a roll': () => pattern({ size: 'roll', rollWidth: inches(24) }, 'pages'),
   'pages for a printer that is off': () => pattern({ printer: { across: 0.993, down: 1.006 } }, 'pages'),
-  'pages out of date': () => pattern({}, 'out-of-date'),
+  'pages made once more': () => again(),
   'squares sheets': () => pattern({}, 'squares'),
   'squares sheets along a base line': () => pattern({ squares: { from: 'base-line' } }, 'squares'),
   'squares sheets in large print': () => pattern({ squares: { print: 'large', square: inches(2) } }, 'squares'),
