@@ -32,7 +32,7 @@ export function CheckCard({ diagram, map, findings, photo, shownIn }: CheckCardP
   const here = findings.filter(({ place }) => place.kind === 'diagram' && place.knownLengthId === undefined);
   const isStopped = findings.some(({ weight }) => weight === 'stop');
   return (
-    <Card title={words.title}>
+    <Card title={words.title} about="scale-check">
       {map.kind === 'map' && map.scale && (
         <ScaleWords map={map} shownIn={shownIn} isStretched={findings.some(({ kind }) => kind === 'stretched')} />
       )}

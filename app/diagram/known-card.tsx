@@ -40,7 +40,7 @@ export function KnownCard({ garment, diagram, map, photo, findings }: KnownCardP
   const set = currentSet(garment);
   const taken = MEASURES.filter((name) => measureOf(set, name) !== undefined);
   return (
-    <Card title={words.title} aside={diagram.knownLengths.length || undefined}>
+    <Card title={words.title} about="known-lengths" aside={diagram.knownLengths.length || undefined}>
       <p>{words.help}</p>
       {photo && <TickSwitch photo={photo} />}
       {drawing?.what === 'length' && (
@@ -57,6 +57,7 @@ export function KnownCard({ garment, diagram, map, photo, findings }: KnownCardP
       {!drawing && !freshHere && (
         <Button
           icon="ruler"
+          step="known-length second-length"
           tone={diagram.knownLengths.length === 0 ? 'chalk' : 'plain'}
           onPress={() =>
             useDesk.setState({ drawing: { what: 'length', from: undefined }, fresh: undefined, corner: undefined })
@@ -124,6 +125,13 @@ function FreshLength({ line, shownIn, taken, photo }: FreshLengthProps) {
     useTable.getState().choose({ kind: 'known-length', diagramId, knownLengthId: id });
   }
 
+  /** A length is taken as its field is left, which not every browser does for a press on a button. */
+  function leaveField() {
+    const field = asks.current?.querySelector<HTMLInputElement>('input:not([type=radio])');
+    field?.focus();
+    if (field?.value.trim() !== '') field?.blur();
+  }
+
   return (
     <div ref={asks} className={styles.fresh}>
       <h3>{words.fresh}</h3>
@@ -146,6 +154,11 @@ function FreshLength({ line, shownIn, taken, photo }: FreshLengthProps) {
         }
       />
       <div className={styles.actions}>
+        {kind === 'length' && (
+          <Button tone="chalk" onPress={leaveField}>
+            {words.take}
+          </Button>
+        )}
         {kind === 'share' && (
           <Button tone="chalk" onPress={() => take(share)}>
             {words.take}

@@ -9,6 +9,7 @@ import type { Garment } from '../../core/garment/garment';
 import type { MeasureName } from '../../core/garment/measure';
 import { currentSet } from '../../core/garment/measure-value';
 import type { ReadyPicture } from '../photo/picture-store';
+import { useGuide } from '../state/guide-store';
 import { useTable } from '../state/table-store';
 import { Button } from '../ui/button';
 import { Note } from '../ui/note';
@@ -101,7 +102,7 @@ export function KnownLengthEntry(props: KnownLengthEntryProps) {
         <p>{words.shareComes(writeLength(full.length, { shownIn }))}</p>
       )}
       {full.kind === 'measure-missing' ? (
-        <Note tone="stop" action={{ words: words.toWearer, onPress: () => useTable.getState().goTo('wearer') }}>
+        <Note tone="stop" action={{ words: words.toWearer, onPress: toMeasures }}>
           {words.notMeasured(measureNames[full.measure].toLowerCase())}
         </Note>
       ) : (
@@ -111,6 +112,12 @@ export function KnownLengthEntry(props: KnownLengthEntryProps) {
       <LengthEnds diagramId={diagram.id} known={known} />
     </li>
   );
+}
+
+/** To the Wearer room, with what is not measured yet in sight. */
+function toMeasures(): void {
+  useGuide.setState({ pointedAt: 'measures' });
+  useTable.getState().goTo('wearer');
 }
 
 interface MeasuresProps {
