@@ -18,6 +18,7 @@ import { putLength, sayWhoFollowed } from './change-diagram';
 import { type FreshLine, useDesk } from './desk-store';
 import styles from './diagram-room.module.css';
 import { KnownLengthEntry } from './known-length-entry';
+import { middleLine } from './middle-line';
 import { firstShare, SaysFields } from './says-fields';
 import { ScannedSize } from './scanned-size';
 import { TickSwitch } from './tick-switch';
@@ -42,7 +43,7 @@ export function KnownCard({ garment, diagram, map, photo, findings }: KnownCardP
     <Card title={words.title} about="known-lengths" aside={diagram.knownLengths.length || undefined}>
       <p>{words.help}</p>
       {photo && <TickSwitch photo={photo} />}
-      {drawing && (
+      {drawing?.what === 'length' && (
         <Note
           tone="plain"
           action={{
@@ -58,7 +59,9 @@ export function KnownCard({ garment, diagram, map, photo, findings }: KnownCardP
           icon="ruler"
           step="known-length second-length"
           tone={diagram.knownLengths.length === 0 ? 'chalk' : 'plain'}
-          onPress={() => useDesk.setState({ drawing: { from: undefined }, fresh: undefined, corner: undefined })}
+          onPress={() =>
+            useDesk.setState({ drawing: { what: 'length', from: undefined }, fresh: undefined, corner: undefined })
+          }
         >
           {words.draw}
         </Button>
@@ -86,12 +89,6 @@ function showIntervals(intervals: number | undefined): void {
   if (!fresh) return;
   const { intervals: _, ...line } = fresh;
   useDesk.setState({ fresh: intervals === undefined ? line : { ...line, intervals } });
-}
-
-/** A line to begin with when its ends are to be typed: level, in the middle of the picture. */
-function middleLine({ id, widthPx, heightPx }: Diagram): FreshLine {
-  const y = heightPx / 2;
-  return { diagramId: id, from: { x: widthPx / 4, y }, to: { x: (3 * widthPx) / 4, y } };
 }
 
 interface FreshLengthProps {

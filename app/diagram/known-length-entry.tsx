@@ -20,7 +20,7 @@ import { BarFields } from './bar-fields';
 import { editDiagram } from './change-diagram';
 import { useDesk } from './desk-store';
 import styles from './diagram-room.module.css';
-import { EndFields } from './end-fields';
+import { LengthEnds } from './end-fields';
 import { Findings } from './findings-list';
 import { firstShare, SaysFields } from './says-fields';
 
@@ -109,7 +109,7 @@ export function KnownLengthEntry(props: KnownLengthEntryProps) {
         <Findings findings={findings} />
       )}
       <Measures {...{ known, map, shownIn }} disagrees={findings.length > 0} />
-      <EndFields diagramId={diagram.id} known={known} />
+      <LengthEnds diagramId={diagram.id} known={known} />
     </li>
   );
 }
