@@ -102,7 +102,10 @@ test('in the colours of the system what is chosen still differs from what is not
     await page.getByRole('navigation').getByRole('button', { name: room }).click();
     await expect(page.getByRole('navigation').getByRole('button', { name: room })).toHaveAttribute('aria-current');
     const grounds = await page.evaluate(() => {
-      const ground = (element: Element | null | undefined) => element && getComputedStyle(element).backgroundColor;
+      // A choice is coloured on its label or on the words in it.
+      const ground = (element: Element | null | undefined) =>
+        element &&
+        [element, ...element.querySelectorAll('span')].map((part) => getComputedStyle(part).backgroundColor).join(' ');
       const on = document.querySelector('input[type=radio]:checked');
       const off = on?.closest('fieldset')?.querySelector('input[type=radio]:not(:checked)');
       return {

@@ -31,7 +31,7 @@ test('inches and centimetres change places in every room, and back', async ({ pa
           `${room}, fields in ${unit}`,
         )
         .toEqual([]);
-      said += `${await page.locator('body').innerText()} ${fields.join(' ')}`;
+      said += `${await page.locator('#app').textContent()} ${fields.join(' ')}`;
     }
     expect(said).toMatch(shown);
   }
