@@ -1,13 +1,4 @@
-/** What a translation must have in the place of an English value: the same names, the same kinds, other words. */
-export type Said<English> = English extends string
-  ? string
-  : English extends (...args: infer Args) => infer Answer
-    ? (...args: Args) => Said<Answer>
-    : English extends readonly (infer One)[]
-      ? readonly Said<One>[]
-      : English extends object
-        ? { readonly [Name in keyof English]: Said<English[Name]> }
-        : English;
+import type { Said } from '../said';
 
 /** Every file of words, by its name. */
 export interface Catalogue {
@@ -27,7 +18,9 @@ export interface Catalogue {
   readonly fit: Said<typeof import('../en/fit')>;
   readonly glossary: Said<typeof import('../en/guide/glossary')>;
   readonly guide: Said<typeof import('../en/guide/guide')>;
+  readonly help: Said<typeof import('../en/guide/help')>;
   readonly 'how-to': Said<typeof import('../en/guide/how-to')>;
+  readonly next: Said<typeof import('../en/guide/next')>;
   readonly label: Said<typeof import('../en/label')>;
   readonly measures: Said<typeof import('../en/measures')>;
   readonly mockup: Said<typeof import('../en/mockup')>;
