@@ -6,6 +6,7 @@ import { Button } from '../ui/button';
 import { LengthField } from '../ui/length-field';
 import { NumberField } from '../ui/number-field';
 import { clothWords as words } from '../words/cloth';
+import { midSentence } from '../words/written';
 import styles from './cloth.module.css';
 import { useCloth } from './cloth-store';
 import { editCloth, newRemnant, without } from './new-cloth';
@@ -121,7 +122,7 @@ function Flaws({ shownIn, cloth }: MoreProps) {
               icon="bin"
               onPress={() => editCloth(cloth, (now) => ({ ...now, flaws: now.flaws.filter((_, k) => k !== i) }))}
             >
-              {words.takeAway(words.flaw(i).toLowerCase())}
+              {words.takeAway(midSentence(words.flaw(i)))}
             </Button>
           </fieldset>
         );
@@ -178,7 +179,7 @@ function Shape({ shownIn, cloth }: MoreProps) {
                   <Button
                     tone="quiet"
                     icon="bin"
-                    title={words.takeAway(words.corner(i).toLowerCase())}
+                    title={words.takeAway(midSentence(words.corner(i)))}
                     onPress={() => set(shape.filter((_, k) => k !== i))}
                   />
                 )}

@@ -4,6 +4,7 @@ import type { Piece } from '../../core/garment/piece';
 import { pathLength } from '../../core/geometry/path';
 import type { ShownIn } from '../../core/units/inch';
 import { compareWords as words } from '../words/compare';
+import { midSentence } from '../words/written';
 import { type Compared, edgeAt, type Pair } from './figures';
 import { edgeName } from './names';
 import { LEAST_SHOWN } from './paint-compare';
@@ -51,7 +52,7 @@ export function inWords(
   sentences.push(differing.length === 0 ? words.edgesAgree : words.edgesDiffer(differing.join('; ')));
   const round = compared.girths.flatMap(({ level, one, other }) => {
     if (one === undefined || other === undefined) return [];
-    return [`${words.level(level).toLowerCase()} ${words.signed(other - one, write(other - one))}`];
+    return [`${midSentence(words.level(level))} ${words.signed(other - one, write(other - one))}`];
   });
   if (round.length > 0) sentences.push(words.girthsDiffer(round.join('; ')));
   return sentences;

@@ -15,7 +15,7 @@ import { Button } from '../ui/button';
 import { Note } from '../ui/note';
 import { diagramWords } from '../words/diagram';
 import { measureNames } from '../words/measures';
-import { writeLength } from '../words/written';
+import { midSentence, writeLength } from '../words/written';
 import { BarFields } from './bar-fields';
 import { editDiagram } from './change-diagram';
 import { useDesk } from './desk-store';
@@ -103,7 +103,7 @@ export function KnownLengthEntry(props: KnownLengthEntryProps) {
       )}
       {full.kind === 'measure-missing' ? (
         <Note tone="stop" action={{ words: words.toWearer, onPress: toMeasures }}>
-          {words.notMeasured(measureNames[full.measure].toLowerCase())}
+          {words.notMeasured(midSentence(measureNames[full.measure]))}
         </Note>
       ) : (
         <Findings findings={findings} />

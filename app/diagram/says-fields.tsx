@@ -7,6 +7,7 @@ import { LengthField } from '../ui/length-field';
 import { Pick } from '../ui/pick';
 import { diagramWords } from '../words/diagram';
 import { measureNames } from '../words/measures';
+import { midSentence } from '../words/written';
 import styles from './diagram-room.module.css';
 
 const words = diagramWords.known;
@@ -85,7 +86,7 @@ function ShareFields({ says, shownIn, taken, onChange }: ShareFieldsProps) {
       <Pick
         label={words.ofThe}
         value={says.measure}
-        options={measures.map((value) => ({ value, words: measureNames[value].toLowerCase() }))}
+        options={measures.map((value) => ({ value, words: midSentence(measureNames[value]) }))}
         onChange={(measure) => onChange({ ...says, measure })}
       />
       <LengthField

@@ -4,6 +4,7 @@ import { Button } from '../ui/button';
 import { Card } from '../ui/card';
 import { Note } from '../ui/note';
 import { pieceName, versionsWords as words } from '../words/versions';
+import { midSentence } from '../words/written';
 import { Differences } from './differences';
 import { useLooking } from './looked-at';
 import styles from './versions.module.css';
@@ -18,7 +19,7 @@ export function TracedCard({ garment, first }: TracedCardProps) {
   const { traced, late } = first;
   return (
     <Card title={words.traced} about="as-traced">
-      <p>{traced.length === 0 ? words.tracedNone : words.lookingAt(words.traced.toLowerCase())}</p>
+      <p>{traced.length === 0 ? words.tracedNone : words.lookingAt(midSentence(words.traced))}</p>
       {late.map(({ pieceId, since }) => (
         <Note key={pieceId} tone="plain">
           {words.tracedLate([pieceName(pieceId, { pieces: garment.pieces, traced })], since)}

@@ -20,3 +20,8 @@ export function writeNumber(value: number, places: number, noughts: 'kept' | 'tr
   const written = value.toFixed(places);
   return (noughts === 'trimmed' && places > 0 ? written.replace(/\.?0+$/, '') : written).replace('.', decimalSign());
 }
+
+/** A word as it stands within a sentence: English lowers its capital, German keeps that of its nouns. */
+export function midSentence(word: string): string {
+  return language() === 'de' ? word : word.toLowerCase();
+}
