@@ -67,6 +67,7 @@ async function session(page: Page, host: Awaited<ReturnType<typeof staticHost>>)
   };
   page.on('load', count).on('worker', count);
   await page.goto('/');
+  await page.waitForLoadState('networkidle');
   const off = await wholeJob(page, hand, byNumbers(page, hand));
   expect(off).toBeLessThan(inches(1 / 16));
 
