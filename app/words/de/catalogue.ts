@@ -1,4 +1,6 @@
 import type { Said } from '../said';
+import * as help from './guide/help';
+import * as next from './guide/next';
 
 /** Every file of words, by its name. */
 export interface Catalogue {
@@ -42,4 +44,4 @@ export interface Catalogue {
   readonly 'whole-shelf': Said<typeof import('../en/whole-shelf')>;
 }
 
-export const german: Partial<Record<keyof Catalogue, object>> = {};
+export const german: Partial<Record<keyof Catalogue, object>> = { help, next };
