@@ -1,4 +1,17 @@
 import type { Said } from '../said';
+import * as check from './check';
+import * as cleanUp from './clean-up';
+import * as demo from './demo';
+import * as measures from './measures';
+import * as projectFile from './project-file';
+import * as shelf from './shelf';
+import * as shell from './shell';
+import * as squares from './squares';
+import * as storage from './storage';
+import * as table from './table';
+import * as ui from './ui';
+import * as wearer from './wearer';
+import * as wholeShelf from './whole-shelf';
 
 /** Every file of words, by its name. */
 export interface Catalogue {
@@ -40,4 +53,18 @@ export interface Catalogue {
   readonly 'whole-shelf': Said<typeof import('../en/whole-shelf')>;
 }
 
-export const german: Partial<Record<keyof Catalogue, object>> = {};
+export const german: Partial<Catalogue> = {
+  check,
+  'clean-up': cleanUp,
+  demo,
+  measures,
+  'project-file': projectFile,
+  shelf,
+  shell,
+  squares,
+  storage,
+  table,
+  ui,
+  wearer,
+  'whole-shelf': wholeShelf,
+};
