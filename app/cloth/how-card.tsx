@@ -43,7 +43,7 @@ export function HowCard({ garment, cloth, lay }: HowCardProps) {
   const seconds = useCloth((state) => state.seconds);
   const { made } = lay.laying;
   return (
-    <Card title={words.how}>
+    <Card title={words.how} about="lay-how">
       {made.kind === 'cannot-lay' && <Refused garment={garment} cloth={cloth} lay={lay} reasons={made.reasons} />}
       <Choice
         label={words.grain}

@@ -36,7 +36,7 @@ export function HowCard({ shownIn, comparison, mine, other, names, laying }: How
   const edges = (piece: Piece) => piece.edges.map(({ id }, i) => ({ value: id, words: edgeName(piece, i) }));
   const called = names.mine === names.other ? { mine: nameOf(mine), other: nameOf(other) } : names;
   return (
-    <Card title={words.how}>
+    <Card title={words.how} about="compare-how">
       <Choice
         label={words.how}
         labelHidden

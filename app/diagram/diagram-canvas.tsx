@@ -82,7 +82,8 @@ function FaceCanvas({ diagram, pictures, face, fit, which }: FaceCanvasProps) {
   const view = useTable((table) => table.view[which]);
   const setView = useTable((table) => table.setView);
   const onView = useCallback((next: View) => setView(which, next), [setView, which]);
-  const { corner, sidePlace, held, drawing, fresh, matching } = useDesk();
+  const { corner, sidePlace, held, drawing, fresh: drawn, ruling, matching } = useDesk();
+  const fresh = drawn ?? ruling;
   const chosen = useTable((table) => table.chosen);
   const lengthId = chosen.kind === 'known-length' ? chosen.knownLengthId : undefined;
   const isDrawing = drawing !== undefined;

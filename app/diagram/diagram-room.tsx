@@ -81,7 +81,7 @@ function DiagramDesk({ garment, diagram }: DiagramDeskProps) {
           <SquareCard {...{ diagram, pictures, findings }} shownIn={garment.shownIn} />
           <KnownCard {...{ garment, diagram, map, findings }} photo={pictures.pictures.photo} />
           <TogetherCard {...{ diagram, diagrams, map }} shownIn={garment.shownIn} />
-          <CheckCard {...{ diagram, map, findings }} shownIn={garment.shownIn} />
+          <CheckCard {...{ diagram, map, findings }} photo={pictures.pictures.photo} shownIn={garment.shownIn} />
           <SourceCard source={garment.source} />
           {!trouble && list}
         </>

@@ -20,7 +20,7 @@ export function TraceCard() {
   const [down, setDown] = useState<number>();
   const ready = across !== undefined && down !== undefined;
   return (
-    <Card title={words.trace} aside={words.pointCount(trace.length)}>
+    <Card title={words.trace} about="tracing" aside={words.pointCount(trace.length)}>
       <p>{words.modeHelp.trace}</p>
       <FollowNote />
       <fieldset className={styles.group}>

@@ -26,7 +26,7 @@ export function WearingCard({ garment, ring }: WearingCardProps) {
   ));
   if (rows.length === 0) return null;
   return (
-    <Card title={words.wearing}>
+    <Card title={words.wearing} about="wearing">
       <dl className={styles.figures}>{rows}</dl>
       {hemSweep(garment, ring) > 0 && <p className={styles.small}>{words.walkingHelp}</p>}
     </Card>

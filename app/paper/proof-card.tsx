@@ -59,7 +59,7 @@ export function ProofCard({ garment }: { readonly garment: Garment }) {
   const off = findings.find((finding) => finding.kind === 'scale-off');
   const reading = printerReading(garment);
   return (
-    <Card title={words.proof}>
+    <Card title={words.proof} about="proof" step="proof">
       <p className={styles.small}>{words.proofHelp}</p>
       <Button icon="page" onPress={() => void makeSheet()}>
         {words.makeCheck}

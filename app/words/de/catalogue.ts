@@ -31,7 +31,9 @@ export interface Catalogue {
   readonly fit: Said<typeof import('../en/fit')>;
   readonly glossary: Said<typeof import('../en/guide/glossary')>;
   readonly guide: Said<typeof import('../en/guide/guide')>;
+  readonly help: Said<typeof import('../en/guide/help')>;
   readonly 'how-to': Said<typeof import('../en/guide/how-to')>;
+  readonly next: Said<typeof import('../en/guide/next')>;
   readonly label: Said<typeof import('../en/label')>;
   readonly measures: Said<typeof import('../en/measures')>;
   readonly mockup: Said<typeof import('../en/mockup')>;

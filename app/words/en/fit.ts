@@ -117,7 +117,9 @@ export const fitWords = {
       ? 'The usual ease is written at every level.'
       : `The usual ease is written at ${at}. There is none for ${others}: what stands there stays.`,
   easesWritten: (at: string, others: string) =>
-    others === '' ? 'Every level has the usual ease.' : `The usual ease stands at ${at}; there is none for ${others}.`,
+    others === ''
+      ? 'The ease wanted at every level is the usual one.'
+      : `The usual ease stands at ${at}; there is none for ${others}.`,
   wearing: 'Getting it on, and walking',
   narrowest: 'Narrowest, all round',
   shoulders: 'Her shoulders, about',
