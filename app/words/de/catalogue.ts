@@ -1,14 +1,24 @@
 import type { Said } from '../said';
 import * as check from './check';
+import * as checkPage from './check-page';
 import * as cleanUp from './clean-up';
+import * as clothNames from './cloth-names';
 import * as demo from './demo';
+import * as diagram from './diagram';
+import * as draft from './draft';
+import * as findings from './findings';
 import * as measures from './measures';
+import * as mockup from './mockup';
+import * as paper from './paper';
+import * as paperSheet from './paper-sheet';
 import * as projectFile from './project-file';
+import * as reshape from './reshape';
 import * as shelf from './shelf';
 import * as shell from './shell';
 import * as squares from './squares';
 import * as storage from './storage';
 import * as table from './table';
+import * as trial from './trial';
 import * as ui from './ui';
 import * as wearer from './wearer';
 import * as wholeShelf from './whole-shelf';
@@ -57,15 +67,25 @@ export interface Catalogue {
 
 export const german: Partial<Catalogue> = {
   check,
+  'check-page': checkPage,
   'clean-up': cleanUp,
+  'cloth-names': clothNames,
   demo,
+  diagram,
+  draft,
+  findings,
   measures,
+  mockup,
+  paper,
+  'paper-sheet': paperSheet,
   'project-file': projectFile,
+  reshape,
   shelf,
   shell,
   squares,
   storage,
   table,
+  trial,
   ui,
   wearer,
   'whole-shelf': wholeShelf,

@@ -22,7 +22,7 @@ export const checkWords: Said<typeof english.checkWords> = {
     'scale-known': 'Der Maßstab der Vorlage ist bekannt',
     outlines: 'Die Umrisse und gedruckten Zahlen stimmen',
     'goes-round': 'Die Bahnen gehen um den Körper',
-    'waist-curved': 'Die Taille ist geschwungen oder bewusst gerade',
+    'waist-curved': 'Die Taille ist gebogen oder bewusst gerade',
     'seams-true': 'Die Nähte sind gepaart und ausgeglichen',
     'pinned-settled': 'Das Gesteckte ist geklärt',
     allowances: 'Jedes Schnittteil hat seine Nahtzugaben',

@@ -83,8 +83,7 @@ export const diagramWords: Said<typeof english.diagramWords> = {
   name: 'Name dieser Vorlage',
   pickDiagram: 'Vorlage auf dem Tisch',
   remove: 'Diese Vorlage vom Tisch nehmen',
-  removed:
-    'Die Vorlage ist vom Tisch; danach gezeichnete Teile bleiben. „Rückgängig“ bringt sie zurück.',
+  removed: 'Die Vorlage ist vom Tisch; danach gezeichnete Teile bleiben. „Rückgängig“ bringt sie zurück.',
   unnamed: 'Vorlage',
 
   square: {
@@ -116,8 +115,7 @@ export const diagramWords: Said<typeof english.diagramWords> = {
     cornerHead: 'Ecke',
     acrossHead: 'nach rechts',
     downHead: 'nach unten',
-    nudge:
-      'Eine Ecke lässt sich tippen, ziehen oder mit den Pfeiltasten bewegen: 1 Pixel, mit Umschalt 10.',
+    nudge: 'Eine Ecke lässt sich tippen, ziehen oder mit den Pfeiltasten bewegen: 1 Pixel, mit Umschalt 10.',
     reset: 'Neu beginnen',
     search: {
       find: 'Die Ecken suchen',
@@ -186,8 +184,7 @@ export const diagramWords: Said<typeof english.diagramWords> = {
     byNumbers: 'Mit Zahlen setzen',
     toTicks: 'Enden an gedruckte Striche holen',
     ticksReading: (percent) => `Die gedruckten Linien werden gelesen: ${percent} %.`,
-    ticksUnreadable:
-      'Die Linien dieses Bildes waren nicht lesbar, die Enden bleiben also, wo du sie hinsetzt.',
+    ticksUnreadable: 'Die Linien dieses Bildes waren nicht lesbar, die Enden bleiben also, wo du sie hinsetzt.',
     giveUp: 'Lassen',
     fresh: 'Wie lang ist diese Linie in Originalgröße?',
     card: (number) => `Bekannte Länge ${number}`,
@@ -288,8 +285,7 @@ export const diagramWords: Said<typeof english.diagramWords> = {
         : 'Eine weitere gemeinsame Stelle ist nötig.',
     unchecked: 'Nach zwei Stellen zusammengelegt, und nichts prüft sie. Eine dritte täte es.',
     apartAtMost: (length) => `Zusammengelegt: Die Stellen liegen höchstens ${length} auseinander.`,
-    askHere:
-      'Drücke auf eine Stelle, die in beiden Bildern zu sehen ist, etwa wo sich zwei Linien kreuzen.',
+    askHere: 'Drücke auf eine Stelle, die in beiden Bildern zu sehen ist, etwa wo sich zwei Linien kreuzen.',
     askThere: (name) => `Drücke jetzt auf dieselbe Stelle hier: ${name}.`,
   },
 
@@ -308,16 +304,33 @@ export const diagramWords: Said<typeof english.diagramWords> = {
     size: (across, down) => `Das ganze Bild ist in Originalgröße ${across} breit und ${down} hoch.`,
     rectangle: (across, down) =>
       `Das Rechteck, nach dem du entzerrt hast, ist in Originalgröße ${across} breit und ${down} hoch.`,
-    across: (percent) =>
-      `Quer ist ${percent} größer gezeichnet als längs; jede Richtung hat ihren eigenen Maßstab.`,
-    down: (percent) =>
-      `Längs ist ${percent} größer gezeichnet als quer; jede Richtung hat ihren eigenen Maßstab.`,
+    across: (percent) => `Quer ist ${percent} größer gezeichnet als längs; jede Richtung hat ihren eigenen Maßstab.`,
+    down: (percent) => `Längs ist ${percent} größer gezeichnet als quer; jede Richtung hat ihren eigenen Maßstab.`,
     percent: (share) => `${tenth.format(share * 100)} %`,
     alike: 'Quer und längs haben einen Maßstab.',
     truth: (off, over) =>
       `Die Seite stimmt auf ${off} je ${over}: So gerade und rechtwinklig liegen die anderen Linien, die darauf zu sehen sind.`,
-    truthUnknown: 'Im Bild ist nichts weiter Rechteckiges zu sehen, das prüfen könnte, wie genau es liegt.',
+    truthUnknown:
+      'Im Bild ist nichts weiter Rechteckiges zu sehen, das prüfen könnte, wie genau es liegt. Eine gedruckte Linie, die gerade sein sollte, kann es.',
     toDraft: 'Zum Raum Entwurf',
+  },
+  ruled: {
+    title: 'Linien, die gerade sein sollten',
+    help: 'Eine gedruckte Linie, die sicher gerade ist, oder zwei, die sicher rechtwinklig sind, sagen, wie genau das entzerrte Bild liegt. Lange sagen am meisten.',
+    mark: 'Gerade Linie kennzeichnen',
+    following: 'Der gedruckten Linie wird gefolgt…',
+    line: (letter) => `Linie ${letter}`,
+    letter: (index) => String.fromCharCode(97 + (index % 26)),
+    straight: (off, over) => `Gerade auf ${off} je ${over}.`,
+    endsOnly: (length) =>
+      `Zwischen ihren Enden, ${length} auseinander, war keine gedruckte Linie zu sehen: Nur ihre Richtung zählt. Gib unten an, zu welcher Linie sie rechtwinklig ist.`,
+    square: (letter, off, over) => `Rechtwinklig zu Linie ${letter} auf ${off} je ${over}.`,
+    beyond: 'Sie reicht über das hinaus, was sich flach legen lässt. Entferne sie, oder setze die Ecken richtig.',
+    noScale: 'Wie weit sie abweicht, lässt sich sagen, sobald es eine bekannte Länge gibt.',
+    squareTo: 'Rechtwinklig zu',
+    none: 'keiner anderen Linie',
+    remove: (letter) => `Linie ${letter} entfernen`,
+    full: 'Mehr Linien werden für ein Bild nicht aufbewahrt. Entferne zuerst eine.',
   },
   followed: (count) =>
     count === 1
@@ -352,6 +365,10 @@ export const diagramWords: Said<typeof english.diagramWords> = {
     moveLength: 'bekannte Länge bewegen',
     changeLength: 'bekannte Länge ändern',
     removeLength: 'bekannte Länge entfernen',
+    rule: 'gerade Linie kennzeichnen',
+    squareTo: 'welche Linien rechtwinklig sind',
+    moveRuled: 'gerade Linie bewegen',
+    removeRuled: 'gerade Linie entfernen',
     name: 'Name der Vorlage',
     source: 'woher sie kommt',
     remove: 'Vorlage vom Tisch nehmen',

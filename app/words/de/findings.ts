@@ -20,6 +20,8 @@ function percent(share: number): string {
   return `${writeNumber(share * 100, share < 0.1 ? 1 : 0)} %`;
 }
 
+const hemAt = { front: 'vorn', side: 'an der Seite', back: 'hinten' } as const;
+
 const sides = { left: 'linken', right: 'rechten' } as const;
 
 /** The sentence for a finding, numbers first where there are any. */
@@ -54,8 +56,7 @@ export function findingSentence(finding: Finding, garment: Garment): string {
     case 'not-squared-up':
       return {
         coincident: 'Zwei der vier Ecken liegen aufeinander. Ziehe jede auf ihre eigene Ecke des Rechtecks.',
-        'three-in-line':
-          'Drei der vier Ecken liegen in einer Linie. Ziehe jede auf ihre eigene Ecke des Rechtecks.',
+        'three-in-line': 'Drei der vier Ecken liegen in einer Linie. Ziehe jede auf ihre eigene Ecke des Rechtecks.',
         crossed:
           'Die vier Ecken überkreuzen sich. Sie gehen reihum: oben links, oben rechts, unten rechts, unten links.',
         concave: 'Eine Ecke liegt zwischen den drei anderen; das kann kein Foto eines Rechtecks zeigen.',
@@ -170,8 +171,7 @@ export function findingSentence(finding: Finding, garment: Garment): string {
         : `${finding.edges.length} Nahtkanten sind noch an nichts genäht, die erste davon: ${where}. Paare jede mit ihrem Gegenstück, damit beide im Blick bleiben.`;
     case 'pinned-not-carried': {
       const { mockup, pinned } = finding;
-      const changes =
-        pinned.length === 1 ? '1 gesteckte Änderung ist' : `${pinned.length} gesteckte Änderungen sind`;
+      const changes = pinned.length === 1 ? '1 gesteckte Änderung ist' : `${pinned.length} gesteckte Änderungen sind`;
       return `${mockup.name}: ${changes} weder übertragen noch abgelehnt. ${pinned.map((change) => pinnedSentence(garment, change)).join(' ')}`;
     }
     case 'waist-peak':

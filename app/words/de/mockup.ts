@@ -175,8 +175,7 @@ export const mockupWords: Said<typeof english.mockupWords> = {
   newName: (number) => `Probeteil ${number}`,
   versionName: (mockup) => `Zugeschnitten für ${mockup}`,
   fromVersion: (version, mark, date) => `Fassung ${version} (${mark}), ${date}`,
-  open: (noted, pinned) =>
-    pinned === 0 ? 'noch nichts notiert' : noted === 0 ? 'alles geklärt' : `${noted} notiert`,
+  open: (noted, pinned) => (pinned === 0 ? 'noch nichts notiert' : noted === 0 ? 'alles geklärt' : `${noted} notiert`),
   all: 'Alle Probeteile',
   name: 'Name',
   note: 'Notiz',
@@ -214,8 +213,7 @@ export const mockupWords: Said<typeof english.mockupWords> = {
   again: 'Wieder aufgreifen',
   againOf: (what) => `Wieder aufgreifen: ${what}`,
   notAfterAll: 'Sie ist doch nicht im Entwurf',
-  notAfterAllHelp:
-    'Nur der Vermerk wird zurückgenommen. Um die Änderung aus dem Entwurf zu nehmen, nimm „Rückgängig“.',
+  notAfterAllHelp: 'Nur der Vermerk wird zurückgenommen. Um die Änderung aus dem Entwurf zu nehmen, nimm „Rückgängig“.',
   removeChange: 'Entfernen',
   removeChangeOf: (what) => `Entfernen: ${what}`,
   noting: { edge: 'An einer Kante gesteckt', length: 'Länger oder kürzer', point: 'Ein Punkt versetzt' },
@@ -249,8 +247,7 @@ export const mockupWords: Said<typeof english.mockupWords> = {
   choosePhoto: 'Foto wählen',
   dropPhoto: 'Das Foto wegnehmen',
   photoAlt: (what) => `Foto der Anprobe: ${what}`,
-  photoFailed:
-    'Dieses Bild ließ sich nicht öffnen oder aufbewahren. Nimm ein anderes auf, oder mache ohne weiter.',
+  photoFailed: 'Dieses Bild ließ sich nicht öffnen oder aufbewahren. Nimm ein anderes auf, oder mache ohne weiter.',
   photoGone: 'Das Foto dazu ist nicht auf diesem Gerät.',
   lengthWay: 'In welche Richtung',
   lengthWays: { longer: 'länger', shorter: 'kürzer' },

@@ -40,7 +40,7 @@ export const reshapeWords: Said<typeof english.reshapeWords> = {
     },
     'split-dart': { name: 'Abnäher teilen', help: 'In zwei oder mehr, die zusammen gleich viel aufnehmen.' },
     waist: {
-      name: 'Taille schwingen',
+      name: 'Taille biegen',
       help: 'Nach dem Kegel des Körpers, nach der Seitennaht, nach Anstieg und Senkung oder zurück zur Geraden.',
     },
     hang: {
@@ -118,9 +118,9 @@ export const reshapeWords: Said<typeof english.reshapeWords> = {
     angles: 'Winkel an ihren Enden',
     both: (start, end) => `${start} und ${end}`,
     label: {
-      cone: 'Taille nach dem Kegel schwingen',
-      'side-seam': 'Taille nach der Seitennaht schwingen',
-      typed: 'Taille nach Anstieg und Senkung schwingen',
+      cone: 'Taille nach dem Kegel biegen',
+      'side-seam': 'Taille nach der Seitennaht biegen',
+      typed: 'Taille nach Anstieg und Senkung biegen',
       straight: 'Taille begradigen',
     },
     noWaist: 'Keine Kante ist als Taille benannt. Wähle die Kante im Raum Entwurf und gib an, was sie ist.',
@@ -202,8 +202,7 @@ export const reshapeWords: Said<typeof english.reshapeWords> = {
     lap: 'Übertritt',
     below: 'Oberkante unter der Taille um',
     parts: 'In wie vielen Teilen',
-    straightWaists:
-      'Eine Taille ist hier noch gerade. Schwinge sie zuerst, sonst folgt der Bund ihren Spitzen.',
+    straightWaists: 'Eine Taille ist hier noch gerade. Biege sie zuerst, sonst folgt der Bund ihren Spitzen.',
     on: 'Jedes Teil',
     ons: { fold: 'im Bruch', whole: 'ganz gezeichnet' },
     top: 'Oberkante, ringsum',
@@ -211,8 +210,7 @@ export const reshapeWords: Said<typeof english.reshapeWords> = {
     straight: 'Ein gerader Bund wäre',
     off: (by, way) => `${by} zu ${way === 'short' ? 'kurz' : 'lang'} unten`,
     label: 'Formbund',
-    noBody:
-      'Taille, Hüfte und ihr Abstand müssen gemessen und die Teile um den Körper im Raum Passform benannt sein.',
+    noBody: 'Taille, Hüfte und ihr Abstand müssen gemessen und die Teile um den Körper im Raum Passform benannt sein.',
     noRing:
       'Gib zuerst im Raum Passform an, welche Teile um den Körper gehen; der Bund wird aus ihren Taillen genommen.',
     refused: {
@@ -235,8 +233,7 @@ export const reshapeWords: Said<typeof english.reshapeWords> = {
     label: { spread: 'einschneiden und aufdrehen', overlap: 'einschneiden und überlappen' },
     refused: {
       'no-such-place': 'Einschnitte müssen von einer Kante zu einer anderen Kante desselben Teils laufen.',
-      'too-wide':
-        'So viel lässt sich hier nicht aufdrehen oder überlappen. Nimm weniger oder mehr Einschnitte.',
+      'too-wide': 'So viel lässt sich hier nicht aufdrehen oder überlappen. Nimm weniger oder mehr Einschnitte.',
       crosses: 'Mit so viel würde der Umriss sich selbst kreuzen. Nimm weniger oder mehr Einschnitte.',
       'in-the-way': 'Eine Ecke oder ein Punkt liegt in dem, was weggefaltet würde.',
       'not-met': 'Mit diesen Einschnitten ist die Länge nicht zu erreichen. Nimm mehr oder weniger davon.',
@@ -280,8 +277,7 @@ export const reshapeWords: Said<typeof english.reshapeWords> = {
         'Die Kante ist nicht länger als das, woran sie genäht wird. Nimm eine kleinere Länge, oder füge zuerst Weite ein.',
       'no-pleats': 'Gib an, wie viele Falten.',
       'in-the-way': 'Ein Abnäher oder ein Punkt des Umrisses liegt dort, wo eine Falte wäre.',
-      'no-such-place':
-        'Dort lässt sich keine Weite einfügen: Die Einschnitte haben keine Kante, zu der sie laufen.',
+      'no-such-place': 'Dort lässt sich keine Weite einfügen: Die Einschnitte haben keine Kante, zu der sie laufen.',
       'too-wide': 'So viel lässt sich hier nicht einfügen.',
       crosses: 'Mit so viel würde der Umriss sich selbst kreuzen.',
       'not-met': 'Diese Weite ist hier nicht zu erreichen.',

@@ -1,0 +1,36 @@
+import type * as english from '../../en/guide/next';
+import type { Said } from '../../said';
+
+export const nextWords: Said<typeof english.nextWords> = {
+  next: 'Als Nächstes:',
+  region: 'Was als Nächstes kommt',
+  later: 'Später',
+  laterLabel: 'Später: weiter mit dem, was danach kommt',
+  shown: 'Unten im Notizbuch sagen, was als Nächstes kommt',
+  steps: {
+    picture: 'ein Bild deiner Vorlage hereinholen',
+    'square-up': 'die vier Ecken auf den Rahmen setzen',
+    'known-length': 'eine Linie entlangziehen, deren Länge du kennst',
+    'second-length': 'eine zweite bekannte Länge zeichnen, rechtwinklig zur ersten',
+    measures: 'die nötigen Maße aufschreiben',
+    trace: 'die Linien als Teil nachzeichnen',
+    'drawn-as': 'angeben, ob die Linie Naht oder Schnitt ist',
+    'fold-edge': 'angeben, welche Kante am Bruch liegt',
+    allowance: 'angeben, was diese Kante ist, und ihre Nahtzugabe',
+    'waist-edge': 'angeben, welche Kante die Taille ist',
+    grain: 'den Fadenlauf auf das Teil legen',
+    pair: 'die Kanten paaren, die zusammengenäht werden',
+    ring: 'angeben, welche Teile um den Körper gehen',
+    'curved-waist': 'die gebogene Taille nehmen, die der Körper braucht',
+    opening: 'ein Stück Naht offen lassen, damit man hineinkommt',
+    'mock-up': 'ein Probeteil zuschneiden und notieren, was du steckst',
+    carry: 'das Gesteckte übertragen',
+    cloth: 'angeben, aus welchem Stoff zugeschnitten wird',
+    lay: 'die Teile auf den Stoff legen',
+    pages: 'die Blätter oder das Quadratblatt machen',
+    proof: 'das gedruckte Quadrat messen',
+    settle: 'klären, was noch offen ist',
+    cut: 'die Liste durchsehen, dann zuschneiden',
+  },
+  inRoom: (room) => `im Raum ${room}`,
+};
