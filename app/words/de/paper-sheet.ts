@@ -51,7 +51,7 @@ export const olderLineWords: Said<typeof english.olderLineWords> = [
   'Punkte zu zweien',
   'Punkte zu dreien',
   'Striche und Punkte',
-] as string[];
+];
 
 export const versionWords: typeof english.versionWords = (version) => {
   const { mark } = version;
