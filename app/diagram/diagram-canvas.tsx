@@ -28,12 +28,7 @@ interface DiagramCanvasProps {
 }
 
 /** Another picture of the garment, in which the matching place is asked for. */
-export function OtherCanvas({ diagram }: { readonly diagram: Diagram }) {
-  const garment = useGarment((state) => state.garment);
-  return garment && <OtherTaken diagram={diagram} garment={garment} />;
-}
-
-function OtherTaken({ diagram, garment }: { readonly diagram: Diagram; readonly garment: Garment }) {
+export function OtherCanvas({ diagram, garment }: { readonly diagram: Diagram; readonly garment: Garment }) {
   const pictures = useDiagramPictures(diagram, currentSet(garment), garment.diagrams);
   return <TakenCanvas key={`taken ${diagram.id}`} diagram={diagram} pictures={pictures} />;
 }

@@ -71,7 +71,11 @@ function DiagramDesk({ garment, diagram }: DiagramDeskProps) {
       tableFirst
       table={
         <>
-          {other ? <OtherCanvas diagram={other} /> : <DiagramCanvas diagram={diagram} pictures={pictures} />}
+          {other ? (
+            <OtherCanvas diagram={other} garment={garment} />
+          ) : (
+            <DiagramCanvas diagram={diagram} pictures={pictures} />
+          )}
           <OverTable diagramId={diagram.id} findings={findings} />
         </>
       }

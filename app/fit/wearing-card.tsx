@@ -1,6 +1,6 @@
 import { longestOpening, openingNeeded } from '../../core/fit/opening';
 import { girthsOf, hemSweep } from '../../core/fit/round-body';
-import { casingGirth } from '../../core/fit/wearing';
+import { casingGirth, WALKING_ROOM } from '../../core/fit/wearing';
 import { SHOULDERS_TO_BUST } from '../../core/garment/body-figures';
 import type { Garment, Ring } from '../../core/garment/garment';
 import { currentSet, measureOf } from '../../core/garment/measure-value';
@@ -28,7 +28,9 @@ export function WearingCard({ garment, ring }: WearingCardProps) {
   return (
     <Card title={words.wearing} about="wearing">
       <dl className={styles.figures}>{rows}</dl>
-      {hemSweep(garment, ring) > 0 && <p className={styles.small}>{words.walkingHelp}</p>}
+      {hemSweep(garment, ring) > 0 && (
+        <p className={styles.small}>{words.walkingHelp(length(WALKING_ROOM.least), length(WALKING_ROOM.easy))}</p>
+      )}
     </Card>
   );
 }

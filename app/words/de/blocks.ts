@@ -87,12 +87,9 @@ export const blockWords: Said<typeof english.blockWords> = {
       'waist-over-hip':
         'Dieser Entwurf ist nicht für eine Taille gemacht, die weiter ist als die Hüfte. Nimm den einfachen Rock oder Bahnen.',
       'across-too-wide': 'Rücken- oder vordere Breite ist zu groß für diese Brust. Miss beides noch einmal.',
-      'bust-below-waist':
-        'Die Brust kann nicht unter der Taille liegen. Sieh Brusttiefe und Taillenlängen an.',
-      'armhole-too-shallow':
-        'Zwischen Schulter und Achsel bleibt kein Armloch. Sieh Taillenlängen und Brust an.',
-      'dart-too-wide':
-        'Es müsste so viel in die Abnäher, dass sie sich treffen. Gib an der Taille mehr Zugabe.',
+      'bust-below-waist': 'Die Brust kann nicht unter der Taille liegen. Sieh Brusttiefe und Taillenlängen an.',
+      'armhole-too-shallow': 'Zwischen Schulter und Achsel bleibt kein Armloch. Sieh Taillenlängen und Brust an.',
+      'dart-too-wide': 'Es müsste so viel in die Abnäher, dass sie sich treffen. Gib an der Taille mehr Zugabe.',
       'waist-too-wide': 'Die Taille ist zu weit für das Bein dieses Entwurfs.',
       'side-too-short': 'Die Seite ist zu kurz für diesen Entwurf.',
       'hip-below-hem': 'Der Saum muss unter der Hüfte liegen.',

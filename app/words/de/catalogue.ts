@@ -1,18 +1,28 @@
 import type { Said } from '../said';
+import * as blocks from './blocks';
 import * as check from './check';
 import * as checkPage from './check-page';
 import * as cleanUp from './clean-up';
+import * as cloth from './cloth';
 import * as clothNames from './cloth-names';
+import * as compare from './compare';
 import * as demo from './demo';
 import * as diagram from './diagram';
 import * as draft from './draft';
 import * as findings from './findings';
+import * as fit from './fit';
+import * as glossary from './guide/glossary';
+import * as guide from './guide/guide';
+import * as help from './guide/help';
+import * as howTo from './guide/how-to';
+import * as next from './guide/next';
 import * as measures from './measures';
 import * as mockup from './mockup';
 import * as paper from './paper';
 import * as paperSheet from './paper-sheet';
 import * as projectFile from './project-file';
 import * as reshape from './reshape';
+import * as seams from './seams';
 import * as shelf from './shelf';
 import * as shell from './shell';
 import * as squares from './squares';
@@ -66,20 +76,30 @@ export interface Catalogue {
 }
 
 export const german: Partial<Catalogue> = {
+  blocks,
   check,
   'check-page': checkPage,
   'clean-up': cleanUp,
+  cloth,
   'cloth-names': clothNames,
+  compare,
   demo,
   diagram,
   draft,
   findings,
+  fit,
+  glossary,
+  guide,
+  help,
+  'how-to': howTo,
   measures,
   mockup,
+  next,
   paper,
   'paper-sheet': paperSheet,
   'project-file': projectFile,
   reshape,
+  seams,
   shelf,
   shell,
   squares,

@@ -30,8 +30,7 @@ const easeSources: Readonly<Record<EasedGarment, string>> = {
 
 export const fitWords: Said<typeof english.fitWords> = {
   roundTheBody: 'Um den Körper',
-  noRing:
-    'Sage, welche Teile zusammen einmal um den Körper gehen; dann werden sie auf jeder Höhe mit ihm verglichen.',
+  noRing: 'Sage, welche Teile zusammen einmal um den Körper gehen; dann werden sie auf jeder Höhe mit ihm verglichen.',
   propose: 'Alle Teile mit Taille nehmen',
   ringName: 'Um den Körper',
   ringLabel: 'Teile um den Körper',
@@ -133,8 +132,7 @@ export const fitWords: Said<typeof english.fitWords> = {
   walkingHelp:
     'Um leicht zu gehen, soll ein geschlossener Saum 6 bis 8 in weiter sein als die Hüfte, oder er braucht Schlitz oder Falte (allgemein üblich).',
   outerCard: 'Darüber getragen',
-  outerHelp:
-    'Längen des Kleidungsstücks darüber, von der Taille bis zu seinem Saum. Lass leer, was du nicht weißt.',
+  outerHelp: 'Längen des Kleidungsstücks darüber, von der Taille bis zu seinem Saum. Lass leer, was du nicht weißt.',
   outerAt: { front: 'Seine Länge vorn', side: 'Seine Länge an der Seite', back: 'Seine Länge hinten' },
   outerLabel: 'Kleidungsstück darüber',
   ownLength: (own) => `Dieses ist dort ${own} lang.`,

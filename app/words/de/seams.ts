@@ -53,8 +53,7 @@ export const seamsWords: Said<typeof english.seamsWords> = {
   pairAll: (count) => `Alle ${count} paaren`,
 
   pair: 'Zwei Kanten paaren',
-  pairHelp:
-    'Drücke auf dem Tisch auf eine Kante und dann auf die, an die sie genäht wird, oder wähle sie hier.',
+  pairHelp: 'Drücke auf dem Tisch auf eine Kante und dann auf die, an die sie genäht wird, oder wähle sie hier.',
   firstEdge: 'Diese Kante',
   secondEdge: 'wird genäht an',
   notChosen: 'noch nicht gewählt',
@@ -97,8 +96,7 @@ export const seamsWords: Said<typeof english.seamsWords> = {
   walked: 'Was das Abgehen zeigt',
   whole: 'Längen der ganzen Naht',
   noPartings: 'Sie liegen den ganzen Weg aufeinander.',
-  parts: (from, to, longer, by) =>
-    `Von ${from} bis ${to} gehen sie auseinander: ${longer} ist dort ${by} zu lang.`,
+  parts: (from, to, longer, by) => `Von ${from} bis ${to} gehen sie auseinander: ${longer} ist dort ${by} zu lang.`,
   partsShort: (by, way) => `${by} zu ${way === 'long' ? 'lang' : 'kurz'}`,
   notchOff: (number, by, way, other) =>
     `Knips ${number} liegt ${by} ${way === 'beyond' ? 'hinter' : 'vor'} seinem Gegenstück auf ${other}.`,
@@ -146,12 +144,10 @@ export const seamsWords: Said<typeof english.seamsWords> = {
     'no-seam': 'Eine ihrer Kanten gibt es nicht mehr. Löse das Paar, und paare, was da ist.',
     'own-mirror': 'Beide Seiten sind eine Kante und ihr Spiegelbild, sie stimmen also immer überein.',
     'no-edge': 'Eine ihrer Kanten gibt es nicht mehr. Löse das Paar, und paare, was da ist.',
-    'nothing-left':
-      'So wenig bliebe von der Kante, dass sie sich nicht nähen ließe. Lass die andere Seite nachgeben.',
+    'nothing-left': 'So wenig bliebe von der Kante, dass sie sich nicht nähen ließe. Lass die andere Seite nachgeben.',
     'marks-in-the-way':
       'Ein Abnäher, ein Knips, Falten oder Kräusel liegen auf dem, was wegfiele. Wähle das andere Ende, oder verteile es.',
-    'on-a-fold':
-      'Die Ecke dort liegt am Bruch und muss bleiben. Wähle das andere Ende, oder verteile es.',
+    'on-a-fold': 'Die Ecke dort liegt am Bruch und muss bleiben. Wähle das andere Ende, oder verteile es.',
     'not-met': 'So ist es nicht zu erreichen. Versuche ein anderes Ende, oder verteile es.',
     crosses: 'Der Umriss würde sich selbst kreuzen. Versuche es anders.',
     ruled:

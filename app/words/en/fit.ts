@@ -131,7 +131,8 @@ export const fitWords = {
   openingNeeded: 'It must be, for the hip to pass',
   hemRound: 'Hem, all round',
   beyondHip: 'Hem beyond the hip',
-  walkingHelp: 'To walk easily a closed hem wants 6 to 8 in beyond the hip, or a slit or pleat (common practice).',
+  walkingHelp: (least: string, easy: string) =>
+    `To walk easily a closed hem wants ${least} to ${easy} beyond the hip, or a slit or pleat (common practice).`,
   outerCard: 'Worn over it',
   outerHelp: 'Lengths of the garment over this one, from the waist to its hem. Leave empty what you do not know.',
   outerAt: { front: 'Its length at the front', side: 'Its length at the side', back: 'Its length at the back' },

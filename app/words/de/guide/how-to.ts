@@ -1,5 +1,5 @@
-import type { HowTo } from '../../en/guide/how-to';
 import type * as english from '../../en/guide/how-to';
+import type { HowTo } from '../../en/guide/how-to';
 
 export const howTos: Readonly<Record<keyof typeof english.howTos, HowTo>> = {
   'whole-job': {
@@ -203,7 +203,9 @@ export const howTos: Readonly<Record<keyof typeof english.howTos, HowTo>> = {
       {
         say: 'Stoff mit Strich, Glanz oder einem Druck mit oben und unten nimmt alle Teile in einer Richtung.',
       },
-      { say: 'Hänge einen schräg geschnittenen Rock einen Tag aus, bevor du den Saum waagerecht machst: Er senkt sich.' },
+      {
+        say: 'Hänge einen schräg geschnittenen Rock einen Tag aus, bevor du den Saum waagerecht machst: Er senkt sich.',
+      },
       { say: 'Kaufe etwas mehr. Ein achtel Yard ist billiger als ein fehlender Bund.' },
     ],
     care: 'Für Kindernachtwäsche gibt es Regeln, wie Stoff brennen darf, und für Kordeln an Kinderkleidung auch. Sie sind von Land zu Land verschieden: Sieh deine nach.',

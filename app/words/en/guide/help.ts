@@ -25,7 +25,7 @@ export const helpWords: Readonly<Record<HelpName, string>> = {
     'How often it is cut and how: as drawn, as a pair that mirror one another, or as half of a piece on the fold. And whether the line you traced is sewn on or cut on, which old plates seldom say.',
   edge: 'Say what the edge is, for the checks rest on it: what is sewn, what goes round the waist, what is turned up. The allowance is added outside the line. A figure printed beside it is compared with what is drawn.',
   point:
-    'A corner or a place on a curve, by its distance from the edges of the table. Arrow keys move it by a step; with Shift by a finer one.',
+    'A corner or a place on a curve, by how far across and down it lies from the zero of the table. Arrow keys move it by the step it snaps to.',
   outline:
     'The piece told point by point and edge by edge, for the keyboard and the ear. Whatever is chosen here is chosen on the table too.',
   dart: 'A wedge sewn away to shape the cloth. Its width lies on the edge, its point in the piece; it is counted out of every length round the body.',
