@@ -129,8 +129,8 @@ export const fitWords: Said<typeof english.fitWords> = {
   openingNeeded: 'So lang muss sie sein, damit die Hüfte durchgeht',
   hemRound: 'Saum, rundherum',
   beyondHip: 'Saum weiter als Hüfte',
-  walkingHelp:
-    'Um leicht zu gehen, soll ein geschlossener Saum 6 bis 8 in weiter sein als die Hüfte, oder er braucht Schlitz oder Falte (allgemein üblich).',
+  walkingHelp: (least, easy) =>
+    `Um leicht zu gehen, soll ein geschlossener Saum ${least} bis ${easy} weiter sein als die Hüfte, oder er braucht Schlitz oder Falte (allgemein üblich).`,
   outerCard: 'Darüber getragen',
   outerHelp: 'Längen des Kleidungsstücks darüber, von der Taille bis zu seinem Saum. Lass leer, was du nicht weißt.',
   outerAt: { front: 'Seine Länge vorn', side: 'Seine Länge an der Seite', back: 'Seine Länge hinten' },
