@@ -30,6 +30,7 @@ import * as storage from './storage';
 import * as table from './table';
 import * as trial from './trial';
 import * as ui from './ui';
+import * as versions from './versions';
 import * as wearer from './wearer';
 import * as wholeShelf from './whole-shelf';
 
@@ -107,6 +108,7 @@ export const german: Partial<Catalogue> = {
   table,
   trial,
   ui,
+  versions,
   wearer,
   'whole-shelf': wholeShelf,
 };
