@@ -21,6 +21,8 @@ export const draftWords: Said<typeof english.draftWords> = {
   followReading: (percent) =>
     `Die Linien des Bildes werden gelesen: ${percent} %. Was du inzwischen drückst, wartet darauf.`,
   followUnreadable: 'Die Linien dieses Bildes ließen sich nicht lesen; die Kanten gehen gerade von Druck zu Druck.',
+  followOverGutter: (name) =>
+    `Linien wird in einer Hälfte auf einmal gefolgt, jetzt in dieser: ${name}. Wo der Umriss über den Bund des Buchs weitergeht, drücke dort, wähle die andere Hälfte als Bild oben, und mache weiter.`,
   followNoPicture:
     'Unter dem Tisch liegt kein entzerrtes Bild, also gibt es keine gedruckte Linie, der zu folgen wäre.',
   nextPoint: 'Nächster Punkt',
