@@ -1,5 +1,6 @@
 import type { Said } from '../said';
 import * as blocks from './blocks';
+import * as byPoints from './by-points';
 import * as check from './check';
 import * as checkPage from './check-page';
 import * as cleanUp from './clean-up';
@@ -9,6 +10,7 @@ import * as compare from './compare';
 import * as demo from './demo';
 import * as diagram from './diagram';
 import * as draft from './draft';
+import * as files from './files';
 import * as findings from './findings';
 import * as fit from './fit';
 import * as glossary from './guide/glossary';
@@ -16,12 +18,14 @@ import * as guide from './guide/guide';
 import * as help from './guide/help';
 import * as howTo from './guide/how-to';
 import * as next from './guide/next';
+import * as label from './label';
 import * as measures from './measures';
 import * as mockup from './mockup';
 import * as paper from './paper';
 import * as paperSheet from './paper-sheet';
 import * as projectFile from './project-file';
 import * as reshape from './reshape';
+import * as screenPaper from './screen-paper';
 import * as seams from './seams';
 import * as shelf from './shelf';
 import * as shell from './shell';
@@ -76,8 +80,9 @@ export interface Catalogue {
   readonly 'whole-shelf': Said<typeof import('../en/whole-shelf')>;
 }
 
-export const german: Partial<Catalogue> = {
+export const german: Catalogue = {
   blocks,
+  'by-points': byPoints,
   check,
   'check-page': checkPage,
   'clean-up': cleanUp,
@@ -87,12 +92,14 @@ export const german: Partial<Catalogue> = {
   demo,
   diagram,
   draft,
+  files,
   findings,
   fit,
   glossary,
   guide,
   help,
   'how-to': howTo,
+  label,
   measures,
   mockup,
   next,
@@ -100,6 +107,7 @@ export const german: Partial<Catalogue> = {
   'paper-sheet': paperSheet,
   'project-file': projectFile,
   reshape,
+  'screen-paper': screenPaper,
   seams,
   shelf,
   shell,
