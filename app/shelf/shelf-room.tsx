@@ -19,6 +19,7 @@ import { wholeShelfWords } from '../words/whole-shelf';
 import { BroughtReport } from './brought-report';
 import { CopiesCard } from './copies-card';
 import { GarmentCard } from './garment-card';
+import { LanguageChoice } from './language-choice';
 import { MadeOf } from './made-of';
 import { ShelfList } from './shelf-list';
 import styles from './shelf-room.module.css';
@@ -138,6 +139,7 @@ export function ShelfRoom() {
         {rows && rows.length > 0 && <CopiesCard onTrouble={tell} />}
         {rows?.length === 0 && <p>{words.nothingKept}</p>}
         <LookChoice />
+        <LanguageChoice />
         <p className={styles.private}>{words.private}</p>
         <MadeOf />
       </div>

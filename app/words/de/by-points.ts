@@ -1,43 +1,42 @@
-import type { DrawingStep } from '../../../core/paper/drawing-steps';
-import type { PaperWords } from '../../../core/paper/paper-words';
 import type * as english from '../en/by-points';
 import type { Said } from '../said';
 
-/** Words of the screen that tells one point after another to someone on her knees on brown paper. */
+const named = (piece: string) => piece || 'Teil ohne Namen';
+
 export const byPointsWords: Said<typeof english.byPointsWords> = {
-  label: (piece: string) => `${piece || 'Teil ohne Namen'}, Punkt für Punkt`,
+  label: (piece) => `${named(piece)}, Punkt für Punkt`,
   close: 'Schließen',
   back: 'Zurück',
   done: 'Gezeichnet, weiter',
   doneLast: 'Gezeichnet, das war alles',
-  checked: 'Es misst so, weiter',
-  next: 'Übergehen',
+  checked: 'Es stimmt, weiter',
+  next: 'Überspringen',
   nextDone: 'Weiter',
   undo: 'Doch nicht gezeichnet',
   isDone: 'gezeichnet',
-  of: (step: number, all: number, done: number) => `${step} von ${all} · ${done} getan`,
-  ahead: 'Zum ersten nicht gezeichneten',
+  of: (step, all, done) => `${step} von ${all} · ${done} fertig`,
+  ahead: 'Zum ersten offenen',
   anew: 'Neu beginnen',
   all: 'Alle Punkte',
   one: 'Ein Punkt',
-  changed: (count: number) =>
-    `Das Teil wurde geändert, nachdem ${count === 1 ? '1 Schritt getan war. Sein Haken ist' : `${count} Schritte getan waren. Ihre Haken sind`} weg: Sieh durch, was auf dem Papier steht.`,
-  finished: 'Alles ist gezeichnet. Verbinde die Ecken und zeichne die Kurven glatt durch ihre Punkte.',
+  changed: (count) =>
+    `Das Teil wurde geändert, nachdem ${count === 1 ? '1 Schritt fertig war' : `${count} Schritte fertig waren`}. Diese Häkchen sind weg: sieh durch, was auf dem Papier steht.`,
+  finished: 'Alles ist gezeichnet. Verbinde die Ecken und ziehe die Kurven glatt durch ihre Punkte.',
   keys: 'Tasten: Eingabe oder Leertaste für gezeichnet, → weiter, ← zurück.',
-  map: (piece: string) => `${piece || 'Teil ohne Namen'} auf seinen Quadraten; um den Punkt in Arbeit liegt ein Ring`,
+  map: (piece) => `${named(piece)} auf seinen Quadraten; der Punkt in Arbeit ist eingekreist`,
   awake: {
     asking: '',
     kept: 'Der Bildschirm bleibt wach.',
-    refused: 'Der Browser hält den Bildschirm nicht wach (etwa bei schwachem Akku): Stelle eine längere Ruhezeit ein.',
-    cannot: 'Dieser Browser kann den Bildschirm nicht wach halten: Stelle am Gerät eine längere Ruhezeit ein.',
+    refused:
+      'Der Browser hält den Bildschirm nicht wach (das kommt bei schwachem Akku vor): stelle eine längere Ruhezeit ein.',
+    cannot: 'Dieser Browser kann den Bildschirm nicht wach halten: stelle am Gerät eine längere Ruhezeit ein.',
   },
   rightAngle: 'Der rechte Winkel',
   frame: 'Das ganze Rechteck',
-  measure: 'Prüfung',
+  measure: 'Prüfen',
 };
 
-/** The step in words. `unit` is said once, beside the figures. */
-export function stepSaid(step: DrawingStep, paper: PaperWords, byLine: boolean, unit: string): english.StepSaid {
+export const stepSaid: typeof english.stepSaid = (step, paper, byLine, unit) => {
   const { squares, length } = paper;
   const figure = (label: string, mm: number) => ({ label, figure: `${paper.figure(mm)} ${unit}` });
   switch (step.kind) {
@@ -46,11 +45,11 @@ export function stepSaid(step: DrawingStep, paper: PaperWords, byLine: boolean, 
       return {
         name: byPointsWords.rightAngle,
         figures: byLine
-          ? [figure('entlang', down), figure('hinaus', across), figure('Zeichen zu Zeichen', apart)]
-          : [figure('quer', across), figure('abwärts', down), figure('Zeichen zu Zeichen', apart)],
+          ? [figure('entlang', down), figure('hinaus', across), figure('Marke zu Marke', apart)]
+          : [figure('quer', across), figure('abwärts', down), figure('Marke zu Marke', apart)],
         more: byLine
-          ? 'Zeichne die ersten zwei vom Anfang der Grundlinie aus an; dann müssen die Zeichen so weit auseinander liegen.'
-          : 'Zeichne die ersten zwei von null aus an, eins auf jeder Linie; dann müssen die Zeichen so weit auseinander liegen.',
+          ? 'Markiere die ersten beiden vom Anfang der Grundlinie aus; dann müssen die Marken so weit auseinanderliegen.'
+          : 'Markiere die ersten beiden von der Null aus, eine auf jeder Linie; dann müssen die Marken so weit auseinanderliegen.',
       };
     }
     case 'frame': {
@@ -77,4 +76,4 @@ export function stepSaid(step: DrawingStep, paper: PaperWords, byLine: boolean, 
         figures: [{ label: squares.straight(step.length.from, step.length.to), figure: length(step.length.length) }],
       };
   }
-}
+};

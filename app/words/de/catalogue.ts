@@ -1,6 +1,42 @@
 import type { Said } from '../said';
+import * as blocks from './blocks';
+import * as byPoints from './by-points';
+import * as check from './check';
+import * as checkPage from './check-page';
+import * as cleanUp from './clean-up';
+import * as cloth from './cloth';
+import * as clothNames from './cloth-names';
+import * as compare from './compare';
+import * as demo from './demo';
+import * as diagram from './diagram';
+import * as draft from './draft';
+import * as files from './files';
+import * as findings from './findings';
+import * as fit from './fit';
+import * as glossary from './guide/glossary';
+import * as guide from './guide/guide';
 import * as help from './guide/help';
+import * as howTo from './guide/how-to';
 import * as next from './guide/next';
+import * as label from './label';
+import * as measures from './measures';
+import * as mockup from './mockup';
+import * as paper from './paper';
+import * as paperSheet from './paper-sheet';
+import * as projectFile from './project-file';
+import * as reshape from './reshape';
+import * as screenPaper from './screen-paper';
+import * as seams from './seams';
+import * as shelf from './shelf';
+import * as shell from './shell';
+import * as squares from './squares';
+import * as storage from './storage';
+import * as table from './table';
+import * as trial from './trial';
+import * as ui from './ui';
+import * as versions from './versions';
+import * as wearer from './wearer';
+import * as wholeShelf from './whole-shelf';
 
 /** Every file of words, by its name. */
 export interface Catalogue {
@@ -44,4 +80,43 @@ export interface Catalogue {
   readonly 'whole-shelf': Said<typeof import('../en/whole-shelf')>;
 }
 
-export const german: Partial<Record<keyof Catalogue, object>> = { help, next };
+export const german: Catalogue = {
+  blocks,
+  'by-points': byPoints,
+  check,
+  'check-page': checkPage,
+  'clean-up': cleanUp,
+  cloth,
+  'cloth-names': clothNames,
+  compare,
+  demo,
+  diagram,
+  draft,
+  files,
+  findings,
+  fit,
+  glossary,
+  guide,
+  help,
+  'how-to': howTo,
+  label,
+  measures,
+  mockup,
+  next,
+  paper,
+  'paper-sheet': paperSheet,
+  'project-file': projectFile,
+  reshape,
+  'screen-paper': screenPaper,
+  seams,
+  shelf,
+  shell,
+  squares,
+  storage,
+  table,
+  trial,
+  ui,
+  versions,
+  wearer,
+  'whole-shelf': wholeShelf,
+};
