@@ -120,6 +120,9 @@ function stairs(
 const TEXT = 3.1;
 const LEADING = 4.3;
 
+/** A rule of 10 in and one that is off by less than this share cannot be told apart: 1/32 in. */
+const TOLD_APART = 1 / 320;
+
 function said(ink: Ink, document: PdfDocument, sheet: Sheet, { paper, words }: CheckSheet): void {
   const { check } = words;
   const { across, down } = checkRules(paper);
@@ -142,7 +145,8 @@ function said(ink: Ink, document: PdfDocument, sheet: Sheet, { paper, words }: C
   y += 3;
   line(check.marginTitle, 4.2, 'bold');
   for (const text of check.marginHow) line(text, TEXT, 'plain');
-  const fits = fitsOf(paper).filter(({ share }) => share > 0.85 && share < 1.12);
+  // What comes out as large as it was is no fit to be told by measuring.
+  const fits = fitsOf(paper).filter(({ share }) => share > 0.85 && share < 1.12 && Math.abs(share - 1) > TOLD_APART);
   if (fits.length === 0) return;
   y += 3;
   line(check.fitsTitle, 4.2, 'bold');

@@ -150,7 +150,7 @@ function inkPieces(ink: Ink, document: PdfDocument, pieces: readonly Piece[], wo
     });
     document.text(ink, name.text, left, y, { size: name.size, weight: 'bold' });
     document.text(ink, cut, left + width, y, { size, align: 'end' });
-    ink.pen(0.15, [], 0.7).line(left, y + 1.5, left + width, y + 1.5);
+    ink.pen(0.18, [], 0.55).line(left, y + 1.5, left + width, y + 1.5);
   });
 }
 

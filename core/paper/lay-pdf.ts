@@ -55,6 +55,10 @@ interface LayPdfOptions {
 const TEXT = 3;
 const LEADING = 4.2;
 const RULE = 7;
+
+/** The last figure of the rule reaches so far past its end. */
+const PAST_END = 3;
+
 const HEAD = 12;
 const FOOT = 6;
 
@@ -71,7 +75,10 @@ export async function layPdf(options: LayPdfOptions): Promise<{ readonly bytes: 
   const document = await PdfDocument.begin({ fonts, title: said.title, made: new Date(`${today}T12:00:00Z`), printer });
   const sheet = sheetOf({ ...paper, turned: 'sideways' });
   const { margin } = sheetChoiceOf(paper);
-  const room = { width: sheet.width - 2 * margin - RULE, height: sheet.height - 2 * margin - HEAD - FOOT - RULE };
+  const room = {
+    width: sheet.width - 2 * margin - RULE - PAST_END,
+    height: sheet.height - 2 * margin - HEAD - FOOT - RULE,
+  };
   const head = said.lines.flatMap((line) => textLines(document, line, sheet.width - 2 * margin, TEXT, 'plain'));
   const columns = scale === undefined ? 2 : 0;
   const below = head.length * LEADING + 13 + (columns > 0 ? Math.ceil(said.places.length / columns) * LEADING : 8);

@@ -197,7 +197,7 @@ export function inkPlaces(marks: readonly Mark[]): Point[] {
 }
 
 /** From where to where words run, as nearly as can be told without a font. */
-function wordsRun({ content, at, size, angle }: Words): Point[] {
+export function wordsRun({ content, at, size, angle }: Words): [Point, Point] {
   const half = (lettersOf(content) * size * LETTER_WIDTH) / 2;
   const [dx, dy] = [Math.cos(angle) * half, Math.sin(angle) * half];
   return [

@@ -14,14 +14,21 @@ const LARGEST = 14;
 
 /** Lines run on so far above and to the left, past the names of points, to their numbers (mm). */
 const RUN_ON = 6;
-const NUMBERS = RUN_ON + 7;
+const NUMBERS = 7;
 
 /** Room on the right and below for names of points (mm). */
 const NAMES = 5;
 
-/** How many squares can be told apart in so much room. */
-export function squaresRoom({ width, height }: Pick<Area, 'width' | 'height'>): SquaresOptions['most'] {
-  return { across: (width - NUMBERS - NAMES) / SMALLEST, down: (height - NUMBERS - NAMES) / SMALLEST };
+/** The numbers of lines (mm). */
+const NUMBER = 2.5;
+
+/** How many squares can be told apart in so much room, with letters so many times larger than usual. */
+export function squaresRoom(
+  { width, height }: Pick<Area, 'width' | 'height'>,
+  letters: number,
+): SquaresOptions['most'] {
+  const beside = letters * (RUN_ON + NUMBERS + NAMES);
+  return { across: (width - beside) / (letters * SMALLEST), down: (height - beside) / (letters * SMALLEST) };
 }
 
 interface Drawn {
@@ -30,6 +37,8 @@ interface Drawn {
   readonly words: PaperWords;
   /** Whether points are measured off from the base line, which is then drawn with its offsets. */
   readonly byLine: boolean;
+  /** How much larger than usual its letters are. */
+  readonly letters: number;
 }
 
 /**
@@ -37,28 +46,30 @@ interface Drawn {
  * the table. Gives where the page goes on below it.
  */
 export function inkSquaresDrawing(ink: Ink, document: PdfDocument, drawn: Drawn, area: Area): number {
-  const { piece, table, words, byLine } = drawn;
+  const { piece, table, words, byLine, letters } = drawn;
+  const [runOn, names, size] = [letters * RUN_ON, letters * NAMES, letters * NUMBER];
+  const numbers = runOn + letters * NUMBERS;
   const { square, squaresAcross, squaresDown, origin } = table;
   const side = Math.min(
     LARGEST,
-    (area.width - NUMBERS - NAMES) / squaresAcross,
-    (area.height - NUMBERS - NAMES) / squaresDown,
+    (area.width - numbers - names) / squaresAcross,
+    (area.height - numbers - names) / squaresDown,
   );
   const [wide, high] = [squaresAcross * side, squaresDown * side];
-  const left = area.left + Math.max(NUMBERS, (area.width - wide) / 2);
-  const top = area.top + NUMBERS - 4;
+  const left = area.left + Math.max(numbers, (area.width - wide) / 2);
+  const top = area.top + numbers - 4;
   for (let i = 0; i <= squaresAcross; i++) {
     const x = left + i * side;
-    ink.pen(i === 0 ? 0.3 : 0.18, [], i === 0 ? 0 : 0.62).line(x, top - RUN_ON, x, top + high);
-    document.text(ink, words.figure(i * square), x, top - RUN_ON - 1, { size: 2.5, align: 'middle' });
+    ink.pen(i === 0 ? 0.3 : 0.18, [], i === 0 ? 0 : 0.55).line(x, top - runOn, x, top + high);
+    document.text(ink, words.figure(i * square), x, top - runOn - 1, { size, align: 'middle' });
   }
   for (let i = 0; i <= squaresDown; i++) {
     const y = top + i * side;
-    ink.pen(i === 0 ? 0.3 : 0.18, [], i === 0 ? 0 : 0.62).line(left - RUN_ON, y, left + wide, y);
-    document.text(ink, words.figure(i * square), left - RUN_ON - 1, y + 0.9, { size: 2.5, align: 'end' });
+    ink.pen(i === 0 ? 0.3 : 0.18, [], i === 0 ? 0 : 0.55).line(left - runOn, y, left + wide, y);
+    document.text(ink, words.figure(i * square), left - runOn - 1, y + 0.36 * size, { size, align: 'end' });
   }
-  document.text(ink, words.squares.zero, left - RUN_ON - 1, top - RUN_ON - 1, {
-    size: 2.5,
+  document.text(ink, words.squares.zero, left - runOn - 1, top - runOn - 1, {
+    size,
     weight: 'bold',
     align: 'end',
   });
@@ -67,8 +78,8 @@ export function inkSquaresDrawing(ink: Ink, document: PdfDocument, drawn: Drawn,
   if (byLine) inkOffsets(ink, table, scale);
   inkLines(ink, piece, scale);
   ink.restore();
-  inkPoints(ink, document, table, { left, top, scale });
-  return top + high + NAMES;
+  inkPoints(ink, document, table, { left, top, scale, letters });
+  return top + high + names;
 }
 
 /** The base line, and from it to every corner and point of a curve a thin line at a right angle. */
@@ -78,7 +89,7 @@ function inkOffsets(ink: Ink, { base, points, origin }: SquaresSheet, scale: num
   const reach = points.map(({ off }) => off.along);
   const at = (along: number) => ({ x: start.x + dx * along, y: start.y + dy * along });
   const [from, to] = [at(Math.min(0, ...reach)), at(Math.max(length, ...reach))];
-  ink.pen(0.16 / scale, [1.2 / scale, 0.8 / scale], 0.35);
+  ink.pen(0.18 / scale, [1.2 / scale, 0.8 / scale], 0.35);
   for (const { across, down, off } of points) {
     const foot = at(off.along);
     if (Math.abs(off.out) > 0) ink.line(foot.x, foot.y, origin.x + across, origin.y + down);
@@ -108,6 +119,7 @@ interface OnPage {
   readonly left: number;
   readonly top: number;
   readonly scale: number;
+  readonly letters: number;
 }
 
 /** The points with their names outside the outline, and small crosses for the marks. */
@@ -115,7 +127,7 @@ function inkPoints(
   ink: Ink,
   document: PdfDocument,
   { points, marks }: SquaresSheet,
-  { left, top, scale }: OnPage,
+  { left, top, scale, letters }: OnPage,
 ): void {
   const outward = Math.sign(ringArea(points)) || 1;
   points.forEach((point, index) => {
@@ -127,7 +139,7 @@ function inkPoints(
     const [before, after] = [points.at(index - 1) ?? point, points[(index + 1) % points.length] ?? point];
     const along = Math.atan2(after.down - before.down, after.across - before.across);
     const away = along - (outward * Math.PI) / 2;
-    const size = isCorner ? 3.6 : 2.1;
+    const size = letters * (isCorner ? 3.6 : 2.1);
     const weight = isCorner ? 'bold' : 'plain';
     const width = document.textWidth(name, size, weight);
     // As far as the name's own box reaches in that direction, so that wide names clear the line as well.

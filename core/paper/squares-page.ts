@@ -32,10 +32,12 @@ interface Print {
   readonly columns: number;
   /** From the end of one figure to the end of the next. */
   readonly figure: number;
+  /** How much larger than usual the letters in the drawing are. */
+  readonly drawing: number;
 }
 const PRINTS: Readonly<Record<'usual' | 'large', Print>> = {
-  usual: { text: 3, row: 4.6, columns: 3, figure: 19 },
-  large: { text: 6, row: 9, columns: 2, figure: 32 },
+  usual: { text: 3, row: 4.6, columns: 3, figure: 19, drawing: 1 },
+  large: { text: 6, row: 9, columns: 2, figure: 32, drawing: 1.5 },
 };
 const GUTTER = 8;
 
@@ -46,7 +48,7 @@ const LEADING = 4.2;
 /** Some letters reach over the place they are set at (mm). */
 const OVERHANG = 0.4;
 
-/** The drawing takes this share of the page: more when the table below it is short. */
+/** The drawing takes this share of the page: more when the table below it is short, and in large print, for it is read from afar too. */
 const DRAWING = { least: 0.42, most: 0.6 };
 
 /** Fewer rows than this are not begun at the foot of a page. */
@@ -91,21 +93,25 @@ export function addSquaresPages({ document, garment, piece, words, garmentLine }
     piece.drawnAs === 'included' ? 'cut' : 'stitch',
     cutLineOf(pieceDrawing(piece), words),
   );
-  const rows = rowsOf(tableWith({ across: 1, down: 1 }), words, byLine).length;
+  const column = (width - (print.columns - 1) * GUTTER) / print.columns;
+  const rowsFor = (table: SquaresSheet) =>
+    rowsOf(table, words, byLine).flatMap((row) => namedInFull(document, row, column, print));
+  const rows = rowsFor(tableWith({ across: 1, down: 1 })).length;
   const most = sheet.height * DRAWING.most;
   const spare = bottom - y - 40 - Math.ceil(rows / print.columns + 2) * print.row;
-  const room = { left, width, height: Math.max(sheet.height * DRAWING.least, Math.min(most, spare)) };
-  const table = tableWith(squaresRoom(room));
+  const height = print === PRINTS.large ? most : Math.max(sheet.height * DRAWING.least, Math.min(most, spare));
+  const room = { left, width, height };
+  const table = tableWith(squaresRoom(room, print.drawing));
   const square = words.length(table.square);
   const how = byLine ? words.squares.howByLine(square, table.base) : words.squares.how(square);
   y = paragraph(said, y);
   y = paragraph(how, y);
-  y = inkSquaresDrawing(ink, document, { piece, table, words, byLine }, { ...room, top: y });
+  y = inkSquaresDrawing(ink, document, { piece, table, words, byLine, letters: print.drawing }, { ...room, top: y });
   document.text(ink, words.squares.proveTitle, left, y + 3, { size: TEXT, weight: 'bold' });
   y += 3 + LEADING;
   for (const text of words.squares.proof(table.proof, byLine)) y = paragraph(text, y);
 
-  let rest: readonly Row[] = rowsOf(table, words, byLine);
+  let rest: readonly Row[] = rowsFor(table);
   while (rest.length > 0) {
     const fit = Math.floor((bottom - y) / print.row);
     if (fit >= FEWEST_ROWS) {
@@ -119,9 +125,9 @@ export function addSquaresPages({ document, garment, piece, words, garmentLine }
   }
 }
 
-/** A row of the table: a heading, or a name with one or two figures. */
+/** A row of the table: a heading, or a name with one or two figures; `name` is one whose figures stand in the next. */
 interface Row {
-  readonly kind: 'heading' | 'corner' | 'plain' | 'gap';
+  readonly kind: 'heading' | 'corner' | 'plain' | 'name' | 'gap';
   readonly cells: readonly [string, string, string];
 }
 
@@ -163,6 +169,30 @@ function rowsOf(table: SquaresSheet, words: PaperWords, byLine: boolean): Row[] 
   ];
 }
 
+/** Room between a name and its figures (mm). */
+const APART = 2;
+
+/** So much of their size letters of a name may lose. */
+const LEAST_NAME = 0.6;
+
+/** The room for the name in a row of a column so wide. */
+function nameRoom(document: PdfDocument, { kind, cells: [, middle, end] }: Row, width: number, print: Print): number {
+  const size = kind === 'heading' ? 0.9 * print.text : print.text;
+  const weight = kind === 'heading' ? 'bold' : 'plain';
+  const figure = middle === '' ? end : middle;
+  return width - (middle === '' ? 0 : print.figure) - document.textWidth(figure, size, weight) - APART;
+}
+
+/** A row whose name finds no room beside its figures, with the name in lines of its own above them. */
+function namedInFull(document: PdfDocument, row: Row, width: number, print: Print): Row[] {
+  const [name, middle, end] = row.cells;
+  const least = LEAST_NAME * print.text;
+  const weight = row.kind === 'plain' ? 'plain' : 'bold';
+  if (document.textWidth(name, least, weight) <= nameRoom(document, row, width, print)) return [row];
+  const lines = textLines(document, name, width, least, weight);
+  return [...lines.map((line): Row => ({ kind: 'name', cells: [line, '', ''] })), { ...row, cells: ['', middle, end] }];
+}
+
 /** Sets rows in columns, each under its heading again where one is broken off; gives the rows for which there was no room. */
 function inkColumns(ink: Ink, document: PdfDocument, rows: readonly Row[], area: Area, print: Print): readonly Row[] {
   const { columns, row: height } = print;
@@ -197,26 +227,21 @@ function breakAt(rows: readonly Row[], fit: number): number {
   return heading === fit - 1 && heading > 1 ? heading - 1 : fit;
 }
 
-function inkRow(
-  ink: Ink,
-  document: PdfDocument,
-  { kind, cells }: Row,
-  { left, top, width, height }: Area,
-  print: Print,
-): void {
+function inkRow(ink: Ink, document: PdfDocument, row: Row, { left, top, width, height }: Area, print: Print): void {
+  const { kind, cells } = row;
   if (kind === 'gap') return;
   const base = top + height - 0.43 * print.text;
-  const weight = kind === 'plain' ? 'plain' : 'bold';
+  const weight = kind === 'plain' || kind === 'name' ? 'plain' : 'bold';
   const [name, middle, end] = cells;
   const size = kind === 'heading' ? 0.9 * print.text : print.text;
-  const edge =
-    middle === '' ? width - document.textWidth(end, size, weight) - 2 : width - print.figure - 4.8 * print.text;
-  const fitted = fittedText(document, name, { width: edge, size, least: 0.6 * print.text, weight });
+  const room = kind === 'name' ? width : nameRoom(document, row, width, print);
+  const fitted = fittedText(document, name, { width: room, size, least: LEAST_NAME * print.text, weight });
   document.text(ink, fitted.text, left, base, { size: fitted.size, weight });
   const figures = kind === 'heading' ? 'bold' : 'plain';
   document.text(ink, middle, left + width - print.figure, base, { size, weight: figures, align: 'end' });
   document.text(ink, end, left + width, base, { size, weight: figures, align: 'end' });
   const foot = top + height - 0.2;
+  if (kind === 'name') return;
   if (kind === 'heading') ink.pen(0.3).line(left, foot, left + width, foot);
-  else ink.pen(0.18, [], 0.8).line(left, foot, left + width, foot);
+  else ink.pen(0.18, [], 0.55).line(left, foot, left + width, foot);
 }

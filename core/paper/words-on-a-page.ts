@@ -8,6 +8,7 @@ import type { Point } from '../geometry/point';
 import { placeInRing } from '../geometry/polygon';
 import { movedMarks, movedPoint } from './moved-marks';
 import { inkPlaces, type PagePlan } from './page-plan';
+import { wordsAlongLines } from './words-along-lines';
 
 /** What is written on a piece keeps this far from lines and from the shared strips of its page (mm). */
 const CLEAR = 3;
@@ -25,11 +26,16 @@ interface Lying {
 }
 
 /**
- * The drawing of a piece with what is written in its middle moved, where a join would cut through it, to the nearest place
- * within the piece where all of it stands on one page and on no line; the very same drawing where it need not be moved or
- * there is no such place. `all` is everything drawn on these pages.
+ * The drawing of a piece with what is written on it moved where a join would cut through it: what stands in its middle, to
+ * the nearest place within the piece where all of it stands on one page and on no line; words on folds and on the grain,
+ * along their line. The very same drawing where nothing need be moved or there is no such place. `all` is everything
+ * drawn on these pages.
  */
-export function wordsOnAPage({ piece, motion, marks }: Lying, all: readonly Mark[], plan: PagePlan): readonly Mark[] {
+export function wordsOnAPage(lying: Lying, all: readonly Mark[], plan: PagePlan): readonly Mark[] {
+  return wordsAlongLines(middleOnAPage(lying, all, plan), all, plan);
+}
+
+function middleOnAPage({ piece, motion, marks }: Lying, all: readonly Mark[], plan: PagePlan): readonly Mark[] {
   const written = marks.filter(isWritten);
   const places = inkPlaces(written);
   const sizes = written.map((mark) => (mark.kind === 'words' ? mark.size / 2 : 0));

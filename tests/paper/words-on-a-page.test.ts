@@ -58,4 +58,36 @@ describe('what is written on a piece', () => {
     expect(sheet.plan.pages).toHaveLength(2);
     expect(sheet.placed[0]?.marks).toBe(pieceDrawing(strip));
   });
+
+  it('slides along a fold and along the grain to where no join cuts through it, whichever way the piece lies', () => {
+    for (const [width, height, turned] of [
+      [170, 500, 'upright'],
+      [330, 480, 'upright'],
+      [380, 665, 'sideways'],
+    ] as const) {
+      const piece = rectangle(3, -7, width, height);
+      const [left, top] = [3 + width / 3, -7];
+      const folded = {
+        ...piece,
+        edges: piece.edges.map((edge, index) => (index === 3 ? { ...edge, role: 'fold' as const } : edge)),
+        grain: { from: { x: left, y: top + 40 }, to: { x: left, y: top + height - 40 } },
+      };
+      const [sheet] = tapedSheets([folded], { ...A4, turned }).sheets;
+      if (!sheet) throw new Error('there are pages');
+      const along = said(sheet).filter(({ content }) => content.kind === 'fold' || content.kind === 'grain');
+      expect(along).toHaveLength(2);
+      for (const words of along) {
+        const whole = sheet.plan.pages.filter(({ window }) => {
+          const clear = { ...window, minY: window.minY + A4.overlap, maxY: window.maxY - A4.overlap };
+          return inkPlaces([words]).every((at) => boxContains(clear, at));
+        });
+        expect(whole).toHaveLength(1);
+        // It stays beside its line.
+        const before = pieceDrawing(folded).find(
+          (mark) => mark.kind === 'words' && mark.content.kind === words.content.kind,
+        );
+        expect(words.at.x).toBeCloseTo(before?.kind === 'words' ? before.at.x : Number.NaN, 6);
+      }
+    }
+  });
 });
