@@ -29,8 +29,7 @@ export const byPointsWords: Said<typeof english.byPointsWords> = {
     kept: 'Der Bildschirm bleibt wach.',
     refused:
       'Der Browser hält den Bildschirm nicht wach (das kommt bei schwachem Akku vor): stelle eine längere Ruhezeit ein.',
-    cannot:
-      'Dieser Browser kann den Bildschirm nicht wach halten: stelle am Gerät eine längere Ruhezeit ein.',
+    cannot: 'Dieser Browser kann den Bildschirm nicht wach halten: stelle am Gerät eine längere Ruhezeit ein.',
   },
   rightAngle: 'Der rechte Winkel',
   frame: 'Das ganze Rechteck',

@@ -1,6 +1,18 @@
 import type { Said } from '../said';
+import * as byPoints from './by-points';
+import * as cloth from './cloth';
+import * as clothNames from './cloth-names';
+import * as compare from './compare';
+import * as draft from './draft';
+import * as files from './files';
+import * as fit from './fit';
 import * as help from './guide/help';
 import * as next from './guide/next';
+import * as label from './label';
+import * as paper from './paper';
+import * as paperSheet from './paper-sheet';
+import * as screenPaper from './screen-paper';
+import * as versions from './versions';
 
 /** Every file of words, by its name. */
 export interface Catalogue {
@@ -44,4 +56,19 @@ export interface Catalogue {
   readonly 'whole-shelf': Said<typeof import('../en/whole-shelf')>;
 }
 
-export const german: Partial<Record<keyof Catalogue, object>> = { help, next };
+export const german: Partial<Catalogue> = {
+  'by-points': byPoints,
+  cloth,
+  'cloth-names': clothNames,
+  compare,
+  draft,
+  files,
+  fit,
+  help,
+  label,
+  next,
+  paper,
+  'paper-sheet': paperSheet,
+  'screen-paper': screenPaper,
+  versions,
+};

@@ -85,8 +85,7 @@ export const clothWords: Said<typeof english.clothWords> = {
   used: (share) => `${writeNumber(100 * share, 1)} % genutzt`,
   faults: (count) => `${count} Fehler im Zuschneideplan`,
   noFaults: 'Nichts überlappt',
-  stale: (what) =>
-    `Seit dem Auflegen geändert: ${what}. Lege neu auf, ehe du dich danach richtest.`,
+  stale: (what) => `Seit dem Auflegen geändert: ${what}. Lege neu auf, ehe du dich danach richtest.`,
   staleCloth: 'der Stoff',
   lettered,
   laid: (length, shownIn, shortest) =>
@@ -111,8 +110,7 @@ export const clothWords: Said<typeof english.clothWords> = {
   pinned: 'festgesteckt',
   onFold: 'im Bruch',
   copyOf: (copy, of) => (of > 1 ? `${copy + 1} von ${of}` : ''),
-  place: (x, y, edge) =>
-    `${x} vom Anfang des Stoffs, ${y} ${edge === 'fold' ? 'vom Stoffbruch' : 'von der Webkante'}`,
+  place: (x, y, edge) => `${x} vom Anfang des Stoffs, ${y} ${edge === 'fold' ? 'vom Stoffbruch' : 'von der Webkante'}`,
 
   cloth: 'Der Stoff',
   cloths: 'Welcher Stoff',
@@ -168,8 +166,7 @@ export const clothWords: Said<typeof english.clothWords> = {
   wide: 'Seine Breite',
   takeAway: (what) => `${what} wegnehmen`,
   shape: 'Eine andere Form',
-  shapeHelp:
-    'Ein Rest oder ein zertrenntes Kleidungsstück, in einer Lage. Der Fadenlauf geht von links nach rechts.',
+  shapeHelp: 'Ein Rest oder ein zertrenntes Kleidungsstück, in einer Lage. Der Fadenlauf geht von links nach rechts.',
   shapeStart: 'Ecken eingeben',
   shapeDraw: 'Auf dem Stoff zeichnen',
   shapeStraight: 'Wieder gerader Stoff',
@@ -293,8 +290,7 @@ export const clothWords: Said<typeof english.clothWords> = {
   takeHelp: (isJoin) => (isJoin ? 'Dort anstücken' : 'Offen legen'),
 
   besideGrains: 'Gerade, quer und schräg',
-  besideGrainsHelp:
-    'Jedes ein paar Sekunden auf diesen Stoff gelegt, wie er liegt, oder offen, wo es sein muss.',
+  besideGrainsHelp: 'Jedes ein paar Sekunden auf diesen Stoff gelegt, wie er liegt, oder offen, wo es sein muss.',
   besideWidths: 'Andere Breiten',
   besideWidthsHelp:
     'Dieselben Teile und derselbe Fadenlauf auf üblichen Breiten, Webkanten wie hier, Fehler weggelassen.',

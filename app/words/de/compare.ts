@@ -25,8 +25,7 @@ export const compareWords: Said<typeof english.compareWords> = {
   version: (number, name) => (name === '' ? `Fassung ${number}` : `Fassung ${number}, ${name}`),
   shelf: (name) => `${name || 'ein Kleidungsstück ohne Namen'}, im Regal`,
   fetching: 'Auf diesem Gerät wird gesucht …',
-  nothingKept:
-    'Von diesem Kleidungsstück ist noch keine Fassung aufbewahrt, und im Regal liegt kein anderes.',
+  nothingKept: 'Von diesem Kleidungsstück ist noch keine Fassung aufbewahrt, und im Regal liegt kein anderes.',
   otherPiece: 'Das andere Teil',
   unnamed: 'Teil ohne Namen',
   versionDamaged: (number) =>
@@ -94,10 +93,10 @@ export const compareWords: Said<typeof english.compareWords> = {
   notReached: 'endet darüber',
   signed: (difference, written) => (difference > 0 && /[1-9]/.test(written) ? `+${written}` : written),
   areaIn: (squareMm, shownIn) =>
-    (shownIn === 'in'
-      ? `${writeNumber(squareMm / 645.16, 1)} in²`
-      : `${writeNumber(squareMm / 100, 1)} cm²`
-    ).replace('-', '−'),
+    (shownIn === 'in' ? `${writeNumber(squareMm / 645.16, 1)} in²` : `${writeNumber(squareMm / 100, 1)} cm²`).replace(
+      '-',
+      '−',
+    ),
   largest: 'Größter Abstand',
   out: 'Am weitesten außen',
   in: 'Am weitesten innen',
@@ -110,8 +109,7 @@ export const compareWords: Said<typeof english.compareWords> = {
   same: (least) => `Sie liegen aufeinander: kein Abstand erreicht ${least}.`,
   largestAt: (gap, place, side) =>
     `Der größte Abstand ist ${gap}, ${place}; dort liegt das obere Teil ${sideOf(side)} des unteren.`,
-  otherSide: (gap, place, side) =>
-    `Auf der anderen Seite liegt es höchstens ${gap} ${sideOf(side)}, ${place}.`,
+  otherSide: (gap, place, side) => `Auf der anderen Seite liegt es höchstens ${gap} ${sideOf(side)}, ${place}.`,
   noOtherSide: (side) => `Es liegt nirgends ${sideOf(side)}.`,
   edgesDiffer: (list) => `Kanten, die sich unterscheiden: ${list}.`,
   edgesAgree: 'Alle Kanten sind gleich lang.',

@@ -3,7 +3,6 @@ import type * as english from '../en/draft';
 import type { Said } from '../said';
 import { writeNumber } from '../written';
 
-
 export const draftWords: Said<typeof english.draftWords> = {
   canvas:
     'Zeichentisch. Die Pfeiltasten bewegen den gewählten Punkt oder das Zeichen, mit Umschalt das gewählte Teil; Entf nimmt es weg.',
@@ -22,7 +21,19 @@ export const draftWords: Said<typeof english.draftWords> = {
   followReading: (percent) =>
     `Die Linien des Bildes werden gelesen: ${percent} %. Was du inzwischen drückst, wartet darauf.`,
   followUnreadable: 'Die Linien dieses Bildes ließen sich nicht lesen; die Kanten gehen gerade von Druck zu Druck.',
-  followNoPicture: 'Unter dem Tisch liegt kein entzerrtes Bild, also gibt es keine gedruckte Linie, der zu folgen wäre.',
+  followNoPicture:
+    'Unter dem Tisch liegt kein entzerrtes Bild, also gibt es keine gedruckte Linie, der zu folgen wäre.',
+  followOverGutter: (name) =>
+    `Den Linien wird immer nur in einer Hälfte gefolgt, jetzt in ${name}. Geht der Umriss über den Bund der Seiten weiter, drücke dort, wähle oben die andere Hälfte als Bild, und mach weiter.`,
+  foldWhich: 'Welche Kante liegt am Stoffbruch?',
+  foldNone:
+    'Ein Stoffbruch ist gerade, und keine Kante dieses Teils ist es. Wähle eine Kante und mach sie gerade, oder schneide das Teil anders zu.',
+  foldChoice: (edge, length) => `${edge}, ${length}`,
+  foldSaid: (edge) => `${edge} liegt jetzt am Stoffbruch.`,
+  toFirstEdge: 'Die erste zeigen',
+  drawGrain: 'Zeichnen',
+  pressFirst: 'Drücke auf die erste Ecke.',
+  pressNext: { corner: 'Drücke auf die nächste Ecke.', curve: 'Drücke auf eine Stelle in der Kurve.' },
   nextPoint: 'Nächster Punkt',
   next: { corner: '■ Ecke', curve: '● In der Kurve' },
   done: 'Fertig',
@@ -84,7 +95,8 @@ export const draftWords: Said<typeof english.draftWords> = {
     included: 'die Schnittkante, Zugaben enthalten',
     'not-known': 'noch nicht bekannt',
   },
-  drawnUnknown: 'Solange du nicht sagst, ob die Zeichnung Zugaben enthält, kann dieses Teil nicht zugeschnitten werden.',
+  drawnUnknown:
+    'Solange du nicht sagst, ob die Zeichnung Zugaben enthält, kann dieses Teil nicht zugeschnitten werden.',
   drawnIncluded: 'Die Zugaben, die du an die Kanten schreibst, liegen innerhalb der nachgezeichneten Linie.',
   bodySide: 'Für welche Körperseite',
   bodySides: { both: 'beide', left: 'ihre linke', right: 'ihre rechte' },
@@ -146,8 +158,7 @@ export const draftWords: Said<typeof english.draftWords> = {
   inWhole: (times) => `Im ganzen Kleidungsstück, ${times}-mal`,
   stated: 'Zahl, die in der Quelle steht',
   statedHint: 'Leer lassen, wenn keine gedruckt ist.',
-  difference: (by, way) =>
-    `Die Zeichnung ist um ${by} ${way === 'longer' ? 'länger' : 'kürzer'}, als die Zahl sagt.`,
+  difference: (by, way) => `Die Zeichnung ist um ${by} ${way === 'longer' ? 'länger' : 'kürzer'}, als die Zahl sagt.`,
   agrees: 'Zeichnung und Zahl stimmen überein.',
   rules: 'Welche von beiden gilt',
   ruling: { unsettled: 'nicht entschieden', drawing: 'die Zeichnung', figure: 'die Zahl' },
@@ -172,8 +183,7 @@ export const draftWords: Said<typeof english.draftWords> = {
     sum: (terms, sum) => (terms.length === 1 ? sum : `${terms.join(' + ')} = ${sum}`),
     agrees: (sum) => `${sum}, wie das Ganze sagt.`,
     apart: (sum, whole, apart) => `${sum}, das Ganze sagt ${whole}: ${apart} Unterschied.`,
-    drawnApart: (drawn, apart) =>
-      `Die Kanten sind zusammen ${drawn} gezeichnet: ${apart} Unterschied zum Ganzen.`,
+    drawnApart: (drawn, apart) => `Die Kanten sind zusammen ${drawn} gezeichnet: ${apart} Unterschied zum Ganzen.`,
     rules: 'Was davon gilt',
     ruling: { unsettled: 'nicht entschieden', parts: 'die einzelnen Zahlen', whole: 'das Ganze' },
     obey: 'Kanten auf das Ganze bringen',
@@ -223,8 +233,7 @@ export const draftWords: Said<typeof english.draftWords> = {
   labelText: 'Text',
   labelHint: 'Leer für einen Lochpunkt.',
   marks: 'Zeichen',
-  noMarks:
-    'Noch keine Zeichen. Wähle über dem Tisch „Zeichen“, um Knips, Abnäher, Fadenlauf oder Text zu setzen.',
+  noMarks: 'Noch keine Zeichen. Wähle über dem Tisch „Zeichen“, um Knips, Abnäher, Fadenlauf oder Text zu setzen.',
   newLabel: 'Text',
   bodyTotals: 'Am Körper gemessen',
   wanted: (length) => `Körper und Mehrweite ${length}`,

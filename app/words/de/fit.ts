@@ -30,8 +30,7 @@ const easeSources: Readonly<Record<EasedGarment, string>> = {
 
 export const fitWords: Said<typeof english.fitWords> = {
   roundTheBody: 'Um den Körper',
-  noRing:
-    'Sage, welche Teile zusammen einmal um den Körper gehen; dann werden sie auf jeder Höhe mit ihm verglichen.',
+  noRing: 'Sage, welche Teile zusammen einmal um den Körper gehen; dann werden sie auf jeder Höhe mit ihm verglichen.',
   propose: 'Alle Teile mit Taille nehmen',
   ringName: 'Um den Körper',
   ringLabel: 'Teile um den Körper',
@@ -117,7 +116,7 @@ export const fitWords: Said<typeof english.fitWords> = {
       : `Die übliche Mehrweite steht jetzt bei: ${at}. Für ${others} gibt es keine: was dort steht, bleibt.`,
   easesWritten: (at, others) =>
     others === ''
-      ? 'Jede Höhe hat die übliche Mehrweite.'
+      ? 'Die gewünschte Mehrweite ist auf jeder Höhe die übliche.'
       : `Die übliche Mehrweite steht bei: ${at}; für ${others} gibt es keine.`,
   wearing: 'Anziehen und gehen',
   narrowest: 'Engste Stelle, rundherum',
@@ -130,11 +129,10 @@ export const fitWords: Said<typeof english.fitWords> = {
   openingNeeded: 'So lang muss sie sein, damit die Hüfte durchgeht',
   hemRound: 'Saum, rundherum',
   beyondHip: 'Saum weiter als Hüfte',
-  walkingHelp:
-    'Um leicht zu gehen, soll ein geschlossener Saum 6 bis 8 in weiter sein als die Hüfte, oder er braucht Schlitz oder Falte (allgemein üblich).',
+  walkingHelp: (least, easy) =>
+    `Um leicht zu gehen, soll ein geschlossener Saum ${least} bis ${easy} weiter sein als die Hüfte, oder er braucht Schlitz oder Falte (allgemein üblich).`,
   outerCard: 'Darüber getragen',
-  outerHelp:
-    'Längen des Kleidungsstücks darüber, von der Taille bis zu seinem Saum. Lass leer, was du nicht weißt.',
+  outerHelp: 'Längen des Kleidungsstücks darüber, von der Taille bis zu seinem Saum. Lass leer, was du nicht weißt.',
   outerAt: { front: 'Seine Länge vorn', side: 'Seine Länge an der Seite', back: 'Seine Länge hinten' },
   outerLabel: 'Kleidungsstück darüber',
   ownLength: (own) => `Dieses ist dort ${own} lang.`,

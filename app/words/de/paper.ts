@@ -124,8 +124,7 @@ export const paperWords: Said<typeof english.paperWords> = {
     'Die Blätter konnten nicht eingeteilt werden. Ändere das Papier, oder setze bei weniger Teilen ein Häkchen.',
   choosePages: 'Nur einige dieser Blätter',
   pageNamed: (name, piece) => `${name} von ${piece}`,
-  makeChosen: (count) =>
-    count === 1 ? 'Gewähltes Blatt machen (PDF)' : `Die ${count} gewählten Blätter machen (PDF)`,
+  makeChosen: (count) => (count === 1 ? 'Gewähltes Blatt machen (PDF)' : `Die ${count} gewählten Blätter machen (PDF)`),
   allPages: 'Doch alle Blätter',
   again: 'Ein Blatt noch einmal',
   noPageAgain: 'Keines',
@@ -161,9 +160,7 @@ export const paperWords: Said<typeof english.paperWords> = {
   preview: (piece, pages) => `${piece} auf ${pages === 1 ? '1 Blatt' : `${pages} Blättern`}`,
   unnamed,
   openCount: (count) =>
-    count === 1
-      ? '1 Sache ist vor dem Zuschneiden zu klären.'
-      : `${count} Sachen sind vor dem Zuschneiden zu klären.`,
+    count === 1 ? '1 Sache ist vor dem Zuschneiden zu klären.' : `${count} Sachen sind vor dem Zuschneiden zu klären.`,
   toCheck: 'Zur Liste',
 };
 

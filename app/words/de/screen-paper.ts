@@ -12,8 +12,7 @@ export const screenPaperWords: Said<typeof english.screenPaperWords> = {
   byBeam: 'Mit Lichtstrahl auf den Tisch geworfen',
   label: 'Originalgröße',
   unnamed: 'Teil ohne Namen',
-  drawing: (piece) =>
-    `${piece || 'Das Teil'} in Originalgröße. Die Pfeiltasten rücken es um ganze Quadrate weiter.`,
+  drawing: (piece) => `${piece || 'Das Teil'} in Originalgröße. Die Pfeiltasten rücken es um ganze Quadrate weiter.`,
   close: 'Schließen',
   use: 'So lang sind sie',
   barsTitle: 'Wie lang sind die beiden Balken?',
@@ -75,8 +74,7 @@ export const screenPaperWords: Said<typeof english.screenPaperWords> = {
     cannot: 'Dieser Browser kann den Bildschirm nicht wach halten: stelle eine längere Ruhezeit ein.',
   },
   squareTitle: (side) => `Das Quadrat soll ${side} sein`,
-  squareHelp:
-    'Miss das Quadrat in der Ecke mit dem Lineal. Was abweicht, wird berichtigt, quer und abwärts für sich.',
+  squareHelp: 'Miss das Quadrat in der Ecke mit dem Lineal. Was abweicht, wird berichtigt, quer und abwärts für sich.',
   squareAcross: 'Es misst quer',
   squareDown: 'Es misst abwärts',
   mend: 'So berichtigen',

@@ -59,8 +59,7 @@ export const versionsWords: Said<typeof english.versionsWords> = {
   keptFirst: (number, back) =>
     `Was du hattest, ist als Fassung ${number} aufbewahrt; Fassung ${back} liegt wieder auf dem Tisch.`,
   keptBefore: (number) => `bevor Fassung ${number} zurückgeholt wurde`,
-  changedMeanwhile:
-    'Der Entwurf wurde inzwischen geändert. Nichts wurde zurückgeholt; versuche es noch einmal.',
+  changedMeanwhile: 'Der Entwurf wurde inzwischen geändert. Nichts wurde zurückgeholt; versuche es noch einmal.',
   differs: 'Was jetzt anders ist',
   same: 'Nichts: die Teile sind genau wie jetzt.',
   pieceAdded: 'seither gezeichnet',
@@ -90,7 +89,6 @@ export const versionsWords: Said<typeof english.versionsWords> = {
   when,
   table: 'Die Teile und eine Fassung davon',
   noPiecesTitle: 'Noch nichts aufzubewahren',
-  noPieces:
-    'Hier werden die Fassungen deines Entwurfs aufbewahrt. Zeichne zuerst im Raum Entwurf ein Teil nach.',
+  noPieces: 'Hier werden die Fassungen deines Entwurfs aufbewahrt. Zeichne zuerst im Raum Entwurf ein Teil nach.',
   toDraft: 'Zum Raum Entwurf',
 };
