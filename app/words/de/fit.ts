@@ -37,7 +37,7 @@ export const fitWords: Said<typeof english.fitWords> = {
   easeLabel: 'Mehrweite',
   unnamedPiece: 'Teil ohne Namen',
   tableLabel: 'Die Teile, mit den Höhen des Körpers darauf eingezeichnet',
-  notMeasured: (level, field) => `${level}: das Feld „${field}“ im Raum Person ist noch leer.`,
+  notMeasured: (level, field) => `${level}: das Feld „${field}“ im Raum Maße ist noch leer.`,
   roundHelp:
     'Setze ein Häkchen bei den Teilen, die zusammen einmal um den Körper gehen, und sage, wie viele gezeichnete Breiten von jedem das sind. Ein Teil im Stoffbruch zählt doppelt.',
   times: 'Gezeichnete Breiten',
@@ -116,7 +116,7 @@ export const fitWords: Said<typeof english.fitWords> = {
       : `Die übliche Mehrweite steht jetzt bei: ${at}. Für ${others} gibt es keine: was dort steht, bleibt.`,
   easesWritten: (at, others) =>
     others === ''
-      ? 'Jede Höhe hat die übliche Mehrweite.'
+      ? 'Die gewünschte Mehrweite ist auf jeder Höhe die übliche.'
       : `Die übliche Mehrweite steht bei: ${at}; für ${others} gibt es keine.`,
   wearing: 'Anziehen und gehen',
   narrowest: 'Engste Stelle, rundherum',
@@ -166,7 +166,7 @@ export const fitWords: Said<typeof english.fitWords> = {
   over: (by) => `${by} zu viel`,
   short: (by) => `${by} zu wenig`,
   exact: 'genau richtig',
-  toWearer: 'Zum Raum Person',
+  toWearer: 'Zum Raum Maße',
   curvedWaist: 'Die Taille, die der Körper braucht',
   curvedHelp:
     'An einem runden Körper bildet eine gerade Taille an jeder Naht eine Spitze. Die blaue Linie ist die Kurve, die rechtwinklig auf Bruch und Naht trifft und so lang ist, wie dein Körper es braucht.',
