@@ -13,9 +13,9 @@ import type { PaperWords } from './paper-words';
 import type { PdfDocument, StoredDrawing } from './pdf-document';
 import { Ink } from './pdf-ink';
 import { cutLineOf, inkMarks, inkOlder } from './piece-ink';
+import type { TapedSheet } from './placed-piece';
 import { type ChosenPages, isChosen } from './printing-of';
 import { inkSquares } from './squares-over';
-import type { TapedSheet } from './taped-sheets';
 
 /** The widest a word or a line reaches beyond the drawing's own box (mm). */
 const AROUND = 200;
