@@ -2,7 +2,7 @@ import type { SheetChoice } from '../garment/sheet-choice';
 import { boxOfPoints } from '../geometry/bounds';
 import { CELL, coveredBy, Ground, longestFirst, type Run, runsOf } from './covered';
 import { movedMarks, movedPoint } from './moved-marks';
-import { inkPlaces, type PagePlan, planPages, windowSize } from './page-plan';
+import { inkPlaces, planPages, windowSize } from './page-plan';
 import { APART } from './place-beside';
 import { drawingOf, type PlacedPiece, type TapedSheet } from './placed-piece';
 import { costOf, sumOf } from './sheet-cost';
@@ -12,6 +12,9 @@ const MOST_ACROSS = 1600;
 
 /** A band longer than this is not begun anew from its pieces: it would lie on no table (mm). */
 const LONGEST = 1800;
+
+/** Of so many ways to fill bands it is tried whether shifting the pages saves more. */
+const MOST_SHIFTED = 3;
 
 /** What is drawn keeps so far from the edge of the pages (mm). */
 const CLEAR = 2;
@@ -44,8 +47,12 @@ export function sideBySide(
   const largest = alone
     .map((sheet) => ({ sheet, stances: stancesOf(sheet, place) }))
     .sort((a, b) => longestOf(b.stances) - longestOf(a.stances));
-  const found = bandsOf(sheets).map((band) => filled(largest, band, sheets));
-  return found.reduce((best, one) => (sumOf(one) < sumOf(best) ? one : best), alone);
+  const found = bandsOf(sheets)
+    .map((band) => filled(largest, band, sheets))
+    .sort((a, b) => sumOf(a) - sumOf(b))
+    .slice(0, MOST_SHIFTED)
+    .map((one) => one.map((sheet) => shifted(sheet, sheets)));
+  return [alone, ...found].reduce((best, one) => (sumOf(one) < sumOf(best) ? one : best));
 }
 
 function bandsOf(sheets: SheetChoice): Band[] {
@@ -160,10 +167,14 @@ function cheaper(
   from: readonly TapedSheet[],
   sheets: SheetChoice,
 ): readonly TapedSheet[] {
-  const all = drawingOf(placed);
-  const plans = [planPages(all, sheets), planPages([...all], sheets, { x: -CLEAR, y: -CLEAR })];
-  const [best] = plans
-    .flatMap((plan: PagePlan | undefined) => (plan ? [{ placed, plan }] : []))
-    .sort((a, b) => costOf(a) - costOf(b));
-  return best && costOf(best) < sumOf(from) ? [best] : from;
+  const plan = planPages([...drawingOf(placed)], sheets, { x: -CLEAR, y: -CLEAR });
+  if (!plan) return from;
+  const both = { placed, plan };
+  return costOf(both) < sumOf(from) ? [both] : from;
+}
+
+/** The same pieces with the pages shifted under them, where that takes fewer. */
+function shifted(sheet: TapedSheet, sheets: SheetChoice): TapedSheet {
+  const plan = planPages(drawingOf(sheet.placed), sheets);
+  return plan && costOf({ plan }) < costOf(sheet) ? { ...sheet, plan } : sheet;
 }
