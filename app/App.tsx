@@ -30,17 +30,18 @@ const loaders: Readonly<Record<Exclude<Room, 'shelf'>, () => Promise<React.Compo
   check: async () => (await import('./check/check-room')).CheckRoom,
 };
 
-const fetched = new Map<Room, React.ComponentType>([['shelf', ShelfRoom]]);
+const fetched = new Map<Room, React.ComponentType>();
 
-function Entered({ room }: { readonly room: Room }) {
-  const known = fetched.get(room) ?? (room === 'shelf' ? ShelfRoom : lazyRoom(loaders[room]));
+function roomOf(room: Room): React.ComponentType {
+  if (room === 'shelf') return ShelfRoom;
+  const known = fetched.get(room) ?? lazy(async () => ({ default: await loaders[room]() }));
   fetched.set(room, known);
-  const Known = known;
-  return <Known />;
+  return known;
 }
 
-function lazyRoom(load: () => Promise<React.ComponentType>): React.ComponentType {
-  return lazy(async () => ({ default: await load() }));
+function Entered({ room }: { readonly room: Room }) {
+  const Known = roomOf(room);
+  return <Known />;
 }
 
 const GuideBook = lazy(async () => ({ default: (await import('./guide/guide-book')).GuideBook }));

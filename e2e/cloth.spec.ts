@@ -210,6 +210,68 @@ test('laying stops within 200 ms, leaves the page live, and the best lay is ther
   await expect(strip(page)).toContainText(/Takes\s61\sin/);
 });
 
+test('with more than forty pieces on the cloth the page stays live while they are laid, and stops within 200 ms', async ({
+  page,
+}) => {
+  const trouble = listenForTrouble(page);
+  await withCloth(page, '45');
+  await notebook(page).getByRole('radio', { name: 'opened out' }).check();
+  await notebook(page)
+    .getByRole('heading', { name: /^Placket strip/ })
+    .click();
+  await write(page, 'How many', '23');
+  await notebook(page).getByRole('button', { name: 'Facing strip', exact: true }).click();
+  await notebook(page)
+    .getByRole('heading', { name: /^Facing strip/ })
+    .click();
+  const many = notebook(page).getByLabel('How many', { exact: true }).last();
+  await many.fill('19');
+  await many.press('Enter');
+  await notebook(page).getByRole('radio', { name: '1 minute' }).check();
+  await page.evaluate(() => {
+    const seen = { frames: [] as number[], tasks: [0], last: performance.now() };
+    Object.assign(window, { seen });
+    new PerformanceObserver((list) => {
+      for (const { duration } of list.getEntries()) seen.tasks.push(duration);
+    }).observe({ entryTypes: ['longtask'] });
+    const frame = (now: number) => {
+      seen.frames.push(now - seen.last);
+      seen.last = now;
+      requestAnimationFrame(frame);
+    };
+    requestAnimationFrame(frame);
+  });
+  await strip(page).getByRole('button', { name: 'Lay the pieces' }).click();
+  await expect(strip(page)).toContainText(/Takes\s\d/, { timeout: 20_000 });
+  await page.waitForTimeout(12_000);
+  const stopped = await page.evaluate(async () => {
+    const region = document.querySelector('section[aria-label="The lay"]');
+    const stop = [...(region?.querySelectorAll('button') ?? [])].find((one) => one.textContent === 'Stop');
+    const begun = performance.now();
+    stop?.click();
+    while (region?.querySelector('progress')) await new Promise((resolve) => requestAnimationFrame(resolve));
+    return { took: performance.now() - begun, was: stop !== undefined };
+  });
+  const seen = await page.evaluate(() => {
+    const { frames, tasks } = (window as unknown as { seen: { frames: number[]; tasks: number[] } }).seen;
+    const inOrder = [...frames].sort((a, b) => a - b);
+    return { count: frames.length, middle: inOrder[inOrder.length >> 1], longestTask: Math.max(...tasks) };
+  });
+  expect(stopped.was).toBe(true);
+  expect(stopped.took).toBeLessThan(200);
+  expect(seen.count).toBeGreaterThan(120);
+  expect(seen.middle, 'a frame, in ms').toBeLessThan(50);
+  expect(seen.longestTask, 'the longest task of the page while laying, in ms').toBeLessThan(250);
+
+  await expect(strip(page)).toContainText('No overlaps');
+  const { garment } = await savedGarment(page);
+  const [cloth] = garment.cloths ?? [];
+  const standing = cloth && layStanding(garment, cloth);
+  expect(standing?.lay.placed.length).toBeGreaterThan(40);
+  expect(standing?.faults).toEqual([]);
+  expect(trouble).toEqual([]);
+});
+
 test('cloth a little short: a piece is cut apart along its grain where she is told, and the line is there', async ({
   page,
 }) => {

@@ -77,7 +77,7 @@ test('the usual ease with its source, taken where there is one', async ({ page }
   await expect(
     notebook.getByText(/Waist and hip: Central Washington University, costume text, chapter 16/),
   ).toBeVisible();
-  await expect(notebook.getByText('Every level has the usual ease.')).toBeVisible();
+  await expect(notebook.getByText('The ease wanted at every level is the usual one.')).toBeVisible();
   await unfold(page, 'Add a level');
   const fields = notebook.getByRole('group', { name: 'Add a level' });
   await fields.getByLabel('How far from the waist').fill('23');

@@ -79,3 +79,53 @@ for (const [how, width, letters] of [
     }
   });
 }
+
+const ROOMS = [
+  'Wearer',
+  'Diagram',
+  'Draft',
+  'Reshape',
+  'Seams',
+  'Fit',
+  'Mock-up',
+  'Versions',
+  'Compare',
+  'Cloth',
+  'Paper',
+  'Before you cut',
+] as const;
+
+test('in the colours of the system what is chosen still differs from what is not', async ({ page }) => {
+  await page.emulateMedia({ forcedColors: 'active', colorScheme: 'dark' });
+  await openDemo(page);
+  for (const room of ROOMS) {
+    await page.getByRole('navigation').getByRole('button', { name: room }).click();
+    await expect(page.getByRole('navigation').getByRole('button', { name: room })).toHaveAttribute('aria-current');
+    const grounds = await page.evaluate(() => {
+      // A choice is coloured on its label or on the words in it.
+      const ground = (element: Element | null | undefined) =>
+        element &&
+        [element, ...element.querySelectorAll('span')].map((part) => getComputedStyle(part).backgroundColor).join(' ');
+      const on = document.querySelector('input[type=radio]:checked');
+      const off = on?.closest('fieldset')?.querySelector('input[type=radio]:not(:checked)');
+      return {
+        here: ground(document.querySelector('nav [aria-current]')),
+        elsewhere: ground(document.querySelector('nav button:not([aria-current])')),
+        on: ground(on?.closest('label')),
+        off: ground(off?.closest('label')),
+      };
+    });
+    expect.soft(grounds.here, `${room}: the room one is in`).not.toBe(grounds.elsewhere);
+    if (grounds.off) expect.soft(grounds.on, `${room}: what is chosen`).not.toBe(grounds.off);
+  }
+});
+
+test('nothing moves by itself where less movement is asked for', async ({ page }) => {
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  await openDemo(page);
+  for (const room of ROOMS) {
+    await page.getByRole('navigation').getByRole('button', { name: room }).click();
+    await expect(page.getByRole('navigation').getByRole('button', { name: room })).toHaveAttribute('aria-current');
+    expect(await page.evaluate(() => document.getAnimations().length), room).toBe(0);
+  }
+});

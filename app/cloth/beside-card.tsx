@@ -70,7 +70,7 @@ export function BesideCard({ garment, cloth, lay, what }: BesideCardProps) {
     useCloth.setState({ besideShare: undefined });
   };
   return (
-    <Card title={what === 'grains' ? words.besideGrains : words.besideWidths}>
+    <Card title={what === 'grains' ? words.besideGrains : words.besideWidths} about="beside">
       <p className={styles.small}>{what === 'grains' ? words.besideGrainsHelp : words.besideWidthsHelp}</p>
       <BesideTable {...{ garment, cloth, lay, what, variants }} lays={isOf ? beside.lays : NONE} />
       <div className={styles.row}>

@@ -40,7 +40,7 @@ export function BiasCard({ garment, cloth }: BiasCardProps) {
     />
   );
   return (
-    <Card title={words.bias} open={open} onToggle={setOpen}>
+    <Card title={words.bias} about="bias-strips" open={open} onToggle={setOpen}>
       <p className={styles.small}>{words.biasHelp}</p>
       <div className={styles.pair}>
         {field(words.biasLength, wanted, setWanted)}

@@ -39,7 +39,13 @@ export function BudgetCard({ garment, cloth, lay }: BudgetCardProps) {
   const needed = standing && !standing.changed ? standing.needed : undefined;
   const said = needed !== undefined && cloth.price ? costSaid(cloth, needed, garment.shownIn) : undefined;
   return (
-    <Card title={words.budget} open={open} onToggle={setOpen} {...(said === undefined ? {} : { aside: said })}>
+    <Card
+      title={words.budget}
+      about="budget"
+      open={open}
+      onToggle={setOpen}
+      {...(said === undefined ? {} : { aside: said })}
+    >
       <div className={styles.pair}>
         <NumberField
           label={words.priceEach}

@@ -32,7 +32,7 @@ export function ClothCard({ garment, cloth }: ClothCardProps) {
   const [more, setMore] = useState(cloth.shape !== undefined || cloth.flaws.length > 0 || cloth.repeat !== undefined);
   const change = (next: Partial<GarmentCloth>) => editCloth(cloth, (now) => ({ ...now, ...next }));
   return (
-    <Card title={words.cloth}>
+    <Card title={words.cloth} about="cloth">
       {cloths.length > 1 && (
         <Pick
           label={words.cloths}
@@ -101,7 +101,7 @@ export function ClothCard({ garment, cloth }: ClothCardProps) {
         onChange={(on) => change({ nap: on ? 'one-way' : 'none' })}
       />
       {cloth.nap === 'one-way' && <p className={styles.small}>{words.napHelp}</p>}
-      <Card title={words.more} open={more} onToggle={setMore}>
+      <Card title={words.more} about="cloth-more" open={more} onToggle={setMore}>
         <MoreOfCloth shownIn={shownIn} cloth={cloth} />
       </Card>
       <div>

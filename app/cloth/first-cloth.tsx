@@ -16,7 +16,7 @@ export function FirstCloth({ shownIn }: { readonly shownIn: ShownIn }) {
     <RoomLayout
       tableFirst
       table={
-        <EmptySheet title={words.whichTitle}>
+        <EmptySheet title={words.whichTitle} step="cloth">
           <p>{words.which}</p>
           <div className={styles.row}>
             {WIDTHS.map((width) => (

@@ -5,6 +5,7 @@ import type { Garment } from '../../core/garment/garment';
 import type { GarmentCloth } from '../../core/garment/garment-cloth';
 import { USUAL_ALLOWANCES, withUsualAllowances } from '../../core/garment/usual-allowances';
 import { withPiece } from '../../core/garment/with-piece';
+import { DEGREE } from '../../core/units/degree';
 import { inches } from '../../core/units/inch';
 import { useGarment } from '../state/garment-store';
 import { useTable } from '../state/table-store';
@@ -24,7 +25,6 @@ import type { ShownLay } from './shown-lay';
 
 const GRAINS = ['straight', 'cross', 'bias'] as const;
 const TIMES = ['10', '60', '300'] as const;
-const DEGREES = 180 / Math.PI;
 
 /** The most a piece may be tilted off its grain: more would twist when it hangs. */
 const MOST_TILT = 5;
@@ -43,7 +43,7 @@ export function HowCard({ garment, cloth, lay }: HowCardProps) {
   const seconds = useCloth((state) => state.seconds);
   const { made } = lay.laying;
   return (
-    <Card title={words.how}>
+    <Card title={words.how} about="lay-how">
       {made.kind === 'cannot-lay' && <Refused garment={garment} cloth={cloth} lay={lay} reasons={made.reasons} />}
       <Choice
         label={words.grain}
@@ -54,15 +54,15 @@ export function HowCard({ garment, cloth, lay }: HowCardProps) {
       <p className={styles.small}>{words.grainHelp[cloth.grain]}</p>
       <NumberField
         label={words.tilt}
-        value={(cloth.tilt ?? 0) * DEGREES}
+        value={(cloth.tilt ?? 0) / DEGREE}
         least={0}
         most={MOST_TILT}
         onCommit={(degrees) =>
-          editCloth(cloth, (now) => (degrees === 0 ? without(now, 'tilt') : { ...now, tilt: degrees / DEGREES }))
+          editCloth(cloth, (now) => (degrees === 0 ? without(now, 'tilt') : { ...now, tilt: degrees * DEGREE }))
         }
       />
       {cloth.tilt ? (
-        <Note tone="warn">{words.tiltWarning(cloth.tilt * DEGREES)}</Note>
+        <Note tone="warn">{words.tiltWarning(cloth.tilt / DEGREE)}</Note>
       ) : (
         <p className={styles.small}>{words.tiltNone}</p>
       )}

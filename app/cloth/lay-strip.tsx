@@ -41,7 +41,13 @@ export function LayStrip({ garment, cloth, lay }: LayStripProps) {
             </Button>
           </>
         ) : (
-          <Button tone="chalk" icon="piece" disabled={!canLay} onPress={() => void startLaying(garment, cloth)}>
+          <Button
+            tone="chalk"
+            icon="piece"
+            step="lay"
+            disabled={!canLay}
+            onPress={() => void startLaying(garment, cloth)}
+          >
             {begin}
           </Button>
         )}

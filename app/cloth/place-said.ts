@@ -1,6 +1,7 @@
 import type { Garment } from '../../core/garment/garment';
 import type { GarmentCloth } from '../../core/garment/garment-cloth';
 import { boxOfPoints } from '../../core/geometry/bounds';
+import { DEGREE } from '../../core/units/degree';
 import { clothWords as words } from '../words/cloth';
 import { writeLength } from '../words/written';
 import { laidName } from './names';
@@ -28,12 +29,10 @@ export function placeSaid({ ring }: Shown, { shownIn }: Garment, { folded, shape
   );
 }
 
-const DEGREES = 180 / Math.PI;
-
 /** How a piece is turned, where it may lie in more ways than one. */
 export function laidWay({ piece, place }: Shown): string {
   const [first] = piece.stances;
   const stance = piece.stances[place.stance];
   if (!first || !stance || piece.stances.length < 2) return '';
-  return words.way(DEGREES * (stance.turn - first.turn), stance.over === 'mirrored');
+  return words.way((stance.turn - first.turn) / DEGREE, stance.over === 'mirrored');
 }

@@ -36,7 +36,7 @@ export function PlacesCard({ garment, cloth, lay }: PlacesCardProps) {
     });
   };
   return (
-    <Card title={words.pieces} aside={String(shown.length)} open={open} onToggle={setOpen}>
+    <Card title={words.pieces} about="places" aside={String(shown.length)} open={open} onToggle={setOpen}>
       <ul className={styles.list}>
         {shown.map((one) => (
           <li key={`${one.place.id} ${one.place.copy}`}>

@@ -52,7 +52,7 @@ export function PrintCard({ garment, cloth, lay }: PrintCardProps) {
     say(words.printed(answer.pages));
   };
   return (
-    <Card title={words.print}>
+    <Card title={words.print} about="lay-plan">
       <p className={styles.small}>{canPrint ? words.printHelp : words.printFirst}</p>
       <div className={styles.row}>
         <Button icon="page" disabled={!canPrint || state === 'making'} onPress={() => void make('plan')}>

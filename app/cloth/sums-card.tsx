@@ -25,7 +25,7 @@ export function SumsCard({ garment, cloth, lay }: SumsCardProps) {
   const other = (mm: number) => writeLength(mm, { shownIn: shownIn === 'in' ? 'cm' : 'in', step: 'eighth' });
   const name = (id: string) => laidName(id, garment, cloth);
   return (
-    <Card title={words.sums}>
+    <Card title={words.sums} about="lay-sums">
       <dl className={styles.figures}>
         <Figure name={words.needs} said={`${length(needed)} = ${other(needed)}`} />
         {!cloth.shape && <Figure name={words.toBuy} said={words.bought(needed, shownIn)} />}

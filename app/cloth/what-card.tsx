@@ -46,7 +46,7 @@ export function WhatCard({ garment, cloth }: WhatCardProps) {
         : { ...now, pieceIds: chosen };
     });
   return (
-    <Card title={words.what}>
+    <Card title={words.what} about="cut-from-it">
       {from.length + cloth.strips.length === 0 && <Note tone="plain">{words.nothingCut}</Note>}
       <div>
         {all.map((piece) => (
@@ -107,7 +107,7 @@ function StripEntry({ shownIn, cloth, strip }: StripEntryProps) {
       words.labels.strip,
     );
   return (
-    <Card title={strip.name} aside={words.stripSaid(strip, shownIn)} open={open} onToggle={setOpen}>
+    <Card title={strip.name} about="strip" aside={words.stripSaid(strip, shownIn)} open={open} onToggle={setOpen}>
       <TextField label={words.stripName} value={strip.name} onCommit={(name) => change({ name })} />
       <div className={styles.pair}>
         <LengthField

@@ -27,7 +27,7 @@ export function FiguresCard({ pair, compared, names, sentences, shownIn, onGuide
   const where = gap.width >= LEAST_SHOWN ? placeOf(pair.under, gap, shownIn) : undefined;
   return (
     <>
-      <Card title={words.figures}>
+      <Card title={words.figures} about="compare-figures">
         <Figures
           label={words.largest}
           rows={[
@@ -53,7 +53,7 @@ export function FiguresCard({ pair, compared, names, sentences, shownIn, onGuide
           <Rows title={words.area} rows={areaRows(compared, shownIn)} />
         </table>
       </Card>
-      <Card title={words.inWords}>
+      <Card title={words.inWords} about="compare-words">
         {sentences.map((sentence) => (
           <p key={sentence}>{sentence}</p>
         ))}

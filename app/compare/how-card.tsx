@@ -1,4 +1,5 @@
 import type { Piece } from '../../core/garment/piece';
+import { DEGREE } from '../../core/units/degree';
 import type { ShownIn } from '../../core/units/inch';
 import { Button } from '../ui/button';
 import { Card } from '../ui/card';
@@ -15,7 +16,6 @@ import { heldBy, howOf, type Laying } from './laying';
 import { cornerName, edgeName, nameOf } from './names';
 
 const HOWS = ['as-they-lie', 'corner', 'edge', 'best'] as const;
-const DEGREES = 180 / Math.PI;
 
 interface HowCardProps {
   readonly shownIn: ShownIn;
@@ -36,7 +36,7 @@ export function HowCard({ shownIn, comparison, mine, other, names, laying }: How
   const edges = (piece: Piece) => piece.edges.map(({ id }, i) => ({ value: id, words: edgeName(piece, i) }));
   const called = names.mine === names.other ? { mine: nameOf(mine), other: nameOf(other) } : names;
   return (
-    <Card title={words.how}>
+    <Card title={words.how} about="compare-how">
       <Choice
         label={words.how}
         labelHidden
@@ -124,10 +124,10 @@ export function HowCard({ shownIn, comparison, mine, other, names, laying }: How
             />
             <NumberField
               label={words.turn}
-              value={Math.round(nudge.angle * DEGREES * 100) / 100}
+              value={Math.round((nudge.angle / DEGREE) * 100) / 100}
               least={-180}
               most={180}
-              onCommit={(degrees) => nudgeTo({ ...nudge, angle: degrees / DEGREES })}
+              onCommit={(degrees) => nudgeTo({ ...nudge, angle: degrees * DEGREE })}
             />
           </div>
           <Button icon="undo" disabled={nudge === NOT_NUDGED} onPress={() => nudgeTo(NOT_NUDGED)}>

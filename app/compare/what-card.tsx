@@ -26,7 +26,7 @@ interface WhatCardProps {
 /** Which piece, and which other piece is laid over it. */
 export function WhatCard({ garment, mine, source, kept, other, others, otherPiece }: WhatCardProps) {
   return (
-    <Card title={words.what}>
+    <Card title={words.what} about="compare-what">
       <p className={styles.help}>{words.whatHelp}</p>
       <Pick
         label={words.mine}

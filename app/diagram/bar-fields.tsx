@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { distance, type PhotoPoint } from '../../core/geometry/point';
+import { distance } from '../../core/geometry/point';
 import type { BarReading } from '../../core/picture/bar-intervals';
 import type { ShownIn } from '../../core/units/inch';
 import type { ReadyPicture } from '../photo/picture-store';
@@ -9,7 +9,7 @@ import { Note } from '../ui/note';
 import { NumberField } from '../ui/number-field';
 import { diagramWords } from '../words/diagram';
 import styles from './diagram-room.module.css';
-import { useBarReading } from './use-bar-reading';
+import { type BarLine, useBarReading } from './use-bar-reading';
 
 const words = diagramWords.known.bar;
 
@@ -17,11 +17,6 @@ const words = diagramWords.known.bar;
 export interface BarSaid {
   readonly intervals: number | undefined;
   readonly each: number | undefined;
-}
-
-export interface BarLine {
-  readonly from: PhotoPoint;
-  readonly to: PhotoPoint;
 }
 
 interface BarFieldsProps {

@@ -131,6 +131,7 @@ export function editDiagram(
   sayWhoFollowed(garment);
 }
 
-function within({ widthPx, heightPx }: Diagram, { x, y }: PhotoPoint): PhotoPoint {
+/** A place of a picture, held back to at most one picture's size outside it. */
+export function within({ widthPx, heightPx }: Diagram, { x, y }: PhotoPoint): PhotoPoint {
   return { x: Math.min(2 * widthPx, Math.max(-widthPx, x)), y: Math.min(2 * heightPx, Math.max(-heightPx, y)) };
 }

@@ -5,6 +5,7 @@ import { pageCheck } from '../../core/diagram/page-check';
 import type { NotSquared } from '../../core/diagram/squared-plane';
 import type { Diagram } from '../../core/garment/diagram';
 import { MM_PER_INCH, type ShownIn } from '../../core/units/inch';
+import type { ReadyPicture } from '../photo/picture-store';
 import { useTable } from '../state/table-store';
 import { Button } from '../ui/button';
 import { Card } from '../ui/card';
@@ -13,6 +14,7 @@ import { diagramWords } from '../words/diagram';
 import { writeLength } from '../words/written';
 import styles from './diagram-room.module.css';
 import { Findings } from './findings-list';
+import { RuledLines } from './ruled-lines';
 
 const words = diagramWords.check;
 
@@ -20,21 +22,23 @@ interface CheckCardProps {
   readonly diagram: Diagram;
   readonly map: DiagramMap | NotSquared;
   readonly findings: readonly DiagramFinding[];
+  readonly photo: ReadyPicture | undefined;
   readonly shownIn: ShownIn;
 }
 
 /** The third step: the scale in words and numbers, and whether it is good enough to trace. */
-export function CheckCard({ diagram, map, findings, shownIn }: CheckCardProps) {
+export function CheckCard({ diagram, map, findings, photo, shownIn }: CheckCardProps) {
   // What one known length lacks stands with that length.
   const here = findings.filter(({ place }) => place.kind === 'diagram' && place.knownLengthId === undefined);
   const isStopped = findings.some(({ weight }) => weight === 'stop');
   return (
-    <Card title={words.title}>
+    <Card title={words.title} about="scale-check">
       {map.kind === 'map' && map.scale && (
         <ScaleWords map={map} shownIn={shownIn} isStretched={findings.some(({ kind }) => kind === 'stretched')} />
       )}
       {map.kind === 'map' && map.scale && <TruthWords {...{ diagram, map, shownIn }} />}
       <Findings findings={here} />
+      <RuledLines {...{ diagram, map, photo, shownIn }} />
       {isStopped ? (
         <p>{words.notGood}</p>
       ) : (

@@ -1,4 +1,5 @@
 import { create } from 'zustand';
+import type { RuledLine } from '../../core/garment/diagram';
 import type { PhotoPoint } from '../../core/geometry/point';
 import type { SidePlace } from './change-diagram';
 
@@ -11,6 +12,11 @@ export interface FreshLine {
   readonly intervals?: number;
 }
 
+/** Two ends of a line that should be straight; of one that is there already where its ends were moved. */
+export interface RuledEnds extends Omit<FreshLine, 'intervals'> {
+  readonly again?: RuledLine;
+}
+
 interface DeskState {
   /** The picture as the camera saw it, or laid flat. */
   readonly showing: 'photo' | 'squared';
@@ -20,9 +26,11 @@ interface DeskState {
   readonly sidePlace: SidePlace | undefined;
   /** A point is held by the pointer: nothing may cover what lies under it. */
   readonly held: boolean;
-  /** A known length is being drawn: nothing yet, or its first end. */
-  readonly drawing: { readonly from: PhotoPoint | undefined } | undefined;
+  /** A known length, or a line that should be straight, is being drawn: nothing yet, or its first end. */
+  readonly drawing: { readonly what: 'length' | 'straight'; readonly from: PhotoPoint | undefined } | undefined;
   readonly fresh: FreshLine | undefined;
+  /** The two ends of a line that should be straight, while the printed line between them is followed. */
+  readonly ruling: RuledEnds | undefined;
   /** A place seen in two pictures is asked for: in the half to be laid, and when that is given in the other. */
   readonly matching:
     | { readonly diagramId: string; readonly otherId: string; readonly here: PhotoPoint | undefined }
@@ -39,6 +47,7 @@ export const useDesk = create<DeskState>(() => ({
   held: false,
   drawing: undefined,
   fresh: undefined,
+  ruling: undefined,
   matching: undefined,
   toTicks: false,
 }));

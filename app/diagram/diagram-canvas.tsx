@@ -28,12 +28,7 @@ interface DiagramCanvasProps {
 }
 
 /** Another picture of the garment, in which the matching place is asked for. */
-export function OtherCanvas({ diagram }: { readonly diagram: Diagram }) {
-  const garment = useGarment((state) => state.garment);
-  return garment && <OtherTaken diagram={diagram} garment={garment} />;
-}
-
-function OtherTaken({ diagram, garment }: { readonly diagram: Diagram; readonly garment: Garment }) {
+export function OtherCanvas({ diagram, garment }: { readonly diagram: Diagram; readonly garment: Garment }) {
   const pictures = useDiagramPictures(diagram, currentSet(garment), garment.diagrams);
   return <TakenCanvas key={`taken ${diagram.id}`} diagram={diagram} pictures={pictures} />;
 }
@@ -82,7 +77,8 @@ function FaceCanvas({ diagram, pictures, face, fit, which }: FaceCanvasProps) {
   const view = useTable((table) => table.view[which]);
   const setView = useTable((table) => table.setView);
   const onView = useCallback((next: View) => setView(which, next), [setView, which]);
-  const { corner, sidePlace, held, drawing, fresh, matching } = useDesk();
+  const { corner, sidePlace, held, drawing, fresh: drawn, ruling, matching } = useDesk();
+  const fresh = drawn ?? ruling;
   const chosen = useTable((table) => table.chosen);
   const lengthId = chosen.kind === 'known-length' ? chosen.knownLengthId : undefined;
   const isDrawing = drawing !== undefined;

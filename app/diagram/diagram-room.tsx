@@ -71,7 +71,11 @@ function DiagramDesk({ garment, diagram }: DiagramDeskProps) {
       tableFirst
       table={
         <>
-          {other ? <OtherCanvas diagram={other} /> : <DiagramCanvas diagram={diagram} pictures={pictures} />}
+          {other ? (
+            <OtherCanvas diagram={other} garment={garment} />
+          ) : (
+            <DiagramCanvas diagram={diagram} pictures={pictures} />
+          )}
           <OverTable diagramId={diagram.id} findings={findings} />
         </>
       }
@@ -81,7 +85,7 @@ function DiagramDesk({ garment, diagram }: DiagramDeskProps) {
           <SquareCard {...{ diagram, pictures, findings }} shownIn={garment.shownIn} />
           <KnownCard {...{ garment, diagram, map, findings }} photo={pictures.pictures.photo} />
           <TogetherCard {...{ diagram, diagrams, map }} shownIn={garment.shownIn} />
-          <CheckCard {...{ diagram, map, findings }} shownIn={garment.shownIn} />
+          <CheckCard {...{ diagram, map, findings }} photo={pictures.pictures.photo} shownIn={garment.shownIn} />
           <SourceCard source={garment.source} />
           {!trouble && list}
         </>

@@ -10,7 +10,7 @@ import styles from './diagram-room.module.css';
 export function EmptyTable() {
   const { busy, refusal } = useBringingIn();
   return (
-    <EmptySheet title={words.empty.title}>
+    <EmptySheet title={words.empty.title} step="picture">
       <p>{words.empty.ask}</p>
       <ChoosePicture words={words.choose} tone="chalk" disabled={busy} onFile={(file) => void bringIn(file)} />
       <ComingIn />

@@ -3,13 +3,13 @@ import { gutterPlaces, MEETING_SIDES, type MeetingSide } from '../../core/diagra
 import type { NotSquared } from '../../core/diagram/squared-plane';
 import type { Diagram, Joined } from '../../core/garment/diagram';
 import type { ShownIn } from '../../core/units/inch';
+import { finestStep } from '../../core/units/write-length';
 import { Button } from '../ui/button';
 import { Choice } from '../ui/choice';
 import { Note } from '../ui/note';
 import { Pick } from '../ui/pick';
 import { diagramWords } from '../words/diagram';
 import { writeLength } from '../words/written';
-import { editDiagram } from './change-diagram';
 import { useDesk } from './desk-store';
 import styles from './diagram-room.module.css';
 import { beginMatching, putJoined } from './matching';
@@ -114,11 +114,7 @@ function EdgesMeet({ diagram, other, joined }: EdgesMeetProps) {
         ...MEETING_SIDES.map((value) => ({ value: value as MeetingSide | '', words: words.sides[value] })),
       ]}
       onChange={(side) => {
-        if (side === '') return;
-        editDiagram(diagramWords.labels.join, diagram.id, (now) => ({
-          ...now,
-          joined: { ...joined, pairs: gutterPlaces(diagram, other, side) },
-        }));
+        if (side !== '') putJoined(diagram.id, { ...joined, pairs: gutterPlaces(diagram, other, side) });
       }}
     />
   );
@@ -140,5 +136,5 @@ function JointSaid({ joined, map, shownIn }: JointSaidProps) {
 }
 
 function finely(mm: number, shownIn: ShownIn): string {
-  return writeLength(mm, { shownIn, step: shownIn === 'in' ? 'thirtysecond' : 'tenth-millimetre' });
+  return writeLength(mm, { shownIn, step: finestStep(shownIn) });
 }

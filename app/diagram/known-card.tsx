@@ -18,6 +18,7 @@ import { putLength, sayWhoFollowed } from './change-diagram';
 import { type FreshLine, useDesk } from './desk-store';
 import styles from './diagram-room.module.css';
 import { KnownLengthEntry } from './known-length-entry';
+import { middleLine } from './middle-line';
 import { firstShare, SaysFields } from './says-fields';
 import { ScannedSize } from './scanned-size';
 import { TickSwitch } from './tick-switch';
@@ -39,10 +40,10 @@ export function KnownCard({ garment, diagram, map, photo, findings }: KnownCardP
   const set = currentSet(garment);
   const taken = MEASURES.filter((name) => measureOf(set, name) !== undefined);
   return (
-    <Card title={words.title} aside={diagram.knownLengths.length || undefined}>
+    <Card title={words.title} about="known-lengths" aside={diagram.knownLengths.length || undefined}>
       <p>{words.help}</p>
       {photo && <TickSwitch photo={photo} />}
-      {drawing && (
+      {drawing?.what === 'length' && (
         <Note
           tone="plain"
           action={{
@@ -56,8 +57,11 @@ export function KnownCard({ garment, diagram, map, photo, findings }: KnownCardP
       {!drawing && !freshHere && (
         <Button
           icon="ruler"
+          step="known-length second-length"
           tone={diagram.knownLengths.length === 0 ? 'chalk' : 'plain'}
-          onPress={() => useDesk.setState({ drawing: { from: undefined }, fresh: undefined, corner: undefined })}
+          onPress={() =>
+            useDesk.setState({ drawing: { what: 'length', from: undefined }, fresh: undefined, corner: undefined })
+          }
         >
           {words.draw}
         </Button>
@@ -85,12 +89,6 @@ function showIntervals(intervals: number | undefined): void {
   if (!fresh) return;
   const { intervals: _, ...line } = fresh;
   useDesk.setState({ fresh: intervals === undefined ? line : { ...line, intervals } });
-}
-
-/** A line to begin with when its ends are to be typed: level, in the middle of the picture. */
-function middleLine({ id, widthPx, heightPx }: Diagram): FreshLine {
-  const y = heightPx / 2;
-  return { diagramId: id, from: { x: widthPx / 4, y }, to: { x: (3 * widthPx) / 4, y } };
 }
 
 interface FreshLengthProps {
@@ -127,6 +125,13 @@ function FreshLength({ line, shownIn, taken, photo }: FreshLengthProps) {
     useTable.getState().choose({ kind: 'known-length', diagramId, knownLengthId: id });
   }
 
+  /** A length is taken as its field is left, which not every browser does for a press on a button. */
+  function leaveField() {
+    const field = asks.current?.querySelector<HTMLInputElement>('input:not([type=radio])');
+    field?.focus();
+    if (field?.value.trim() !== '') field?.blur();
+  }
+
   return (
     <div ref={asks} className={styles.fresh}>
       <h3>{words.fresh}</h3>
@@ -149,6 +154,11 @@ function FreshLength({ line, shownIn, taken, photo }: FreshLengthProps) {
         }
       />
       <div className={styles.actions}>
+        {kind === 'length' && (
+          <Button tone="chalk" onPress={leaveField}>
+            {words.take}
+          </Button>
+        )}
         {kind === 'share' && (
           <Button tone="chalk" onPress={() => take(share)}>
             {words.take}

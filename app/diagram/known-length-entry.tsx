@@ -9,6 +9,7 @@ import type { Garment } from '../../core/garment/garment';
 import type { MeasureName } from '../../core/garment/measure';
 import { currentSet } from '../../core/garment/measure-value';
 import type { ReadyPicture } from '../photo/picture-store';
+import { useGuide } from '../state/guide-store';
 import { useTable } from '../state/table-store';
 import { Button } from '../ui/button';
 import { Note } from '../ui/note';
@@ -19,7 +20,7 @@ import { BarFields } from './bar-fields';
 import { editDiagram } from './change-diagram';
 import { useDesk } from './desk-store';
 import styles from './diagram-room.module.css';
-import { EndFields } from './end-fields';
+import { LengthEnds } from './end-fields';
 import { Findings } from './findings-list';
 import { firstShare, SaysFields } from './says-fields';
 
@@ -101,16 +102,22 @@ export function KnownLengthEntry(props: KnownLengthEntryProps) {
         <p>{words.shareComes(writeLength(full.length, { shownIn }))}</p>
       )}
       {full.kind === 'measure-missing' ? (
-        <Note tone="stop" action={{ words: words.toWearer, onPress: () => useTable.getState().goTo('wearer') }}>
+        <Note tone="stop" action={{ words: words.toWearer, onPress: toMeasures }}>
           {words.notMeasured(measureNames[full.measure].toLowerCase())}
         </Note>
       ) : (
         <Findings findings={findings} />
       )}
       <Measures {...{ known, map, shownIn }} disagrees={findings.length > 0} />
-      <EndFields diagramId={diagram.id} known={known} />
+      <LengthEnds diagramId={diagram.id} known={known} />
     </li>
   );
+}
+
+/** To the Wearer room, with what is not measured yet in sight. */
+function toMeasures(): void {
+  useGuide.setState({ pointedAt: 'measures' });
+  useTable.getState().goTo('wearer');
 }
 
 interface MeasuresProps {

@@ -46,7 +46,7 @@ export function ListCard({ diagram, diagrams, pictures }: ListCardProps) {
   }
 
   return (
-    <Card title={words.list} aside={diagrams.length > 1 ? diagrams.length : undefined}>
+    <Card title={words.list} about="diagrams" aside={diagrams.length > 1 ? diagrams.length : undefined}>
       {diagrams.length > 1 && (
         <Pick
           label={words.pickDiagram}

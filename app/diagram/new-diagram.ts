@@ -36,7 +36,7 @@ export function newDiagram(
 
 /** The same picture once more, for another page that is seen in it; its corners are to be put on that page. */
 export function otherPage(garment: Garment, diagram: Diagram): Diagram {
-  const { seen: _, scaleFrom: __, joined: ___, ...rest } = diagram;
+  const { seen: _, scaleFrom: __, joined: ___, ruled: ____, ...rest } = diagram;
   return {
     ...rest,
     id: crypto.randomUUID(),

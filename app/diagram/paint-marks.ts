@@ -2,10 +2,13 @@ import type { Diagram } from '../../core/garment/diagram';
 import type { PhotoPoint, Point } from '../../core/geometry/point';
 import { lettering } from '../table/ink';
 import { canvasColours as colours } from '../ui/canvas-colours';
+import { diagramWords } from '../words/diagram';
 import type { SidePlace } from './change-diagram';
 import type { FreshLine } from './desk-store';
 import type { Face } from './face';
 import { outlineInPhoto, squareLines } from './followed-lines';
+
+const { ruled } = diagramWords;
 
 /** A place that is seen in another picture too. */
 export interface Match {
@@ -69,6 +72,10 @@ export function paintMarks(pen: CanvasRenderingContext2D, px: number, marks: Mar
       strokes,
     });
   } else if (firstEnd) drawEnd(pen, firstEnd, px);
+  diagram.ruled?.forEach(({ places }, index) => {
+    const run = places.flatMap((place) => face.toWorld(place) ?? []);
+    if (run.length > 1) drawRuled(pen, run, px, ruled.letter(index));
+  });
   for (const { at, letter } of matches) {
     const place = face.toWorld(at);
     if (place) drawMatch(pen, place, px, letter);
@@ -87,6 +94,15 @@ function drawMatch(pen: CanvasRenderingContext2D, { x, y }: Point, px: number, l
   }
   stroked(pen, px, 2, colours.chalkDeep);
   drawNumber(pen, x + 15 * px, y - 15 * px, px, { number: letter, colour: colours.chalkDeep });
+}
+
+/** A line that should be straight, as it was followed, with its letter. */
+function drawRuled(pen: CanvasRenderingContext2D, run: readonly Point[], px: number, letter: string): void {
+  pen.beginPath();
+  for (const { x, y } of run) pen.lineTo(x, y);
+  stroked(pen, px, 1.5, colours.ink, [12, 4, 2, 4]);
+  const { x, y } = run[run.length >> 1] as Point;
+  drawNumber(pen, x, y, px, { number: letter, colour: colours.ink });
 }
 
 /** Every line has a light ground under it, so that it shows on dark and on light pictures. */

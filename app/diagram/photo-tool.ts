@@ -108,7 +108,7 @@ function drawLine(diagram: Diagram, face: Face, at: PointerAt): Drag | undefined
     return photo && endAtTick(photo, face, pointer);
   };
   const pressed = endOf(at);
-  const first = useDesk.getState().drawing?.from;
+  const { what, from: first } = useDesk.getState().drawing ?? { what: 'length', from: undefined };
   const from = first ?? pressed;
   if (!from || !pressed) return undefined;
   const show = (to: PhotoPoint) => useDesk.setState({ fresh: { diagramId: diagram.id, from, to } });
@@ -124,8 +124,10 @@ function drawLine(diagram: Diagram, face: Face, at: PointerAt): Drag | undefined
       const to = endOf(now) ?? pressed;
       useDesk.setState({ held: false });
       const long = distance(face.toWorld(from) ?? from, face.toWorld(to) ?? to) > 2 * now.reach;
-      if (long) useDesk.setState({ drawing: undefined, fresh: { diagramId: diagram.id, from, to } });
-      else useDesk.setState({ drawing: { from }, fresh: undefined });
+      const line = { diagramId: diagram.id, from, to };
+      if (!long) useDesk.setState({ drawing: { what, from }, fresh: undefined });
+      else if (what === 'length') useDesk.setState({ drawing: undefined, fresh: line });
+      else useDesk.setState({ drawing: undefined, fresh: undefined, ruling: line });
     },
     cancel,
   };

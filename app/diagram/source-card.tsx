@@ -19,7 +19,7 @@ export function SourceCard({ source, openAtFirst = false }: SourceCardProps) {
   const edit = useGarment((state) => state.edit);
   const [open, setOpen] = useState(openAtFirst);
   return (
-    <Card title={words.title} open={open} onToggle={setOpen} aside={source.book || undefined}>
+    <Card title={words.title} about="source" open={open} onToggle={setOpen} aside={source.book || undefined}>
       {fields.map((field) => (
         <TextField
           key={field}

@@ -79,7 +79,7 @@ export function SquareCard({ diagram, pictures, findings, shownIn }: SquareCardP
   }
 
   return (
-    <Card title={words.title}>
+    <Card title={words.title} about="square-up" step="square-up">
       <p>{words.help}</p>
       <Choice
         label={words.how}

@@ -25,7 +25,7 @@ export function TogetherCard({ diagram, diagrams, map, shownIn }: TogetherCardPr
   const others = diagrams.filter(({ id }) => mayLeanOn(diagrams, diagram.id, id));
   if (diagrams.length < 2) return null;
   return (
-    <Card title={words.title}>
+    <Card title={words.title} about="together">
       {others.length === 0 ? (
         <p>{words.othersLean}</p>
       ) : (

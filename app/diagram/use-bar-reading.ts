@@ -12,13 +12,14 @@ export type BarSeen =
   | { readonly kind: 'unreadable' }
   | { readonly kind: 'read'; readonly readings: readonly BarReading[] };
 
-interface Line {
+/** A line on the picture, from one end of a scale bar to the other. */
+export interface BarLine {
   readonly from: PhotoPoint;
   readonly to: PhotoPoint;
 }
 
 /** Counts the intervals of a scale bar in the picture, while that is asked for. */
-export function useBarReading(photo: ReadyPicture | undefined, { from, to }: Line, isAsked: boolean): BarSeen {
+export function useBarReading(photo: ReadyPicture | undefined, { from, to }: BarLine, isAsked: boolean): BarSeen {
   useInk(photo, isAsked);
   const ink = usePictureInk((state) => state.ink);
   return useMemo(() => {

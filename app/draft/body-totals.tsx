@@ -16,7 +16,7 @@ export function BodyTotals({ pieceId }: { readonly pieceId: string }) {
   if (measured.length === 0) return null;
   const write = (length: number) => writeLength(length, { shownIn: garment.shownIn });
   return (
-    <Card title={words.bodyTotals} aside={ring.name}>
+    <Card title={words.bodyTotals} about="whole-garment" aside={ring.name}>
       <dl className={styles.numbers}>
         {measured.map(({ level, total, wanted }) => {
           const off = total - wanted;

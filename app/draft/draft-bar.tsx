@@ -2,6 +2,7 @@ import { useId, useState } from 'react';
 import { halvesOf } from '../../core/diagram/halves';
 import type { Diagram } from '../../core/garment/diagram';
 import { inches, type ShownIn } from '../../core/units/inch';
+import { finestStep } from '../../core/units/write-length';
 import { CleanUpChoice } from '../photo/clean-up-choice';
 import { useGarment } from '../state/garment-store';
 import { diagramInHand, useTable } from '../state/table-store';
@@ -141,7 +142,7 @@ function Snapping() {
 }
 
 function writeStep(step: number, shownIn: ShownIn): string {
-  return writeLength(step, { shownIn, step: shownIn === 'in' ? 'thirtysecond' : 'tenth-millimetre' });
+  return writeLength(step, { shownIn, step: finestStep(shownIn) });
 }
 
 const none: readonly Diagram[] = [];

@@ -30,18 +30,33 @@ export function EdgeCard({ piece, index, edge }: EdgeCardProps) {
   const change = (label: string, how: (piece: Piece) => Piece) => editPiece(label, piece.id, how);
   const corners = [index + 1, ((index + 1) % piece.corners.length) + 1] as const;
   return (
-    <Card title={words.edgeTitle(words.edgeOr(edge.name, index + 1))} aside={words.fromTo(...corners)}>
+    <Card title={words.edgeTitle(words.edgeOr(edge.name, index + 1))} about="edge" aside={words.fromTo(...corners)}>
       <TextField
         label={words.edgeNameField}
         value={edge.name}
         onCommit={(name) => change(words.steps.edge, (now) => nameEdge(now, edge.id, name.trim()))}
       />
-      <Pick
-        label={words.role}
-        value={edge.role}
-        options={EDGE_ROLES.map((role) => ({ value: role, words: words.roles[role] }))}
-        onChange={(role) => change(words.steps.edge, (now) => setRole(now, edge.id, role))}
-      />
+      <div className={styles.says} data-step="allowance">
+        <Pick
+          label={words.role}
+          value={edge.role}
+          options={EDGE_ROLES.map((role) => ({ value: role, words: words.roles[role] }))}
+          onChange={(role) => change(words.steps.edge, (now) => setRole(now, edge.id, role))}
+        />
+        {edge.role === 'fold' ? (
+          <p className={styles.help}>{words.foldAllowance}</p>
+        ) : (
+          <LengthField
+            label={words.allowance}
+            value={edge.allowance}
+            shownIn={shownIn}
+            allowEmpty
+            min={0}
+            hint={words.allowanceHint}
+            onCommit={(allowance) => change(words.steps.allowance, (now) => setAllowance(now, edge.id, allowance))}
+          />
+        )}
+      </div>
       <Choice
         label={words.shape}
         value={edge.shape.kind}
@@ -73,24 +88,11 @@ export function EdgeCard({ piece, index, edge }: EdgeCardProps) {
         <Button icon="curve" onPress={() => addPoint(piece, edge, index)}>
           {words.addThrough}
         </Button>
-        <Button icon="corner" onPress={() => addCorner(piece, edge, index)}>
+        <Button icon="corner" step="opening" onPress={() => addCorner(piece, edge, index)}>
           {words.addCorner}
         </Button>
       </div>
       <EdgeLengths piece={piece} index={index} edge={edge} />
-      {edge.role === 'fold' ? (
-        <p className={styles.help}>{words.foldAllowance}</p>
-      ) : (
-        <LengthField
-          label={words.allowance}
-          value={edge.allowance}
-          shownIn={shownIn}
-          allowEmpty
-          min={0}
-          hint={words.allowanceHint}
-          onCommit={(allowance) => change(words.steps.allowance, (now) => setAllowance(now, edge.id, allowance))}
-        />
-      )}
     </Card>
   );
 }

@@ -25,6 +25,7 @@ export function EmptyTable() {
         <Button
           tone={hasDiagram ? 'chalk' : 'plain'}
           icon="corner"
+          step="trace"
           onPress={() => useDraft.setState({ mode: 'trace' })}
         >
           {words.trace}

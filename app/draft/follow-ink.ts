@@ -4,7 +4,7 @@ import { distance, type Point, type TablePoint } from '../../core/geometry/point
 import { type FollowedPoint, followedLine } from '../../core/picture/ink-followed';
 import { inkLine, shownLine, spaced } from '../../core/picture/ink-line';
 import { type InkTree, wayTo } from '../../core/picture/ink-tree';
-import { ensureInk, inGrey, inkNearby, inPicture, leaveInk, usePictureInk } from '../photo/picture-ink';
+import { ensureInk, inGrey, inkNearby, inkRead, inPicture, leaveInk, usePictureInk } from '../photo/picture-ink';
 import type { ReadyPicture } from '../photo/picture-store';
 import { type GrowPlan, inkWork, type ReadInk } from '../workers/ink-calls';
 import type { Snapped } from './snap';
@@ -83,21 +83,6 @@ function growPlan(trace: Trace, map: DiagramMap, ink: ReadInk): GrowPlan | undef
   if (!first || !last) return undefined;
   const runs = pathsOf(trace, undefined).map((path) => flattenPath(path, FLAT).flatMap((place) => laid(place) ?? []));
   return { seed: last, spared: [first, last], followed: runs.flatMap((run) => spaced(run, 1)) };
-}
-
-/** When the ink that is being read has been read, or was given up; at once when none is. */
-export function inkRead(): Promise<void> {
-  return new Promise((resolve) => {
-    if (usePictureInk.getState().ink.kind !== 'reading') {
-      resolve();
-      return;
-    }
-    const stop = usePictureInk.subscribe(({ ink }) => {
-      if (ink.kind === 'reading') return;
-      stop();
-      resolve();
-    });
-  });
 }
 
 /** The printed line from the end of a trace to a place, to be looked at; nothing until it is ready. */

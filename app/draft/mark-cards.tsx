@@ -46,7 +46,7 @@ function DartCard({ piece, dart }: { readonly piece: Piece; readonly dart: Dart 
   if (!place) return null;
   const { mouth, depth, length } = place;
   return (
-    <Card title={words.dartTitle} aside={edgeWords(piece, dart.edgeId)}>
+    <Card title={words.dartTitle} about="dart" aside={edgeWords(piece, dart.edgeId)}>
       <div className={styles.pair}>
         <LengthField
           label={words.dartWidth}
@@ -88,7 +88,7 @@ function deeper(mouth: TablePoint, point: TablePoint, depth: number): TablePoint
 function NotchCard({ piece, notch }: { readonly piece: Piece; readonly notch: Notch }) {
   const put = (next: Notch) => editPiece(words.steps.notch, piece.id, (now) => putNotch(now, next));
   return (
-    <Card title={words.notchTitle} aside={edgeWords(piece, notch.edgeId)}>
+    <Card title={words.notchTitle} about="notch" aside={edgeWords(piece, notch.edgeId)}>
       <AlongField
         piece={piece}
         edgeId={notch.edgeId}
@@ -111,7 +111,7 @@ const COUNTS = ['one', 'two', 'three'] as const;
 function LabelCard({ piece, label }: { readonly piece: Piece; readonly label: Label }) {
   const put = (next: Label) => editPiece(words.steps.label, piece.id, (now) => putLabel(now, next));
   return (
-    <Card title={words.labelTitle} aside={piece.name}>
+    <Card title={words.labelTitle} about="words-on-piece" aside={piece.name}>
       <TextField
         label={words.labelText}
         hint={words.labelHint}
@@ -132,7 +132,11 @@ function GrainCard({ piece }: { readonly piece: Piece }) {
     editPiece(words.steps.grain, piece.id, (now) => setGrain(now, { from, to }));
   const { from, to } = grain;
   return (
-    <Card title={words.grainTitle} aside={words.grainLength(writeLength(distance(from, to), { shownIn }))}>
+    <Card
+      title={words.grainTitle}
+      about="grain"
+      aside={words.grainLength(writeLength(distance(from, to), { shownIn }))}
+    >
       <fieldset className={styles.group}>
         <legend>{words.grainFrom}</legend>
         <PlaceFields at={from} onPlace={(next) => put(next, to)} />

@@ -35,7 +35,7 @@ export function Notebook() {
     return (
       <>
         <TraceCard />
-        <PiecesCard />
+        <PiecesCard isTracing />
       </>
     );
   }

@@ -60,7 +60,14 @@ export function OutlineCard({ piece }: { readonly piece: Piece }) {
     </li>
   );
   return (
-    <Card title={words.outline} open={open} onToggle={setOpen} aside={words.cornerCount(piece.corners.length)}>
+    <Card
+      title={words.outline}
+      about="outline"
+      step="waist-edge"
+      open={open}
+      onToggle={setOpen}
+      aside={words.cornerCount(piece.corners.length)}
+    >
       {open && (
         <>
           <p className={styles.help}>{words.outlineHelp}</p>

@@ -21,6 +21,7 @@ import { TextField } from '../ui/text-field';
 import { draftWords as words } from '../words/draft';
 import styles from './draft.module.css';
 import { editPiece, useShownIn } from './edit-piece';
+import { FoldEdge } from './fold-edge';
 import { PieceFindings } from './piece-findings';
 
 const HOWS = ['single', 'pair', 'fold'] as const;
@@ -35,7 +36,7 @@ export const PieceCard = memo(function PieceCard({ id, name, cut, drawnAs, side,
   const setCut = (next: Cut) => editPiece(words.steps.cut, id, (now) => ({ ...now, cut: next }));
   const setDrawn = (next: DrawnAs) => editPiece(words.steps.drawnAs, id, (now) => ({ ...now, drawnAs: next }));
   return (
-    <Card title={name || words.piece}>
+    <Card title={name || words.piece} about="piece" aboutWhat={words.piece}>
       <PieceFindings pieceId={id} />
       <TextField
         label={words.pieceName}
@@ -51,12 +52,15 @@ export const PieceCard = memo(function PieceCard({ id, name, cut, drawnAs, side,
           onChange={(how) => setCut({ ...cut, how })}
         />
       </div>
-      <Choice
-        label={words.drawnAs}
-        value={drawnAs}
-        options={DRAWN.map((value) => ({ value, words: words.drawn[value] }))}
-        onChange={setDrawn}
-      />
+      {cut.how === 'fold' && <FoldEdge pieceId={id} />}
+      <div data-step="drawn-as">
+        <Choice
+          label={words.drawnAs}
+          value={drawnAs}
+          options={DRAWN.map((value) => ({ value, words: words.drawn[value] }))}
+          onChange={setDrawn}
+        />
+      </div>
       {drawnAs === 'not-known' && <Note tone="stop">{words.drawnUnknown}</Note>}
       {drawnAs === 'included' && <Note tone="plain">{words.drawnIncluded}</Note>}
       <Choice

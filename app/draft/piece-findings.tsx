@@ -1,9 +1,13 @@
+import type { Finding } from '../../core/check/before-you-cut';
+import { pieceOf } from '../../core/garment/with-piece';
 import { roomOf, useFindings } from '../state/findings-store';
-import { useTable } from '../state/table-store';
+import { useGarment } from '../state/garment-store';
+import { type Room, useTable } from '../state/table-store';
 import { Note } from '../ui/note';
 import { draftWords as words } from '../words/draft';
 import { findingSentence } from '../words/findings';
 import { shellWords } from '../words/shell';
+import { useDraft } from './draft-store';
 import { useRestedGarment } from './rested-garment';
 
 /** What is still open about one piece, as sentences on its card; what the card says of itself is left out. */
@@ -20,12 +24,29 @@ export function PieceFindings({ pieceId }: { readonly pieceId: string }) {
       <Note
         key={`${kind} ${JSON.stringify(place)}`}
         tone={weight}
-        {...(room === 'draft'
-          ? {}
-          : { action: { words: words.goTo(shellWords.rooms[room]), onPress: () => goTo(room) } })}
+        step={kind === 'no-grain' ? 'grain' : undefined}
+        {...actionFor(finding, () => goTo(room), room)}
       >
         {findingSentence(finding, garment)}
       </Note>
     );
   });
+}
+
+/** The one press that leads to where a finding is mended: another room, an edge of this piece, or a tool. */
+function actionFor({ kind, place }: Finding, goThere: () => void, room: Room) {
+  if (room !== 'draft') return { action: { words: words.goTo(shellWords.rooms[room]), onPress: goThere } };
+  if (kind === 'allowance-not-said' && place.kind === 'piece')
+    return { action: { words: words.toFirstEdge, onPress: () => chooseUnsaid(place.pieceId) } };
+  if (kind === 'no-grain')
+    return { action: { words: words.drawGrain, onPress: () => useDraft.setState({ mode: 'mark', marking: 'grain' }) } };
+  return {};
+}
+
+/** Takes the first edge of a piece in hand of which no allowance is said. */
+function chooseUnsaid(pieceId: string): void {
+  const { garment } = useGarment.getState();
+  const piece = garment && pieceOf(garment, pieceId);
+  const edge = piece?.edges.find(({ role, allowance }) => role !== 'fold' && allowance === undefined);
+  if (edge) useTable.getState().choose({ kind: 'edge', pieceId, edgeId: edge.id });
 }

@@ -19,14 +19,14 @@ import { useShownIn } from './edit-piece';
 import { OutlinesIn } from './outlines-in';
 import { chosenPieceId, usePieceIds } from './pieces-layer';
 
-/** Every piece by its name, and the ways to a new one. */
-export function PiecesCard() {
+/** Every piece by its name, and the ways to a new one, unless one is being traced. */
+export function PiecesCard({ isTracing = false }: { readonly isTracing?: boolean }) {
   const ids = usePieceIds();
   const hasDiagram = useGarment((state) => (state.garment?.diagrams.length ?? 0) > 0);
   const goTo = useTable((table) => table.goTo);
   return (
-    <Card title={words.pieces} aside={ids.length > 0 ? ids.length : undefined}>
-      {ids.length === 0 && <p>{words.noPieces}</p>}
+    <Card title={words.pieces} about="pieces" aside={ids.length > 0 ? ids.length : undefined}>
+      {ids.length === 0 && !isTracing && <p>{words.noPieces}</p>}
       {!hasDiagram && (
         <Note tone="plain" action={{ words: words.toDiagram, onPress: () => goTo('diagram') }}>
           {words.noDiagram}
@@ -39,13 +39,17 @@ export function PiecesCard() {
           ))}
         </ul>
       )}
-      <div className={styles.row}>
-        <Button icon="plus" onPress={() => useDraft.setState({ mode: 'trace' })}>
-          {words.trace}
-        </Button>
-      </div>
-      <RectangleForm />
-      <OutlinesIn />
+      {!isTracing && (
+        <>
+          <div className={styles.row}>
+            <Button icon="plus" step="trace" onPress={() => useDraft.setState({ mode: 'trace' })}>
+              {words.trace}
+            </Button>
+          </div>
+          <RectangleForm />
+          <OutlinesIn />
+        </>
+      )}
     </Card>
   );
 }

@@ -1,14 +1,17 @@
 import { useCallback, useMemo } from 'react';
 import { outlineOf } from '../../core/garment/outline';
 import type { Piece } from '../../core/garment/piece';
+import { pieceOf } from '../../core/garment/with-piece';
 import { pathLength } from '../../core/geometry/path';
+import { distance, move, type Vector, vectorBetween } from '../../core/geometry/point';
 import type { ShownIn } from '../../core/units/inch';
-import { useGarment } from '../state/garment-store';
+import { isDragging, useGarment } from '../state/garment-store';
 import { type Chosen, useTable } from '../state/table-store';
 import { paintAlongEdge, paintName, paintPiece } from '../table/paint-piece';
 import { type Paint, Painted } from '../table/painted';
 import { writeLength } from '../words/written';
 import { type ChosenPart, paintGrips, paintHandle } from './paint-grips';
+import { useRestedGarment } from './rested-garment';
 
 /** The piece of an id, or none; the same object for as long as the piece is the same. */
 export function usePiece(pieceId: string | undefined): Piece | undefined {
@@ -51,10 +54,12 @@ interface PieceInHandProps {
 export function PieceInHand({ shownIn, grips }: PieceInHandProps) {
   const chosen = useTable((table) => table.chosen);
   const piece = usePiece(chosenPieceId(chosen));
+  const rested = useRestedGarment();
+  const before = rested && piece && pieceOf(rested, piece.id);
   const paint = useCallback<Paint>(
     (ink, { px }) => {
       if (!piece) return;
-      paintPiece(ink, piece, px, 'in-hand');
+      paintPiece(ink, piece, px, 'in-hand', before && alongBefore(piece, before));
       outlineOf(piece).edges.forEach((path, index) => {
         paintAlongEdge(ink, piece, index, writeLength(pathLength(path), { shownIn }), px);
       });
@@ -63,9 +68,27 @@ export function PieceInHand({ shownIn, grips }: PieceInHandProps) {
         paintHandle(ink, piece, px);
       } else paintName(ink, piece, px);
     },
-    [piece, chosen, shownIn, grips],
+    [piece, before, chosen, shownIn, grips],
   );
   return <Painted paint={paint} />;
+}
+
+/**
+ * The cut line takes longest to work out: where the outline is being dragged it is that of a moment ago, and a piece that
+ * is only moved takes it along.
+ */
+function alongBefore(piece: Piece, before: Piece): { readonly piece: Piece; readonly by: Vector } | undefined {
+  const [first] = piece.corners;
+  const [was] = before.corners;
+  if (piece === before || !isDragging() || !first || !was) return undefined;
+  if (piece.corners === before.corners && piece.edges === before.edges) return undefined;
+  const by = vectorBetween(was.at, first.at);
+  const isMoved = piece.corners.every(({ at }, index) => {
+    const from = before.corners[index]?.at;
+    return from && distance(at, move(from, by)) < 1e-6;
+  });
+  const sameEdges = piece.edges.every((edge, index) => edge === before.edges[index] || edge.shape.kind === 'curve');
+  return { piece: before, by: isMoved && sameEdges ? by : { dx: 0, dy: 0 } };
 }
 
 function partOf(chosen: Chosen): ChosenPart {

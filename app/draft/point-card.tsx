@@ -22,7 +22,7 @@ interface PointCardProps {
 export function PointCard({ piece, stop }: PointCardProps) {
   const title = stop.kind === 'corner' ? words.cornerTitle(stop.number) : words.throughTitle;
   return (
-    <Card title={title} aside={piece.name}>
+    <Card title={title} about="point" aside={piece.name}>
       <PlaceFields at={stop.at} onPlace={(to) => moveStop(piece, stop, to)} />
       <p className={styles.help}>{words.fromZero}</p>
       {stop.kind === 'corner' && <FinishPick piece={piece} cornerId={stop.cornerId} />}

@@ -2,6 +2,7 @@ import { firstHalf } from '../../core/diagram/halves';
 import { pieceFromTrace } from '../../core/garment/new-piece';
 import { addPiece } from '../../core/garment/piece-list';
 import type { TablePoint } from '../../core/geometry/point';
+import { inkRead } from '../photo/picture-ink';
 import { useGarment } from '../state/garment-store';
 import { diagramInHand, useTable } from '../state/table-store';
 import type { Drag, PointerAt, Tool } from '../table/tool';
@@ -9,7 +10,7 @@ import { writeSquares } from '../table/write-squares';
 import { say } from '../ui/say';
 import { draftWords as words } from '../words/draft';
 import { setPointer, useDraft } from './draft-store';
-import { followFrom, inkRead, lookAlong, snappedToInk } from './follow-ink';
+import { followFrom, lookAlong, snappedToInk } from './follow-ink';
 import { type Snapped, snapped } from './snap';
 import { pixelAt, pointsOfOthers, SNAP_REACH_PX, snapHere } from './snap-here';
 import {

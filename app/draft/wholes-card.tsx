@@ -22,7 +22,7 @@ export function WholesCard() {
   }
 
   return (
-    <Card title={words.title} open={open} onToggle={setOpen} aside={wholes.length || undefined}>
+    <Card title={words.title} about="printed-sums" open={open} onToggle={setOpen} aside={wholes.length || undefined}>
       <p>{words.help}</p>
       {wholes.map((whole) => (
         <WholeEntry key={whole.id} garment={garment} whole={whole} />

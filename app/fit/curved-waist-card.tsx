@@ -22,7 +22,7 @@ interface CurvedWaistCardProps {
 export function CurvedWaistCard({ garment, ring, needs }: CurvedWaistCardProps) {
   if (needs.length === 0) return null;
   return (
-    <Card title={words.curvedWaist}>
+    <Card title={words.curvedWaist} about="curved-waist">
       <p className={styles.small}>{words.curvedHelp}</p>
       {needs.map((need) => (
         <WaistRow key={need.edgeId} need={need} garment={garment} ring={ring} />
@@ -93,7 +93,7 @@ function WaistRow({ need, garment, ring }: { need: WaistNeed; garment: Garment; 
         </div>
       </dl>
       <div className={styles.row}>
-        <Button tone="chalk" icon="curve" onPress={take}>
+        <Button tone="chalk" icon="curve" step="curved-waist" onPress={take}>
           {words.take}
         </Button>
         <OtherWays need={need} name={name} />

@@ -34,7 +34,7 @@ export function EaseCard({ garment, ring }: EaseCardProps) {
     say(words.easesTaken(withOne, without));
   };
   return (
-    <Card title={words.easeCard}>
+    <Card title={words.easeCard} about="ease">
       <p className={styles.small}>{words.easeHelp}</p>
       <Pick
         label={words.easedKind}

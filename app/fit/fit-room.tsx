@@ -29,7 +29,7 @@ export function FitRoom() {
   if (!garment) return null;
   if (garment.pieces.length > 0) return <WithPieces garment={garment} />;
   const notebook = (
-    <Card title={words.roundTheBody}>
+    <Card title={words.roundTheBody} about="ring">
       <p>{words.roundHelp}</p>
     </Card>
   );
@@ -48,9 +48,9 @@ function WithPieces({ garment }: { readonly garment: Garment }) {
           <>
             <RingChoice rings={garment.rings} ring={ring} />
             <FindingsCard garment={garment} ring={ring} />
+            <CurvedWaistCard garment={garment} ring={ring} needs={needs} />
             <LevelsCard garment={garment} ring={ring} />
             <EaseCard garment={garment} ring={ring} />
-            <CurvedWaistCard garment={garment} ring={ring} needs={needs} />
             <WearingCard garment={garment} ring={ring} />
             <OuterCard garment={garment} ring={ring} />
             <RingCard garment={garment} ring={ring} />
@@ -65,9 +65,9 @@ function WithPieces({ garment }: { readonly garment: Garment }) {
 
 function NoRing() {
   return (
-    <Card title={words.roundTheBody}>
+    <Card title={words.roundTheBody} about="ring">
       <p>{words.noRing}</p>
-      <Button tone="chalk" onPress={() => addNewRing('below')}>
+      <Button tone="chalk" step="ring" onPress={() => addNewRing('below')}>
         {words.propose}
       </Button>
       <Button onPress={() => addNewRing('above')}>{words.proposeAbove}</Button>
@@ -106,7 +106,7 @@ function FindingsCard({ garment, ring }: FindingsCardProps) {
   const here = findings.filter((finding) => isOf(finding, ring));
   const isCompared = girthsOf(garment, ring).some((girth) => girth.kind === 'measured' && girth.total > 0);
   return (
-    <Card title={words.findings}>
+    <Card title={words.findings} about="fit-findings">
       {here.length === 0 && (
         <Note tone={isCompared ? 'good' : 'plain'}>{isCompared ? words.allWell : words.nothingCompared}</Note>
       )}

@@ -26,7 +26,7 @@ export function LevelsCard({ garment, ring }: LevelsCardProps) {
   const depth = (girth: GirthAtLevel) => (girth.kind === 'no-depth' ? Number.MAX_VALUE : girth.depth);
   const girths = girthsOf(garment, ring).toSorted((a, b) => depth(a) - depth(b));
   return (
-    <Card title={words.levels}>
+    <Card title={words.levels} about="levels">
       {girths.length === 0 && <p>{words.noLevels}</p>}
       {girths.map((girth) => (
         <LevelRow key={girth.level.id} girth={girth} ring={ring} garment={garment} />

@@ -39,7 +39,7 @@ export function OuterCard({ garment, ring }: OuterCardProps) {
     say(words.outerRemoved);
   };
   return (
-    <Card title={words.outerCard}>
+    <Card title={words.outerCard} about="worn-over">
       <p className={styles.small}>{words.outerHelp}</p>
       {PLACES.map((at) => {
         const hint = own(at);

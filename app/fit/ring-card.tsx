@@ -27,7 +27,7 @@ export function RingCard({ garment, ring }: RingCardProps) {
     say(words.ringRemoved(name));
   };
   return (
-    <Card title={words.roundTheBody}>
+    <Card title={words.roundTheBody} about="ring" step="ring">
       <p className={styles.small}>{words.roundHelp}</p>
       <TextField
         label={words.ringNamed}

@@ -1,6 +1,6 @@
 import { longestOpening, openingNeeded } from '../../core/fit/opening';
 import { girthsOf, hemSweep } from '../../core/fit/round-body';
-import { casingGirth } from '../../core/fit/wearing';
+import { casingGirth, WALKING_ROOM } from '../../core/fit/wearing';
 import { SHOULDERS_TO_BUST } from '../../core/garment/body-figures';
 import type { Garment, Ring } from '../../core/garment/garment';
 import { currentSet, measureOf } from '../../core/garment/measure-value';
@@ -26,9 +26,11 @@ export function WearingCard({ garment, ring }: WearingCardProps) {
   ));
   if (rows.length === 0) return null;
   return (
-    <Card title={words.wearing}>
+    <Card title={words.wearing} about="wearing">
       <dl className={styles.figures}>{rows}</dl>
-      {hemSweep(garment, ring) > 0 && <p className={styles.small}>{words.walkingHelp}</p>}
+      {hemSweep(garment, ring) > 0 && (
+        <p className={styles.small}>{words.walkingHelp(length(WALKING_ROOM.least), length(WALKING_ROOM.easy))}</p>
+      )}
     </Card>
   );
 }

@@ -115,6 +115,30 @@ const sketches: Readonly<Record<DrawingName, Sketch>> = {
     chalk: 'M30 32h10c1 10 5 20 10 28-7 2-13 2-20 2z',
     thought: 'M62 38h32M62 46h32M62 54h20',
   },
+  'dart-legs': {
+    ink: 'M14 14h38M68 14h38M52 14l8 46 8-46',
+    chalk: 'M52 9h16M54.5 6.5 52 9l2.5 2.5M65.5 6.5 68 9l-2.5 2.5',
+    thought: 'M60 14v46',
+  },
+  'slash-spread': {
+    ink: 'M30 14h24l4 52c-10 4-22 5-34 4zM54 14h14c4 18 12 34 24 44-8 5-16 7-22 8z',
+    chalk: 'M60 70c4 0 7-1 9-2M54 10v8M51 14h6',
+  },
+  'notches-meet': {
+    ink: 'M14 30h92M14 50h92',
+    chalk: 'M42 30v-8M42 50v8M78 30v-8M78 50v8',
+    thought: 'M42 33v14M78 33v14M10 30v20',
+  },
+  'walked-seam': {
+    ink: 'M20 14c10 16 16 34 18 54M62 14c4 8 7 14 9 21',
+    chalk: 'M46 12c4 18 10 36 28 50M38 44h6M41 41l3 3-3 3',
+    thought: 'M20 14l26-2M38 68h14',
+  },
+  'open-seam': {
+    ink: 'M34 14h22M64 14h22M24 70h72M34 14 24 70M86 14l10 56M60 40v30',
+    chalk: 'M56 14c1 10 2 18 4 26M64 14c-1 10-2 18-4 26',
+    thought: 'M44 8c8-5 24-5 32 0',
+  },
   'three-four-five': {
     ink: 'M28 10v54h72M28 56h8v8',
     chalk: 'M28 10l72 54',

@@ -1,8 +1,10 @@
 import { useEffect, useRef } from 'react';
 import { type GuidePage, useGuide } from '../state/guide-store';
 import { Button } from '../ui/button';
+import { Switch } from '../ui/switch';
 import { guideWords as words } from '../words/guide/guide';
 import { howTos } from '../words/guide/how-to';
+import { nextWords } from '../words/guide/next';
 import { GlossaryPage } from './glossary-page';
 import styles from './guide.module.css';
 import { HowToPage } from './how-to-page';
@@ -64,23 +66,27 @@ function titleOf(page: GuidePage): string {
 }
 
 function List() {
-  const { open } = useGuide.getState();
+  const { open, setSaysNext } = useGuide.getState();
+  const saysNext = useGuide((guide) => guide.saysNext);
   return (
-    <ul className={styles.list}>
-      {howToOrder.map((name) => (
-        <li key={name}>
-          <button type="button" onClick={() => open(name)}>
-            <strong>{howTos[name].title}</strong>
-            <span>{howTos[name].why}</span>
+    <>
+      <Switch label={nextWords.shown} on={saysNext} onChange={setSaysNext} />
+      <ul className={styles.list}>
+        {howToOrder.map((name) => (
+          <li key={name}>
+            <button type="button" onClick={() => open(name)}>
+              <strong>{howTos[name].title}</strong>
+              <span>{howTos[name].why}</span>
+            </button>
+          </li>
+        ))}
+        <li>
+          <button type="button" onClick={() => open('words')}>
+            <strong>{words.words}</strong>
+            <span>{words.wordsHelp}</span>
           </button>
         </li>
-      ))}
-      <li>
-        <button type="button" onClick={() => open('words')}>
-          <strong>{words.words}</strong>
-          <span>{words.wordsHelp}</span>
-        </button>
-      </li>
-    </ul>
+      </ul>
+    </>
   );
 }

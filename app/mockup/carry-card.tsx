@@ -29,7 +29,7 @@ interface CarryCardProps {
 export function CarryCard({ garment, shown, mockup, ids, toCome, tried }: CarryCardProps) {
   const changes = mockup.pinned.filter(({ id }) => ids.includes(id));
   return (
-    <Card title={words.carrying(ids.length)}>
+    <Card title={words.carrying(ids.length)} about="carrying">
       <ol className={styles.list}>
         {changes.map((change) => (
           <li key={change.id} className={styles.sentence}>

@@ -29,7 +29,7 @@ export function FadeFields({ at, what, shownIn, onChange }: FadeFieldsProps) {
   };
   const step = STEPS[shownIn].along;
   return (
-    <Card title={words.fades} open={open} onToggle={setOpen}>
+    <Card title={words.fades} about="fading" open={open} onToggle={setOpen}>
       <LengthStepper
         label={words.fadeBefore}
         value={before === undefined ? undefined : counted(before)}

@@ -24,7 +24,7 @@ export function MockupRoom() {
   if (!garment) return null;
   if (garment.pieces.length > 0) return <WithPieces garment={garment} />;
   const notebook = (
-    <Card title={words.mockups}>
+    <Card title={words.mockups} about="mock-ups">
       <p>{words.none}</p>
     </Card>
   );

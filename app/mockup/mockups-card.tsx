@@ -31,7 +31,7 @@ export function MockupsCard({ garment, mockup, version, hasMoved }: MockupsCardP
   const [open, setOpen] = useState(false);
   const { mockups = [] } = garment;
   return (
-    <Card title={words.mockups}>
+    <Card title={words.mockups} about="mock-ups">
       {!mockup && <p>{words.none}</p>}
       {mockup && (
         <>
@@ -127,6 +127,7 @@ function CutMockup({ garment, isFirst }: CutMockupProps) {
         <Button
           tone={isFirst ? 'chalk' : 'plain'}
           icon="piece"
+          step="mock-up"
           disabled={state === 'cutting'}
           onPress={() => void cut()}
         >

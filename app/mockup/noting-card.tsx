@@ -45,7 +45,7 @@ export function NotingCard({ shown, draft, mockup, noting }: NotingCardProps) {
   const { photoId, ...bare } = noting;
   const isPlaced = what.kind !== 'edge' || what.edge.edgeId !== '';
   return (
-    <Card title={words.noting[what.kind]}>
+    <Card title={words.noting[what.kind]} about="noting">
       {what.kind === 'edge' && <EdgeForm shown={shown} draft={draft} noting={noting} what={what} />}
       {what.kind === 'length' && (
         <LengthForm garment={shown} what={what} onChange={(next) => note({ ...noting, what: next })} />

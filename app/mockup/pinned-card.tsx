@@ -24,7 +24,7 @@ export function PinnedCard({ shown, mockup }: PinnedCardProps) {
   const open = outstanding(mockup).map(({ id }) => id);
   const [first, ...rest] = open;
   return (
-    <Card title={words.pinned}>
+    <Card title={words.pinned} about="pinned" step="carry">
       {mockup.pinned.length === 0 ? (
         <p>{words.nothingPinned}</p>
       ) : (

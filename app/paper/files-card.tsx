@@ -42,7 +42,7 @@ export function FilesCard({ garment }: { readonly garment: Garment }) {
   }
 
   return (
-    <Card title={words.title} open={isOpen} onToggle={setOpen}>
+    <Card title={words.title} about="drawing-files" open={isOpen} onToggle={setOpen}>
       <p className={styles.small}>{words.help}</p>
       <Button onPress={() => void save('svg')}>{words.svg}</Button>
       <p className={styles.small}>{words.svgHelp}</p>

@@ -46,7 +46,7 @@ export function LabelCard({ garment }: { readonly garment: Garment }) {
   }
 
   return (
-    <Card title={words.title} open={isOpen} onToggle={setOpen}>
+    <Card title={words.title} about="envelope" open={isOpen} onToggle={setOpen}>
       <p className={styles.small}>{words.help}</p>
       {coverPhotoId !== undefined && (
         <Choice

@@ -48,7 +48,7 @@ export function MakeCard(props: MakeCardProps) {
   };
   const ask = (what: 'pages' | 'squares') => (hasOutstanding ? setAsked(what) : begin(what));
   return (
-    <Card title={words.what}>
+    <Card title={words.what} about="pages">
       {stops > 0 && (
         <Note tone="stop" action={{ words: words.toCheck, onPress: () => goTo('check') }}>
           {words.openCount(stops)}
@@ -81,7 +81,13 @@ export function MakeCard(props: MakeCardProps) {
       ) : share === undefined ? (
         <>
           <PagesCount garment={garment} laid={laid} />
-          <Button tone="chalk" icon="page" disabled={!sheets || sheets.length === 0} onPress={() => ask('pages')}>
+          <Button
+            tone="chalk"
+            icon="page"
+            step="pages"
+            disabled={!sheets || sheets.length === 0}
+            onPress={() => ask('pages')}
+          >
             {pages.length > 0 ? words.makeChosen(pages.length) : words.makePages}
           </Button>
           {pages.length > 0 && <Button onPress={onAllPages}>{words.allPages}</Button>}

@@ -31,7 +31,7 @@ export function MoreCard({ garment, versions, older, onOlder }: MoreCardProps) {
   const { margin, loses, joins = 'lapped', placed = 'fewest', squaresOver = 'none' } = paper;
   const change = (choice: PaperChange) => edit(words.paperLabel, (before) => setPaper(before, choice));
   return (
-    <Card title={words.more} open={isOpen} onToggle={setOpen}>
+    <Card title={words.more} about="more-pages" open={isOpen} onToggle={setOpen}>
       <Choice
         label={words.placed}
         value={placed}

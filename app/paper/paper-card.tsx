@@ -14,7 +14,7 @@ export function PaperCard({ garment }: { readonly garment: Garment }) {
   const { paper, shownIn } = garment;
   const change = (choice: PaperChange) => edit(words.paperLabel, (before) => setPaper(before, choice));
   return (
-    <Card title={words.paper}>
+    <Card title={words.paper} about="paper-size">
       <Choice
         label={words.size}
         value={paper.size}

@@ -29,7 +29,7 @@ export function PrintedCard({ garment, making }: PrintedCardProps) {
   const stale = findings.some(({ kind }) => kind === 'pages-out-of-date');
   const inUse = printings.some(({ unused }) => unused === undefined);
   return (
-    <Card title={words.printed} aside={String(printings.length)}>
+    <Card title={words.printed} about="printed" aside={String(printings.length)}>
       {findings.length === 0 && inUse && <Note tone="good">{words.allCurrent}</Note>}
       {findings.map((finding) => (
         <Note key={JSON.stringify(finding)} tone={finding.weight}>

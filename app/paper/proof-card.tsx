@@ -3,6 +3,7 @@ import type { Garment } from '../../core/garment/garment';
 import { forgetPrinter, setPrinter, setScaleProof } from '../../core/garment/paper-edits';
 import { checkRules } from '../../core/paper/check-sheet';
 import { paperFindings, printerReading } from '../../core/paper/paper-findings';
+import { finestStep } from '../../core/units/write-length';
 import { useGarment } from '../state/garment-store';
 import { today } from '../state/today';
 import { download } from '../storage/download';
@@ -19,7 +20,7 @@ import styles from './paper-room.module.css';
 /** What the ruler says of the printed square. Both ways are needed before anything is proved. */
 export function ProofCard({ garment }: { readonly garment: Garment }) {
   const edit = useGarment((state) => state.edit);
-  const step = garment.shownIn === 'in' ? 'thirtysecond' : 'tenth-millimetre';
+  const step = finestStep(garment.shownIn);
   const [half, setHalf] = useState<{ across?: number; down?: number }>({});
   const [typed, setTyped] = useState<'rules' | 'square'>();
   const [failed, setFailed] = useState(false);
@@ -59,7 +60,7 @@ export function ProofCard({ garment }: { readonly garment: Garment }) {
   const off = findings.find((finding) => finding.kind === 'scale-off');
   const reading = printerReading(garment);
   return (
-    <Card title={words.proof}>
+    <Card title={words.proof} about="proof" step="proof">
       <p className={styles.small}>{words.proofHelp}</p>
       <Button icon="page" onPress={() => void makeSheet()}>
         {words.makeCheck}

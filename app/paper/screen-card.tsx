@@ -17,7 +17,7 @@ export function ScreenCard({ garment, chosen }: ScreenCardProps) {
   const [isOpen, setOpen] = useState(false);
   const [kind, setKind] = useState<'screen' | 'beam'>();
   return (
-    <Card title={words.card} open={isOpen} onToggle={setOpen}>
+    <Card title={words.card} about="screen-paper" open={isOpen} onToggle={setOpen}>
       <p className={styles.small}>{words.help}</p>
       <Button icon="fit" disabled={chosen.length === 0} onPress={() => setKind('screen')}>
         {words.onScreen}

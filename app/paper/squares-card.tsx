@@ -33,7 +33,7 @@ export function SquaresCard({ garment, chosen }: SquaresCardProps) {
   const change = (choice: Partial<SquaresChoice>) => edit(words.label, (now) => setSquares(now, choice));
   const piece = cutPieces(garment).find(({ id }) => id === shown);
   return (
-    <Card title={words.title} open={isOpen} onToggle={setOpen}>
+    <Card title={words.title} about="squares-sheet" open={isOpen} onToggle={setOpen}>
       <p className={styles.small}>{words.help}</p>
       <Pick
         label={words.square}

@@ -42,6 +42,21 @@ export function leaveInk(): void {
   if (usePictureInk.getState().ink.kind !== 'none') usePictureInk.setState({ ink: { kind: 'none' } });
 }
 
+/** When the ink that is being read has been read, or was given up; at once when none is. */
+export function inkRead(): Promise<void> {
+  return new Promise((resolve) => {
+    if (usePictureInk.getState().ink.kind !== 'reading') {
+      resolve();
+      return;
+    }
+    const stop = usePictureInk.subscribe(({ ink }) => {
+      if (ink.kind === 'reading') return;
+      stop();
+      resolve();
+    });
+  });
+}
+
 /** A place of the whole picture in the grey one, and back. */
 export const inGrey = ({ pxToPx }: Pick<ReadInk, 'pxToPx'>, { x, y }: Point): Point => ({
   x: x * pxToPx.across,

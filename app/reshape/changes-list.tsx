@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { Garment } from '../../core/garment/garment';
 import { pieceOf } from '../../core/garment/with-piece';
+import type { HelpName } from '../guide/help';
 import { type Chosen, useTable } from '../state/table-store';
 import { Card } from '../ui/card';
 import { Icon } from '../ui/icon';
@@ -11,6 +12,15 @@ import type { Change, ChangeName } from './change';
 import { GROUPS } from './changes';
 import styles from './reshape.module.css';
 import { tryChange } from './reshape-store';
+
+/** The help beside each group. */
+const ABOUT: Readonly<Record<(typeof GROUPS)[number]['group'], HelpName>> = {
+  length: 'change-length',
+  width: 'change-width',
+  darts: 'change-darts',
+  waist: 'change-waist',
+  pieces: 'new-pieces',
+};
 
 /** What can be changed, in groups, with what is chosen now. */
 export function ChangesList({ garment }: { readonly garment: Garment }) {
@@ -25,7 +35,7 @@ export function ChangesList({ garment }: { readonly garment: Garment }) {
     <>
       <p className={styles.chosen}>{chosenWords(garment, chosen)}</p>
       {GROUPS.map(({ group, changes }) => (
-        <Card key={group} title={words.groups[group]}>
+        <Card key={group} title={words.groups[group]} about={ABOUT[group]}>
           <ul className={styles.list}>
             {changes.map((change) => (
               <li key={change.name}>

@@ -19,7 +19,7 @@ interface TrialCardProps {
 export function TrialCard({ garment, trying }: TrialCardProps) {
   const tried = triedOn(garment, trying);
   return (
-    <Card title={words.changes[trying.name].name}>
+    <Card title={words.changes[trying.name].name} about="trying">
       <p className={styles.help}>{words.changes[trying.name].help}</p>
       {trying.fields(garment, tryChange)}
       {tried.kind === 'not-tried' ? (

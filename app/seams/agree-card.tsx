@@ -25,7 +25,7 @@ export function AgreeCard({ garment, seam, walk }: AgreeCardProps) {
   const mirror = isOwnMirror(seam);
   const hasNotches = walk.one.notches.length + walk.other.notches.length > 0;
   return (
-    <Card title={words.agree}>
+    <Card title={words.agree} about="trueing">
       <Figures
         rows={ENDS.flatMap((end) => {
           const corners = seamCorners(garment, seam, end);

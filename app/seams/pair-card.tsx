@@ -23,7 +23,7 @@ export function PairCard({ garment }: { readonly garment: Garment }) {
   const walk = useMemo(() => seam && walkOfSeam(garment, seam), [garment, seam]);
   const taken = picked.filter((edge) => seamWith(garment, edge));
   return (
-    <Card title={words.pair}>
+    <Card title={words.pair} about="pair-edges" step="pair">
       <p className={styles.help}>{words.pairHelp}</p>
       <div className={styles.pair}>
         <EdgePick

@@ -21,7 +21,7 @@ export function ProposedCard({ garment }: { readonly garment: Garment }) {
   }, [garment]);
   if (proposed.length === 0) return null;
   return (
-    <Card title={words.proposed} aside={proposed.length}>
+    <Card title={words.proposed} about="proposed-pairs" aside={proposed.length} step="pair">
       {proposed.length > 1 && (
         <Button tone="chalk" icon="done" onPress={() => pairAll(proposed.map(({ seam }) => seam))}>
           {words.pairAll(proposed.length)}

@@ -28,7 +28,7 @@ export function SeamCard({ garment, seam }: SeamCardProps) {
     useGarment.getState().edit(label, (before) => changeSeam(before, seam.id, how));
   const mirror = isOwnMirror(seam);
   return (
-    <Card title={words.theSeam}>
+    <Card title={words.theSeam} about="one-seam">
       <TextField
         label={words.name}
         value={seam.name}

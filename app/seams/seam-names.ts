@@ -3,6 +3,7 @@ import { type EdgeRef, isOwnMirror, type Seam, type SeamEdge } from '../../core/
 import { pieceOf } from '../../core/garment/with-piece';
 import type { SeamWalk } from '../../core/seams/seam-walk';
 import { isWithinMatch } from '../../core/seams/walk';
+import { finestStep } from '../../core/units/write-length';
 import { seamsWords as words } from '../words/seams';
 import { trialWords } from '../words/trial';
 import { writeLength } from '../words/written';
@@ -43,7 +44,7 @@ export function isOfCopies(garment: Garment, [edge]: readonly SeamEdge[]): boole
 /** A length in thirty-seconds of an inch or tenths of a millimetre: how differences are said. */
 export function finely(garment: Garment, mm: number): string {
   const { shownIn } = garment;
-  return writeLength(mm, { shownIn, step: shownIn === 'in' ? 'thirtysecond' : 'tenth-millimetre' });
+  return writeLength(mm, { shownIn, step: finestStep(shownIn) });
 }
 
 /** How the sides of a seam differ, in words, its notches included. */

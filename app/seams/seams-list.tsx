@@ -12,7 +12,7 @@ import { pressEdge } from './seams-tool';
 export function SeamsList({ garment }: { readonly garment: Garment }) {
   const lines = useMemo(() => seamLines(garment), [garment]);
   return (
-    <Card title={words.seams} aside={lines.length > 0 ? lines.length : undefined}>
+    <Card title={words.seams} about="seams" aside={lines.length > 0 ? lines.length : undefined}>
       {lines.length === 0 && <p className={styles.help}>{words.noSeams}</p>}
       {lines.length > 1 && <p className={styles.help}>{words.worstFirst}</p>}
       <ul className={styles.list}>
@@ -49,7 +49,7 @@ export function LooseCard({ garment }: { readonly garment: Garment }) {
   const loose = useMemo(() => looseEdges(garment), [garment]);
   if (loose.length === 0) return null;
   return (
-    <Card title={words.loose} aside={loose.length}>
+    <Card title={words.loose} about="loose-edges" aside={loose.length}>
       <ul className={styles.list}>
         {loose.map((ref) => (
           <li key={`${ref.pieceId} ${ref.edgeId}`}>

@@ -25,7 +25,7 @@ export function SeamsRoom() {
   if (!garment) return null;
   if (garment.pieces.length === 0) {
     const notebook = (
-      <Card title={words.seams}>
+      <Card title={words.seams} about="seams">
         <p>{words.noSeams}</p>
       </Card>
     );
@@ -46,7 +46,7 @@ export function SeamsRoom() {
       notebook={
         <>
           {isNothingNamed ? (
-            <Card title={words.seams}>
+            <Card title={words.seams} about="seams">
               <p>{words.noEdges}</p>
               <ToDraft />
             </Card>

@@ -27,7 +27,7 @@ export function TrialCard({ garment, seam, walk, trial }: TrialCardProps) {
   const tried = triedOn(garment, seam, trial);
   const changes = tried.kind === 'tried' && tried.garment !== garment;
   return (
-    <Card title={words.trials[trial.kind]}>
+    <Card title={words.trials[trial.kind]} about="trueing">
       <p className={styles.help}>{words.trialHelp[trial.kind]}</p>
       <TrialFields garment={garment} seam={seam} walk={walk} trial={trial} />
       {tried.kind !== 'tried' && <Note tone="warn">{words.refused[tried.why]}</Note>}

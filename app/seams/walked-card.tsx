@@ -22,7 +22,7 @@ interface WalkedCardProps {
 export function WalkedCard({ garment, seam, walk }: WalkedCardProps) {
   if (isOwnMirror(seam)) {
     return (
-      <Card title={words.walked}>
+      <Card title={words.walked} about="walked">
         <Note tone="good">{isOfCopies(garment, seam.one) ? words.ownCopy : words.ownMirror}</Note>
       </Card>
     );
@@ -30,7 +30,7 @@ export function WalkedCard({ garment, seam, walk }: WalkedCardProps) {
   const names = { one: sideName(garment, seam.one), other: sideName(garment, seam.other) };
   const place = (mm: number) => writeLength(mm, { shownIn: garment.shownIn });
   return (
-    <Card title={words.walked}>
+    <Card title={words.walked} about="walked">
       <Figures
         label={words.whole}
         rows={SIDES.map((side) => ({ key: side, words: names[side], value: finely(garment, walk.totals[side]) }))}

@@ -1,11 +1,14 @@
 import { create } from 'zustand';
 import type { Finding } from '../../core/check/before-you-cut';
 import type { PointName } from '../../core/check/points-to-be-sure-of';
+import type { Garment } from '../../core/garment/garment';
 import { useGarment } from './garment-store';
 import type { LookedOver } from './look-over';
 import type { Room } from './table-store';
 
 interface FindingsState extends LookedOver {
+  /** The garment that was looked over last. */
+  readonly garment: Garment | undefined;
   /** Only what is open counts. */
   readonly countByRoom: Readonly<Partial<Record<Room, number>>>;
 }
@@ -16,7 +19,7 @@ const REST_MS = 150;
 const NOTHING: LookedOver = { findings: [], open: [], left: [] };
 
 /** Everything still open in the garment on the table, worked out a moment after each change. */
-export const useFindings = create<FindingsState>(() => ({ ...NOTHING, countByRoom: {} }));
+export const useFindings = create<FindingsState>(() => ({ ...NOTHING, garment: undefined, countByRoom: {} }));
 
 let waiting: ReturnType<typeof setTimeout> | undefined;
 useGarment.subscribe((now, before) => {
@@ -39,12 +42,12 @@ async function lookOver(): Promise<void> {
     countByRoom[room] = (countByRoom[room] ?? 0) + 1;
   }
   if (open.length > 0) countByRoom.check = open.length;
-  useFindings.setState({ findings, open, left, countByRoom });
+  useFindings.setState({ garment, findings, open, left, countByRoom });
 }
 
 /**
  * The room in which a finding can be mended: where its place is, but seams in the Seams room, and with them a waist that
- * peaks where two pieces are joined; a waist is curved in the Fit room.
+ * peaks where two pieces are joined; a waist is curved and the pieces round the body are named in the Fit room.
  */
 export function roomOf(finding: Finding): Room {
   const { place } = finding;
@@ -57,6 +60,7 @@ export function roomOf(finding: Finding): Room {
       // On its own mirror image, as at a fold, no second edge is to be trued: the waist itself is.
       return place.kind === 'edge' && place.pieceId === finding.otherPieceId ? 'draft' : 'seams';
     case 'straight-waist':
+    case 'no-ring':
       return 'fit';
     case 'pages-out-of-date':
     case 'squares-out-of-date':

@@ -37,6 +37,7 @@ async function lay(): Promise<void> {
   const cache = await globalThis.caches?.open(NAME).catch(() => undefined);
   if (!cache) return;
   try {
+    // Looked for each time: another window may have spent it, or the browser cleared it away.
     if (!(await cache.match(ENTRY))) await cache.put(ENTRY, new Response(new Uint8Array(RESERVE_BYTES)));
     useKept.setState({ reserve: 'laid' });
   } catch {

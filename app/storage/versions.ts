@@ -17,7 +17,7 @@ export async function keepVersion(
   garment: Garment,
   head: Pick<VersionHead, 'name' | 'made' | 'note'>,
 ): Promise<StoredVersion> {
-  if (useGarment.getState().editing !== 'here') throw new Error('this garment is only looked at in this window');
+  refuseToReaders();
   return connected(() =>
     database.transaction('rw', database.versions, async () => {
       const there = await database.versions.where('garmentId').equals(garment.id).sortBy('number');
@@ -42,13 +42,18 @@ export async function describeVersion(
   number: number,
   said: Partial<Pick<VersionHead, 'name' | 'note'>>,
 ): Promise<void> {
-  if (useGarment.getState().editing !== 'here') throw new Error('this garment is only looked at in this window');
+  refuseToReaders();
   await connected(() => database.versions.update([garmentId, number], said));
 }
 
 /** Puts versions that came with a file beside a garment that is new here. */
 export async function keepVersions(versions: readonly StoredVersion[]): Promise<void> {
   await connected(() => database.versions.bulkPut(versions.map(plain)));
+}
+
+/** Only the window a garment is worked on in may write. The rooms do not ask elsewhere, so to be asked is a fault. */
+function refuseToReaders(): void {
+  if (useGarment.getState().editing !== 'here') throw new Error('this garment is only looked at in this window');
 }
 
 /** As JSON: a key that stands for nothing would be kept by the browser and refused when read. */

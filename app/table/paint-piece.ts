@@ -1,10 +1,11 @@
-import type { LineKind } from '../../core/drawing/drawing';
+import type { LineKind, Mark } from '../../core/drawing/drawing';
 import { lineStyles } from '../../core/drawing/line-styles';
-import { pieceStrokes } from '../../core/drawing/piece-drawing';
+import { strokesAlong, strokesWithin } from '../../core/drawing/piece-drawing';
 import { isGuide } from '../../core/garment/cut-pieces';
 import { outlineOf } from '../../core/garment/outline';
 import type { EdgeRole, Piece } from '../../core/garment/piece';
 import { pathAtLength, pathLength } from '../../core/geometry/path';
+import type { Vector } from '../../core/geometry/point';
 import { windingOf } from '../../core/seams/corner-angle';
 import { canvasColours } from '../ui/canvas-colours';
 import { layPath, writeWords } from './ink';
@@ -25,8 +26,17 @@ const IN_HAND_DASHES: Readonly<Record<EdgeRole, readonly number[]>> = {
   fold: [14, 4, 3, 4],
 };
 
-/** A piece as it will be printed, in lines of a steady width; what is written on it beyond labels is left to the notebook. */
-export function paintPiece(ink: CanvasRenderingContext2D, piece: Piece, px: number, look: 'in-hand' | 'quiet'): void {
+/**
+ * A piece as it will be printed, in lines of a steady width; what is written on it beyond labels is left to the notebook.
+ * Its cut line and notches may be those it had a moment ago, brought to where it is now.
+ */
+export function paintPiece(
+  ink: CanvasRenderingContext2D,
+  piece: Piece,
+  px: number,
+  look: 'in-hand' | 'quiet',
+  along: { readonly piece: Piece; readonly by: Vector } = { piece, by: { dx: 0, dy: 0 } },
+): void {
   const outline = outlineOf(piece);
   const inHand = look === 'in-hand';
   if (isGuide(piece) && !inHand) {
@@ -40,16 +50,11 @@ export function paintPiece(ink: CanvasRenderingContext2D, piece: Piece, px: numb
   ink.fill();
   ink.globalAlpha = 1;
   ink.lineJoin = 'round';
-  for (const mark of pieceStrokes(piece)) {
-    if (mark.kind !== 'stroke' || (inHand && ownLines.has(mark.line))) continue;
-    const { width, dash } = lineStyles[mark.line];
-    ink.strokeStyle = inHand && mark.line !== 'cut' ? canvasColours.chalk : canvasColours.ink;
-    ink.lineWidth = width * PX_A_WIDTH * px;
-    ink.setLineDash(dash.map((part) => part * PX_A_DASH * px));
-    ink.beginPath();
-    layPath(ink, mark.path);
-    ink.stroke();
-  }
+  ink.save();
+  ink.translate(along.by.dx, along.by.dy);
+  strokeMarks(ink, strokesAlong(along.piece), px, inHand);
+  ink.restore();
+  strokeMarks(ink, strokesWithin(piece), px, inHand);
   if (inHand) {
     ink.strokeStyle = canvasColours.chalk;
     ink.lineWidth = 2.25 * px;
@@ -64,6 +69,19 @@ export function paintPiece(ink: CanvasRenderingContext2D, piece: Piece, px: numb
   for (const { at, text } of piece.labels) {
     // In hand the words stand below their place, which has a point to take hold of.
     if (text.trim() !== '') writeWords(ink, text, { at, px, weight: 400, offset: { x: 0, y: inHand ? 16 : 0 } });
+  }
+}
+
+function strokeMarks(ink: CanvasRenderingContext2D, marks: readonly Mark[], px: number, inHand: boolean): void {
+  for (const mark of marks) {
+    if (mark.kind !== 'stroke' || (inHand && ownLines.has(mark.line))) continue;
+    const { width, dash } = lineStyles[mark.line];
+    ink.strokeStyle = inHand && mark.line !== 'cut' ? canvasColours.chalk : canvasColours.ink;
+    ink.lineWidth = width * PX_A_WIDTH * px;
+    ink.setLineDash(dash.map((part) => part * PX_A_DASH * px));
+    ink.beginPath();
+    layPath(ink, mark.path);
+    ink.stroke();
   }
 }
 

@@ -14,11 +14,13 @@ interface ButtonProps {
   /** For a button that stays down. */
   readonly pressed?: boolean;
   readonly icon?: IconName;
+  /** What of the job it does, so that it can be led to: as on a card. */
+  readonly step?: string;
 }
 
 /** A button. Blue is for the one thing this part of the screen is for. */
 export function Button(props: ButtonProps) {
-  const { children, onPress, tone = 'plain', disabled, title, label, pressed, icon } = props;
+  const { children, onPress, tone = 'plain', disabled, title, label, pressed, icon, step } = props;
   const named = label ?? (children === undefined ? title : undefined);
   return (
     <button
@@ -31,6 +33,7 @@ export function Button(props: ButtonProps) {
       title={title}
       aria-label={named}
       aria-pressed={pressed}
+      data-step={step}
     >
       {icon && <Icon name={icon} />}
       {children}

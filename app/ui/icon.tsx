@@ -44,6 +44,7 @@ const drawings = {
   more: 'M3 10a1 1 0 1 0 2 0 1 1 0 1 0-2 0M9 10a1 1 0 1 0 2 0 1 1 0 1 0-2 0M15 10a1 1 0 1 0 2 0 1 1 0 1 0-2 0',
   book: 'M10 5C8 3.5 5 3 2.5 3.5v12C5 15 8 15.5 10 17c2-1.5 5-2 7.5-1.5v-12C15 3 12 3.5 10 5zM10 5v12',
   close: 'M5 5l10 10M15 5 5 15',
+  ask: 'M6.5 7.2a3.5 3.5 0 1 1 5.3 3c-1.2.8-1.8 1.4-1.8 2.6M10 16v.1',
 } as const;
 
 export type IconName = keyof typeof drawings;

@@ -12,12 +12,14 @@ interface NoteProps {
   readonly action?: { readonly words: string; readonly onPress: () => void };
   /** A second, quieter thing to do, beside the first. */
   readonly beside?: { readonly words: string; readonly onPress: () => void } | undefined;
+  /** What of the job it asks for: as on a card. */
+  readonly step?: string | undefined;
 }
 
 /** A sentence of the notebook. A mark and a word say its weight, so colour is never needed to understand it. */
-export function Note({ tone, children, action, beside }: NoteProps) {
+export function Note({ tone, children, action, beside, step }: NoteProps) {
   return (
-    <div className={styles.note} data-tone={tone}>
+    <div className={styles.note} data-tone={tone} data-step={step}>
       {tone !== 'plain' && <Icon name={tone === 'stop' ? 'hand' : tone === 'warn' ? 'look' : 'done'} />}
       <p>
         {tone !== 'plain' && <span className="only-heard">{uiWords.weight[tone]} </span>}

@@ -1,6 +1,9 @@
 import { type ReactNode, useLayoutEffect, useRef, useState } from 'react';
+import { NextStrip } from '../guide/next-strip';
+import { useGuide } from '../state/guide-store';
 import { uiWords } from '../words/ui';
 import { Button } from './button';
+import { lightUp } from './light-up';
 import styles from './room-layout.module.css';
 
 interface RoomLayoutProps {
@@ -25,8 +28,18 @@ export function RoomLayout({ table, notebook, tableFirst = false, page }: RoomLa
   useLayoutEffect(() => {
     pages.current?.scrollTo({ top: 0 });
   }, [page]);
+  const room = useRef<HTMLDivElement>(null);
+  const pointedAt = useGuide((guide) => guide.pointedAt);
+  // Every time, for what is pointed at may only now have come.
+  useLayoutEffect(() => {
+    const target = pointedAt && room.current?.querySelector<HTMLElement>(`[data-step~="${pointedAt}"]`);
+    if (!target) return;
+    if (folded && pages.current?.contains(target)) return setFolded(false);
+    useGuide.setState({ pointedAt: undefined });
+    lightUp(target);
+  });
   return (
-    <div className={styles.room} data-folded={folded || undefined}>
+    <div ref={room} className={styles.room} data-folded={folded || undefined}>
       <main className={styles.table}>{table}</main>
       <aside className={styles.notebook} aria-label={uiWords.notebook}>
         <div className={styles.handle}>
@@ -42,6 +55,7 @@ export function RoomLayout({ table, notebook, tableFirst = false, page }: RoomLa
         <div ref={pages} className={styles.pages}>
           {notebook}
         </div>
+        <NextStrip />
       </aside>
     </div>
   );

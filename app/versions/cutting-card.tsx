@@ -24,7 +24,7 @@ export function CuttingCard({ garment, number, version }: CuttingCardProps) {
   const [date, setDate] = useState(today);
   const cuttings = (garment.cuttings ?? []).filter((cutting) => cutting.version === number);
   return (
-    <Card title={words.cutting}>
+    <Card title={words.cutting} about="what-was-cut">
       {cuttings.map((cutting) => {
         const changed = changedSinceCut(garment, cutting).map((id) => pieceName(id, garment));
         return (

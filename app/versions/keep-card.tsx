@@ -28,7 +28,7 @@ export function KeepCard({ garment, versions }: KeepCardProps) {
     setNote('');
   };
   return (
-    <Card title={words.now}>
+    <Card title={words.now} about="version-now">
       <Note tone={said.kind === 'kept' ? 'good' : 'plain'}>{words.said(said)}</Note>
       <TextField label={words.name} hint={words.nameHint} value={name} onCommit={setName} />
       <TextField label={words.note} value={note} onCommit={setNote} multiline />

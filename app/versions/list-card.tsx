@@ -16,7 +16,7 @@ export function ListCard({ garment, versions, at }: ListCardProps) {
   const now = versionNow(versions, garment)?.number;
   const look = (next: LookedAt) => useLooking.setState({ garmentId: garment.id, at: next });
   return (
-    <Card title={words.list} aside={versions.length > 0 ? String(versions.length) : undefined}>
+    <Card title={words.list} about="versions" aside={versions.length > 0 ? String(versions.length) : undefined}>
       {versions.length === 0 && <p>{words.none}</p>}
       <ul className={styles.list}>
         {versions.toReversed().map((version) => {

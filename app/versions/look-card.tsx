@@ -29,7 +29,7 @@ export function LookCard({ garment, head, version }: LookCardProps) {
   };
   const title = words.numbered(head);
   return (
-    <Card title={title} aside={words.date(head.made)}>
+    <Card title={title} about="one-version" aside={words.date(head.made)}>
       {version ? (
         <>
           <p>{words.lookingAt(title)}</p>

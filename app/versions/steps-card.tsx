@@ -15,7 +15,7 @@ export function StepsCard({ garment }: { readonly garment: Garment }) {
   const { steps = [] } = garment;
   const hidden = all ? 0 : Math.max(0, steps.length - AT_FIRST);
   return (
-    <Card title={words.steps} aside={String(steps.length)} open={open} onToggle={setOpen}>
+    <Card title={words.steps} about="steps" aside={String(steps.length)} open={open} onToggle={setOpen}>
       <p className={styles.small}>{steps.length === 0 ? words.noSteps : words.stepsHelp}</p>
       {hidden > 0 && <Button onPress={() => setAll(true)}>{words.earlier(hidden)}</Button>}
       <ol className={styles.steps} start={hidden + 1}>

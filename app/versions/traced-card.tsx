@@ -17,7 +17,7 @@ interface TracedCardProps {
 export function TracedCard({ garment, first }: TracedCardProps) {
   const { traced, late } = first;
   return (
-    <Card title={words.traced}>
+    <Card title={words.traced} about="as-traced">
       <p>{traced.length === 0 ? words.tracedNone : words.lookingAt(words.traced.toLowerCase())}</p>
       {late.map(({ pieceId, since }) => (
         <Note key={pieceId} tone="plain">

@@ -31,8 +31,8 @@ export const furtherMeasures = {
   ],
 } as const satisfies Readonly<Record<string, readonly MeasureName[]>>;
 
-/** The girths that mean little without the depth at which they were taken. */
-const withDepth: readonly MeasureName[] = ['highHip', 'hip'] satisfies readonly GirthName[];
+/** The girths that mean little without the depth at which they were taken; that of the hip is a measure of its own. */
+const withDepth: readonly MeasureName[] = ['highHip'] satisfies readonly GirthName[];
 
 export function wantsDepth(measure: MeasureName): boolean {
   return withDepth.includes(measure);

@@ -1,3 +1,5 @@
+import type { KeyboardEvent } from 'react';
+import { flushSync } from 'react-dom';
 import { withMeasuresChanged } from '../../core/diagram/reseat-for-measures';
 import type { MeasureName, MeasureSet } from '../../core/garment/measure';
 import { setMeasure } from '../../core/garment/wearer-edits';
@@ -23,7 +25,7 @@ const NO_DOUBTS: readonly string[] = [];
 export function MeasureList({ names, set, shownIn, doubts, onFocus }: MeasureListProps) {
   const edit = useGarment((state) => state.edit);
   return (
-    <ul className={styles.list}>
+    <ul className={styles.list} onKeyDown={toNextEmpty}>
       {names.map((name) => (
         <MeasureRow
           // A field half typed belongs to the set it was typed in.
@@ -43,4 +45,15 @@ export function MeasureList({ names, set, shownIn, doubts, onFocus }: MeasureLis
       ))}
     </ul>
   );
+}
+
+/** Enter takes what was typed, and then goes on to the next field that is still empty; what was refused keeps the focus. */
+function toNextEmpty({ key, target, currentTarget }: KeyboardEvent<HTMLUListElement>): void {
+  if (key !== 'Enter' || !(target instanceof HTMLInputElement) || target.value.trim() === '') return;
+  // What was typed is taken or refused now, and may have brought up a field of its own.
+  flushSync(() => {});
+  if (target.ariaInvalid === 'true') return;
+  const fields = [...currentTarget.querySelectorAll('input')];
+  const next = fields.slice(fields.indexOf(target) + 1).find((field) => field.value === '' && field.checkVisibility());
+  next?.focus();
 }

@@ -53,7 +53,12 @@ export function MeasureRow({ name, measure, shownIn, doubts, onChange, onGuess, 
   }
 
   return (
-    <li className={styles.row} onFocus={onFocus} data-guessed={measure?.guessed}>
+    <li
+      className={styles.row}
+      onFocus={onFocus}
+      data-guessed={measure?.guessed}
+      data-step={measure ? undefined : 'measures'}
+    >
       <SmallFigure measure={name} />
       <div className={styles.fields}>
         <LengthField
@@ -80,7 +85,7 @@ export function MeasureRow({ name, measure, shownIn, doubts, onChange, onGuess, 
             allowEmpty
           />
         )}
-        {measure && wantsDepth(name) && (
+        {measure && (wantsDepth(name) || measure.depth !== undefined) && (
           <LengthField
             label={words.depthOf(measureNames[name])}
             value={measure.depth}

@@ -28,7 +28,7 @@ export function SetCard({ garment, set }: SetCardProps) {
   }
 
   return (
-    <Card title={words.who}>
+    <Card title={words.who} about="who">
       <TextField
         label={words.name}
         value={wearer.name}

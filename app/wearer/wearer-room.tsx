@@ -35,13 +35,14 @@ export function WearerRoom() {
       notebook={
         <>
           <SetCard garment={garment} set={set} />
-          <Card title={words.essential} aside={count(essentialMeasures)}>
+          <Card title={words.essential} about="measures" aside={count(essentialMeasures)}>
             {list(essentialMeasures)}
           </Card>
           {groups.map((group) => (
             <Card
               key={group}
               title={words.more[group]}
+              about="measures"
               aside={count(furtherMeasures[group])}
               open={open[group] ?? false}
               onToggle={(isOpen) => setOpen((before) => ({ ...before, [group]: isOpen }))}

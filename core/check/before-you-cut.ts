@@ -8,7 +8,7 @@ import type { FindingBase } from '../garment/finding';
 import type { Garment } from '../garment/garment';
 import { type MeasureFinding, measureFindings } from '../garment/measure-check';
 import { currentSet } from '../garment/measure-value';
-import { isWorkedOut } from '../garment/outline';
+import { outlineOf } from '../garment/outline';
 import type { Piece } from '../garment/piece';
 import { type MockupFinding, mockupFindings } from '../mockup/mockup-findings';
 import { type PrintedFinding, printedFindings } from '../paper/pages-out-of-date';
@@ -77,7 +77,7 @@ export function beforeYouCut(garment: Garment): Finding[] {
 function lackingFindings(piece: Piece): CuttingFinding[] {
   const place = { kind: 'piece', pieceId: piece.id } as const;
   const found: CuttingFinding[] = [];
-  if (!isWorkedOut(piece)) found.push({ kind: 'not-worked-out', weight: 'stop', place });
+  if (!outlineOf(piece).isWorkedOut) found.push({ kind: 'not-worked-out', weight: 'stop', place });
   if (piece.name.trim() === '') found.push({ kind: 'no-name', weight: 'warn', place });
   if (piece.drawnAs === 'not-known') found.push({ kind: 'drawn-as-not-known', weight: 'stop', place });
   // A drawing that has its allowances in it is cut along its own line.

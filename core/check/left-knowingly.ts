@@ -1,5 +1,6 @@
 import { SEWING_TOLERANCE } from '../fit/fit-findings';
 import type { Garment, LeftKnowingly } from '../garment/garment';
+import { DEGREE } from '../units/degree';
 import type { Finding } from './before-you-cut';
 
 /** A finding that is left as it is, with the date and the reason. */
@@ -62,7 +63,7 @@ function isStill({ finding: stored }: LeftKnowingly, finding: Finding): boolean 
  */
 function material(kind: string, name: string): number {
   if (name === 'share') return 0.005;
-  if (kind === 'waist-peak') return Math.PI / 180;
+  if (kind === 'waist-peak') return DEGREE;
   if (kind === 'seam-notches-off' && name !== 'most') return 0;
   return ['edges', 'parts', 'count'].includes(name) ? 0 : SEWING_TOLERANCE;
 }

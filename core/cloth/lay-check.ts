@@ -6,7 +6,7 @@ import { type Box, boxesMeet, boxOfPoints } from '../geometry/bounds';
 import { type Ring, ringArea } from '../geometry/polygon';
 import { commonAreas } from '../geometry/polygon-boolean';
 import type { Lay, LayTask, Placed, ToLay } from './lay-task';
-import { inStance, placedOutline } from './stance-outline';
+import { boxInStance, inStance, placedOutline } from './stance-outline';
 
 /** What is wrong with a lay, with its amount. */
 export type LayFault =
@@ -120,7 +120,7 @@ function placeFaults(
   const fold = piece.onFold === 'along' ? box.minY : piece.onFold === 'across' ? box.minX : 0;
   if (Math.abs(fold) > distance) faults.push({ kind: 'off-fold', id, by: Math.abs(fold) });
   const how = piece.stances[stance];
-  const corner = how && boxOfPoints(piece.outline.map((point) => inStance(point, how)));
+  const corner = how && boxInStance(piece.outline, how);
   if (piece.match && ground.repeat && how && corner) {
     const matched = inStance(piece.match, how);
     const alongOff = offRepeat(at.x + matched.x - corner.minX, piece.onFold === 'across' ? 0 : ground.repeat.along);

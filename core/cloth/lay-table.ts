@@ -6,10 +6,11 @@ import { boxOfPoints } from '../geometry/bounds';
 import type { Point } from '../geometry/point';
 import { type Ring, ringArea } from '../geometry/polygon';
 import { convexParts } from './convex-parts';
-import type { LayTask, ToLay } from './lay-task';
+import type { LayTask, Stance, ToLay } from './lay-task';
+import { matchPhase } from './matched-place';
 import { noFit } from './no-fit';
 import { type PackedNoFit, packedNoFit } from './no-fit-cells';
-import { inStance, outlineInStance } from './stance-outline';
+import { outlineInStance } from './stance-outline';
 
 /** A piece in one of its stances, the top left of its box at the origin; or a place where nothing may lie. */
 export interface LayShape {
@@ -91,24 +92,20 @@ export function layTable({ ground, toLay, pinned = [] }: LayTask): LayTable {
   };
 }
 
-function shapeOf(
-  { outline, onFold, match }: Pick<ToLay, 'outline' | 'onFold' | 'match'>,
-  stance: ToLay['stances'][number],
-): LayShape {
-  const ring = outlineInStance(outline, stance);
+function shapeOf(piece: Pick<ToLay, 'outline' | 'onFold' | 'match'>, stance: Stance): LayShape {
+  const ring = outlineInStance(piece.outline, stance);
   const box = boxOfPoints(ring);
-  const corner = boxOfPoints(outline.map((point) => inStance(point, stance)));
-  const matched = match && inStance(match, stance);
+  const phase = matchPhase(piece, stance);
   return {
     ring,
     parts: convexParts(ring),
     wide: box?.maxX ?? 0,
     high: box?.maxY ?? 0,
     area: Math.abs(ringArea(ring)),
-    heldX: onFold === 'across' ? 1 : 0,
-    heldY: onFold === 'along' ? 1 : 0,
-    phaseX: matched && corner ? corner.minX - matched.x : 0,
-    phaseY: matched && corner ? corner.minY - matched.y : 0,
+    heldX: piece.onFold === 'across' ? 1 : 0,
+    heldY: piece.onFold === 'along' ? 1 : 0,
+    phaseX: phase?.x ?? 0,
+    phaseY: phase?.y ?? 0,
   };
 }
 

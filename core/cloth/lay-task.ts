@@ -28,6 +28,11 @@ export interface ToLay {
   readonly match?: Point;
 }
 
+/** The id under which the other hand of a piece is laid. */
+export function otherHand(id: string): string {
+  return `${id}/mirrored`;
+}
+
 /** Where pieces are laid. */
 export interface LayGround {
   /** How wide the cloth is where it is laid: folded lengthwise, half of it. */

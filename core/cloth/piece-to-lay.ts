@@ -15,6 +15,7 @@ import { cutLine } from '../seams/cut-line';
 import type { Cloth } from './cloth';
 import { cutOutline } from './cut-outline';
 import type { Stance, ToLay } from './lay-task';
+import { otherHand } from './lay-task';
 import { sameEitherSide } from './same-either-side';
 
 /** How the straight of the grain lies on the cloth. */
@@ -127,7 +128,7 @@ function entriesFor(piece: Piece, outline: Ring, stances: readonly Stance[], dou
   }
   if (how === 'single') return { kind: 'to-lay', spare: 0, entries: [entry(piece.id, count)] };
   const left = Math.floor(count / 2);
-  const entries = [entry(piece.id, count - left), entry(`${piece.id}/mirrored`, left, 'mirrored')];
+  const entries = [entry(piece.id, count - left), entry(otherHand(piece.id), left, 'mirrored')];
   return { kind: 'to-lay', spare: 0, entries: entries.filter((one) => one.count > 0) };
 }
 

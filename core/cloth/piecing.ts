@@ -8,7 +8,7 @@ import type { Point } from '../geometry/point';
 import { type Ring, ringArea } from '../geometry/polygon';
 import { commonAreas } from '../geometry/polygon-boolean';
 import { laidFor } from './lay-search';
-import type { Lay, LayTask, ToLay } from './lay-task';
+import { type Lay, type LayTask, otherHand, type ToLay } from './lay-task';
 import type { Random } from './place-search';
 
 /** A join along the grain of a piece, as the level `at` of its outline (grain along x), and both parts with allowance. */
@@ -89,11 +89,6 @@ export function joinedParts(piece: ToLay, joins: readonly PieceJoin[]): readonly
   const at = join && (piece.id === join.id ? join.at : -join.at);
   const piecing = join && at !== undefined && piecedAt(piece, at, join.allowance);
   return piecing ? piecedParts(piece, piecing) : [piece];
-}
-
-/** The id of a piece's other hand. */
-function otherHand(id: string): string {
-  return `${id}/mirrored`;
 }
 
 /** What is laid of a piece that is joined: the part on the fold, or the larger one, as the piece itself, and the other free. */

@@ -1,4 +1,4 @@
-import { boxOfPoints } from '../geometry/bounds';
+import { type Box, boxOfPoints } from '../geometry/bounds';
 import type { Point } from '../geometry/point';
 import { type Ring, ringArea } from '../geometry/polygon';
 import type { Placed, Stance, ToLay } from './lay-task';
@@ -15,6 +15,11 @@ export function inStance({ x, y }: Point, { turn, over }: Stance): Point {
   const cos = isWhole ? ([1, 0, -1, 0][((whole % 4) + 4) % 4] as number) : Math.cos(turn);
   const sin = isWhole ? ([0, 1, 0, -1][((whole % 4) + 4) % 4] as number) : Math.sin(turn);
   return { x: across * cos - y * sin, y: across * sin + y * cos };
+}
+
+/** The box round an outline in a stance, before it is moved to the origin; `undefined` round nothing. */
+export function boxInStance(outline: Ring, stance: Stance): Box | undefined {
+  return boxOfPoints(outline.map((point) => inStance(point, stance)));
 }
 
 /** An outline in a stance, the top left of its box at the origin, clockwise to the eye. */

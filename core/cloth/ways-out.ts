@@ -1,8 +1,10 @@
 /** What would do where pieces cannot be laid as she wants: the cloth opened out, another grain, wider cloth, a join. */
+
 import type { PieceJoin } from '../garment/garment-cloth';
 import { biasRun } from './bias-strips';
 import type { Cloth } from './cloth';
 import { clothTask, type FromCloth } from './cloth-task';
+import { otherHand } from './lay-task';
 import { type LaidGrain, type LayingChoice, pieceToLay } from './piece-to-lay';
 import { joinsForWidth } from './piecing';
 import type { Strip } from './strip-to-lay';
@@ -38,7 +40,7 @@ export function joinForWidth(
   choice: LayingChoice,
   { id, across, allowance }: { readonly id: string; readonly across: number; readonly allowance: number },
 ): PieceJoin | undefined {
-  const piece = from.pieces.find((one) => one.id === id || `${one.id}/mirrored` === id);
+  const piece = from.pieces.find((one) => one.id === id || otherHand(one.id) === id);
   if (!piece || choice.grain !== 'straight') return undefined;
   const laid = pieceToLay(piece, cloth, choice);
   const entry = laid.kind === 'to-lay' ? laid.entries.find((one) => one.id === piece.id) : undefined;

@@ -1,4 +1,4 @@
-/** How much of another width takes the place of so much of this: by a printed chart, and by area alone. */
+/** How much of another width takes the place of so much of this, by a printed chart. */
 import { inches, MM_PER_YARD } from '../units/inch';
 
 /** Widths of the chart: each stands for cloth up to so wide and wider than the one before. */
@@ -28,11 +28,6 @@ const ROUNDING = 0.5;
 
 const EIGHTH = MM_PER_YARD / 8;
 
-/** The rows of the chart as lengths by width, in mm; for whoever checks it. */
-export const YARDAGE_ROWS: readonly (readonly { readonly width: number; readonly length: number }[])[] = EIGHTHS.map(
-  (row) => row.map((eighths, i) => ({ width: inches(WIDTHS[i] ?? 0), length: eighths * EIGHTH })),
-);
-
 /**
  * The length of cloth `to` wide that the chart puts in place of a length of cloth `from` wide: the row that is enough,
  * between two rows in proportion and up to the next eighth. `undefined` where the chart does not reach.
@@ -48,11 +43,6 @@ export function chartLength(length: number, from: number, to: number): number | 
   const share = high === low ? 1 : Math.min(1, Math.max(0, (wanted - low) / (high - low)));
   const found = ((less ?? row)[after] as number) + share * ((row[after] as number) - ((less ?? row)[after] as number));
   return Math.ceil(found - 1e-6) * EIGHTH;
-}
-
-/** The length of another width that has the same area; a lay may need more or less. */
-export function sameArea(length: number, from: number, to: number): number {
-  return (length * from) / to;
 }
 
 function columnOf(width: number): number | undefined {

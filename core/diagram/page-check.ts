@@ -5,6 +5,7 @@ import { sideAt } from '../picture/curl-side';
 import { type PageTruth, pageTruth, type TrueCheck } from '../picture/page-true';
 import { type DiagramMap, photoToTable } from './diagram-map';
 import { sidesOf } from './followed-plane';
+import { laidLines } from './ruled-lines';
 
 /** Places looked at along a side. */
 const STEPS = 16;
@@ -16,13 +17,13 @@ const SAME = 0.012;
  * How straight the sides of rectangles seen in the picture lie, and how square their corners, in mm at full size, with the
  * worst brought to the length of the longer side of what it was squared up by. That rectangle itself counts only while its
  * sides are taken for straight: where they are followed it comes out true by the making. Printed squares that were followed
- * are checked by their own crossings. `undefined` when nothing else is seen.
+ * are checked by their own crossings. Lines that she says are straight or square count as well. `undefined` when nothing
+ * else is seen.
  */
 export function pageCheck(diagram: Diagram, map: DiagramMap): PageTruth | undefined {
   const { squareUp, seen = [] } = diagram;
-  if (squareUp.kind === 'flat' && seen.length === 0) return undefined;
   const followed = squareUp.kind === 'rectangle' && squareUp.followed !== undefined;
-  const lines: Point[][] = [];
+  const lines: (readonly Point[])[] = [];
   const square: (readonly [number, number])[] = [];
   for (const rectangle of seen) {
     const isOwn = isSquaredUpBy(diagram, rectangle);
@@ -36,6 +37,13 @@ export function pageCheck(diagram: Diagram, map: DiagramMap): PageTruth | undefi
     lines.push(...(laid as Point[][]));
     // Its corners are square by the making.
     if (!isOwn) for (const k of [0, 1, 2, 3]) square.push([first + k, first + ((k + 1) % 4)]);
+  }
+  const ruled = laidLines(diagram, map);
+  const numberOf = new Map(ruled.map(({ line }, k) => [line.id, lines.length + k]));
+  for (const { line, places } of ruled) {
+    const [own, other] = [lines.length, line.squareTo === undefined ? undefined : numberOf.get(line.squareTo)];
+    if (other !== undefined) square.push([own, other]);
+    lines.push(places);
   }
   const over = Math.max(map.plane.across * map.across, map.plane.down * map.down);
   return pageTruth(lines, square, over, crossingsCheck(diagram, map));

@@ -43,25 +43,36 @@ function drawn(piece: Piece, levels: readonly Path[]): readonly Mark[] {
   ];
 }
 
+/** The lines and marks without the words about the piece, which a screen leaves to the page beside it. */
+export function pieceStrokes(piece: Piece): readonly Mark[] {
+  return [...strokesAlong(piece), ...strokesWithin(piece)];
+}
+
 const strokesOf = new WeakMap<Piece, readonly Mark[]>();
 
-/** The lines and marks without the words about the piece, which a screen leaves to the page beside it. Remembered likewise. */
-export function pieceStrokes(piece: Piece): readonly Mark[] {
+/** Of those, what is drawn along its edges: the stitch line, the fold, the cut line, and notches across it. Remembered. */
+export function strokesAlong(piece: Piece): readonly Mark[] {
   const known = strokesOf.get(piece);
   if (known) return known;
   const cut = cutLineSoFar(piece);
   const strokes = [
     ...stitchStrokes(piece, cut),
-    ...piece.darts.flatMap((dart) => dartStrokes(piece, dart)),
-    ...fullnessMarks(piece),
     ...foldStrokes(piece, cut),
     ...cutStrokes(piece, cut),
     ...piece.notches.flatMap((notch) => notchStrokes(piece, cut, notch)),
-    ...(piece.grain ? arrow('grain', piece.grain.from, piece.grain.to, 'both') : []),
-    ...piece.labels.filter(({ text }) => text.trim() === '').flatMap(({ at }) => drillMark(at)),
   ];
   strokesOf.set(piece, strokes);
   return strokes;
+}
+
+/** Of those, what lies within the piece and does not wait for its cut line: darts, pleats, the grain, drill marks. */
+export function strokesWithin(piece: Piece): readonly Mark[] {
+  return [
+    ...piece.darts.flatMap((dart) => dartStrokes(piece, dart)),
+    ...fullnessMarks(piece),
+    ...(piece.grain ? arrow('grain', piece.grain.from, piece.grain.to, 'both') : []),
+    ...piece.labels.filter(({ text }) => text.trim() === '').flatMap(({ at }) => drillMark(at)),
+  ];
 }
 
 /** The legs of a dart, the fold down its middle, and its cap. */

@@ -43,8 +43,8 @@ export type WearingFinding = FindingBase &
 /** A sixteenth of an inch (Threads, 20 August 2020). */
 const AS_GOOD = inches(1 / 16);
 
-/** Less hem than this beyond the hip is hard to walk in without a slit or pleat (common practice: 6 to 8 in). */
-const WALKING_ROOM = inches(6);
+/** A closed hem wants so much beyond the hip; with less than the first it is hard to walk without a slit or pleat (common practice). */
+export const WALKING_ROOM = { least: inches(6), easy: inches(8) } as const;
 
 /** A string round two round thighs that touch, for each mm of one of them: computed, 1 + 2/π. */
 const ROUND_BOTH_THIGHS = 1 + 2 / Math.PI;
@@ -137,7 +137,7 @@ function walking(garment: Garment, ring: Ring): WearingFinding[] {
   const hip = measureOf(set, 'hip');
   const sweep = hemSweep(garment, ring);
   const isClosed = !longestOpening(garment, ring);
-  if (hip !== undefined && sweep > 0 && sweep < hip + WALKING_ROOM && isClosed) {
+  if (hip !== undefined && sweep > 0 && sweep < hip + WALKING_ROOM.least && isClosed) {
     found.push({ kind: 'hem-narrow', weight: 'warn', place, sweep, hip });
   }
   const thigh = measureOf(set, 'thigh');

@@ -36,11 +36,13 @@ export function brokenReference({
     sameId('wearer.sets', wearer.sets) ??
     loose('wearer.currentSetId', !wearer.sets.some(({ id }) => id === wearer.currentSetId)) ??
     sameId('diagrams', diagrams) ??
-    first('diagrams', diagrams, ({ knownLengths, scaleFrom, joined }) => {
+    first('diagrams', diagrams, ({ knownLengths, scaleFrom, joined, ruled = [] }) => {
       const isLoose = (to: { readonly diagramId: string } | undefined) =>
         to !== undefined && !diagramIds.has(to.diagramId);
       const stray = loose('scaleFrom', isLoose(scaleFrom)) ?? loose('joined', isLoose(joined));
-      return sameId('knownLengths', knownLengths) ?? stray;
+      const lineIds = new Set(ruled.map(({ id }) => id));
+      const strayLine = ruled.some(({ squareTo }) => squareTo !== undefined && !lineIds.has(squareTo));
+      return sameId('knownLengths', knownLengths) ?? sameId('ruled', ruled) ?? loose('ruled', strayLine) ?? stray;
     }) ??
     sameId('pieces', pieces) ??
     first('pieces', pieces, (one) => brokenPiece(one, diagramIds)) ??

@@ -1,4 +1,4 @@
-import type { Diagram, KnownLength } from './diagram';
+import type { Diagram, KnownLength, RuledLine } from './diagram';
 import type { Garment } from './garment';
 import { withOne, withoutOne } from './with-piece';
 
@@ -37,4 +37,23 @@ export function putKnownLength(diagram: Diagram, known: KnownLength): Diagram {
 export function removeKnownLength(diagram: Diagram, id: string): Diagram {
   const knownLengths = withoutOne(diagram.knownLengths, id);
   return knownLengths === diagram.knownLengths ? diagram : { ...diagram, knownLengths };
+}
+
+/** The diagram with a line that should be straight added, or the one of the same id replaced. */
+export function putRuledLine(diagram: Diagram, line: RuledLine): Diagram {
+  const { ruled = [] } = diagram;
+  const isThere = ruled.some(({ id }) => id === line.id);
+  return { ...diagram, ruled: isThere ? withOne(ruled, line.id, () => line) : [...ruled, line] };
+}
+
+/** The diagram without a line that should be straight; lines that stood square to it stand square to none. */
+export function removeRuledLine(diagram: Diagram, id: string): Diagram {
+  const { ruled = [], ...bare } = diagram;
+  const left = ruled
+    .filter((line) => line.id !== id)
+    .map((line) => {
+      const { squareTo, ...rest } = line;
+      return squareTo === id ? rest : line;
+    });
+  return left.length === 0 ? bare : { ...bare, ruled: left };
 }

@@ -68,6 +68,15 @@ export interface KnownLength {
   readonly says: StatedLength;
 }
 
+/** A printed line that she says is straight. */
+export interface RuledLine {
+  readonly id: string;
+  /** Places along it, in order, two at least; with only two of them nothing but its direction is known. */
+  readonly places: readonly PhotoPoint[];
+  /** Another such line of the picture that it stands square to. */
+  readonly squareTo?: string;
+}
+
 /**
  * Another picture whose scale this one has: pages of one book, told by the paper they are printed on (scans that know their
  * size), by rectangles of one size that both are squared up by, or by pixels of one size (screenshots at one zoom).
@@ -105,6 +114,8 @@ export interface Diagram {
   readonly focalPx?: number;
   /** What was seen in it that is truly rectangular: a check on how true it lies. */
   readonly seen?: readonly SeenRectangle[];
+  /** Printed lines that she says are straight, or square to one another: a check of the same kind. */
+  readonly ruled?: readonly RuledLine[];
   readonly squareUp: SquareUp;
   /** Quarter turns clockwise, after squaring up. */
   readonly quarterTurns: 0 | 1 | 2 | 3;

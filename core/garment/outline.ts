@@ -8,6 +8,11 @@ import type { Edge, EndRule, Piece } from './piece';
 export interface Outline {
   readonly edges: readonly Path[];
   readonly whole: Path;
+  /**
+   * Whether every edge could be worked out. Where one could not, which is a fault of this program, its points are joined by
+   * straight lines, so that the piece shows what is known of it and no other piece suffers.
+   */
+  readonly isWorkedOut: boolean;
 }
 
 const remembered = new WeakMap<Piece, Outline>();
@@ -30,29 +35,19 @@ const rememberedEdges = new WeakMap<Edge, KnownEdge>();
 export function outlineOf(piece: Piece): Outline {
   const known = remembered.get(piece);
   if (known) return known;
+  let isWorkedOut = true;
   const edges = piece.edges.map((_, index) => {
     try {
       return edgePath(piece, index);
     } catch {
-      notWorkedOut.add(piece);
+      isWorkedOut = false;
       return pointToPoint(piece, index);
     }
   });
-  const outline = { edges, whole: edges.flat() };
+  const outline = { edges, whole: edges.flat(), isWorkedOut };
   remembered.set(piece, outline);
   return outline;
 }
-
-/**
- * Whether every edge of a piece could be worked out. Where one could not, which is a fault of this program, its points are
- * joined by straight lines, so that the piece shows what is known of it and no other piece suffers.
- */
-export function isWorkedOut(piece: Piece): boolean {
-  outlineOf(piece);
-  return !notWorkedOut.has(piece);
-}
-
-const notWorkedOut = new WeakSet<Piece>();
 
 function pointToPoint(piece: Piece, index: number): Path {
   const { shape } = edgeAt(piece, index);

@@ -86,6 +86,9 @@ const diagram = z.strictObject({
   onPaper: z.exactOptional(z.strictObject({ across: positive, down: positive })),
   focalPx: z.exactOptional(positive),
   seen: z.exactOptional(list(z.strictObject({ corners: z.tuple([point, point, point, point]), through }), 8)),
+  ruled: z.exactOptional(
+    list(z.strictObject({ id, places: list(point, 200).check(z.minLength(2)), squareTo: z.exactOptional(id) }), 40),
+  ),
   squareUp,
   quarterTurns: z.union([z.literal(0), z.literal(1), z.literal(2), z.literal(3)]),
   knownLengths: list(z.strictObject({ id, from: point, to: point, says: stated }), 200),

@@ -1,7 +1,9 @@
 /** A printed scale bar read: how many equal intervals lie between its ends. Intervals are counted, never strokes. */
+
 import { between, distance, type Point } from '../geometry/point';
 import { type BarRow, barRows, type Strokes } from './bar-strokes';
 import type { Grey } from './grey';
+import { median } from './median';
 
 export interface BarReading {
   readonly intervals: number;
@@ -51,7 +53,7 @@ export function barIntervals(grey: Grey, from: Point, to: Point): BarReading[] {
     if (rows.length < (intervals < FEW.intervals ? FEW.rows : LEAST_ROWS)) return [];
     // Strokes may lean; near the line itself they stand where they belong.
     const nearest = rows.toSorted((a, b) => Math.abs(a.off) - Math.abs(b.off)).slice(0, Math.max(5, rows.length / 2));
-    const [start, end] = [middle(nearest.map((row) => row.start)), middle(nearest.map((row) => row.end))];
+    const [start, end] = [median(nearest.map((row) => row.start)), median(nearest.map((row) => row.end))];
     const one = (end - start) / intervals;
     const tail = Math.max(Math.abs(start), Math.abs(end - length)) > ON_TAIL * one;
     const at = (t: number) => between(from, to, t / length);
@@ -150,8 +152,4 @@ function agreement(
 
 function sum(values: readonly number[]): number {
   return values.reduce((total, each) => total + each, 0);
-}
-
-function middle(values: readonly number[]): number {
-  return values.toSorted((a, b) => a - b)[values.length >> 1] as number;
 }

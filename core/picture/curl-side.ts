@@ -1,5 +1,7 @@
 /** A side of a page or a printed frame: straight, or bowed by a bent page. */
+
 import type { Point } from '../geometry/point';
+import { median } from './median';
 import { leastSquares } from './page-solve';
 
 /**
@@ -136,12 +138,6 @@ export function simplestBow(places: readonly OnSide[], most: number, least: numb
 /** A miss with a floor of a twentieth of a pixel, and worse the fewer agree. */
 function missOf(rms: number, agree: number): number {
   return Math.max(rms, 0.05) / Math.max(agree, 0.05);
-}
-
-/** The middle of the numbers by size; 0 of none. */
-export function median(numbers: ArrayLike<number>): number {
-  const sorted = Float64Array.from(numbers).sort();
-  return sorted[sorted.length >> 1] ?? 0;
 }
 
 /**

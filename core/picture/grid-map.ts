@@ -1,8 +1,10 @@
 /** From the squares of a printed grid to the photo and back: a projective map, corrected evenly by polynomials. */
+
 import type { Point } from '../geometry/point';
 import { applyHomography, type Homography, invertHomography, type PointPair } from '../geometry/projective';
-import { legendre, median } from './curl-side';
+import { legendre } from './curl-side';
 import type { Crossing } from './grid-lattice';
+import { median } from './median';
 import { bestHomography } from './page-homography';
 import { type Equation, leastSquares } from './page-solve';
 

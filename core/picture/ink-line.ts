@@ -1,6 +1,7 @@
 import { distance, type Point, unit, type Vector, vectorBetween } from '../geometry/point';
 import type { Grey } from './grey';
 import { type InkAcross, inkAcross } from './ink-profile';
+import { median } from './median';
 
 /** The middle of the printed line along a way, to a fraction of a pixel. */
 export interface InkLine {
@@ -122,9 +123,4 @@ export function spaced(run: readonly Point[], apart: number): Point[] {
   }
   if (distance(places[places.length - 1] as Point, last) > apart / 4) places.push(last);
   return places;
-}
-
-function median(numbers: readonly number[]): number {
-  const sorted = [...numbers].sort((a, b) => a - b);
-  return sorted[sorted.length >> 1] ?? 0;
 }

@@ -10,8 +10,8 @@ export interface OffOver {
 /** A check of one line or one corner, and how far off it is. */
 export type TrueCheck =
   | ({ readonly kind: 'straight'; readonly line: number } & OffOver)
-  /** Two lines, by their numbers, that should stand square; `turn` is how far they stand off it (radians). */
-  | ({ readonly kind: 'square'; readonly lines: readonly [number, number]; readonly turn: number } & OffOver)
+  /** Two lines, by their numbers, that should stand square. */
+  | ({ readonly kind: 'square'; readonly lines: readonly [number, number] } & OffSquare)
   /** The crossings of printed squares, the worst of those that agree against an even grid. */
   | ({ readonly kind: 'crossings' } & OffOver);
 
@@ -33,10 +33,18 @@ export function straightness(places: readonly Point[]): OffOver | undefined {
   return { off: (Math.max(...offs) - Math.min(...offs)) / 2, over: line.length };
 }
 
-/** By how much two lines stand off a right angle, in radians, 0 to a quarter turn. `undefined` where one has no length. */
-export function fromSquare(first: readonly Point[], second: readonly Point[]): number | undefined {
+/** By how much two lines stand off a right angle: `turn` in radians, 0 to a quarter turn, and over the longer of them. */
+export interface OffSquare extends OffOver {
+  readonly turn: number;
+}
+
+/** `undefined` where one of the two has no length. */
+export function offSquare(first: readonly Point[], second: readonly Point[]): OffSquare | undefined {
   const [a, b] = [bestLine(first), bestLine(second)];
-  return a && b && Math.asin(Math.min(Math.abs(a.dx * b.dx + a.dy * b.dy), 1));
+  if (!(a && b)) return undefined;
+  const turn = Math.asin(Math.min(Math.abs(a.dx * b.dx + a.dy * b.dy), 1));
+  const over = Math.max(a.length, b.length);
+  return { turn, off: Math.sin(turn) * over, over };
 }
 
 /**
@@ -55,12 +63,8 @@ export function pageTruth(
     return found ? [{ kind: 'straight', line, ...found }] : [];
   });
   const corners = square.flatMap(([i, k]): TrueCheck[] => {
-    const [first, second] = [lines[i] ?? [], lines[k] ?? []];
-    const turn = fromSquare(first, second);
-    const [a, b] = [bestLine(first), bestLine(second)];
-    if (turn === undefined || !(a && b)) return [];
-    const length = Math.max(a.length, b.length);
-    return [{ kind: 'square', lines: [i, k], turn, off: Math.sin(turn) * length, over: length }];
+    const found = offSquare(lines[i] ?? [], lines[k] ?? []);
+    return found ? [{ kind: 'square', lines: [i, k], ...found }] : [];
   });
   const checks = [...straight, ...corners, ...others];
   if (checks.length === 0) return undefined;

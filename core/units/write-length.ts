@@ -3,6 +3,11 @@ import { MM_PER_CENTIMETRE, MM_PER_INCH, type ShownIn } from './inch';
 /** The finest step a length is written to. Inches take the binary steps, centimetres the millimetre steps. */
 export type WrittenStep = 'eighth' | 'sixteenth' | 'thirtysecond' | 'millimetre' | 'tenth-millimetre';
 
+/** The finest step there is: for what must be found with a ruler, and for differences, which are small. */
+export function finestStep(shownIn: ShownIn): WrittenStep {
+  return shownIn === 'in' ? 'thirtysecond' : 'tenth-millimetre';
+}
+
 export interface WriteOptions {
   readonly shownIn: ShownIn;
   /** A sixteenth of an inch or a millimetre unless said; a step of the other system falls back to that. */

@@ -1,6 +1,6 @@
 import { describe, expect, it, vi } from 'vitest';
 import { beforeYouCut } from '../../core/check/before-you-cut';
-import { isWorkedOut, outlineOf } from '../../core/garment/outline';
+import { outlineOf } from '../../core/garment/outline';
 import type * as Spline from '../../core/geometry/spline';
 import { linden, lindenPanel } from './linden';
 
@@ -35,8 +35,8 @@ describe('a piece with an edge that cannot be worked out', () => {
     expect(first).toMatchObject({ p0: panel.corners[1]?.at, p1: FAULTY });
     expect(second).toMatchObject({ p0: FAULTY, p1: panel.corners[2]?.at });
     expect(edges[3]).toEqual(outlineOf(lindenPanel()).edges[3]);
-    expect(isWorkedOut(panel)).toBe(false);
-    expect(isWorkedOut(lindenPanel())).toBe(true);
+    expect(outlineOf(panel).isWorkedOut).toBe(false);
+    expect(outlineOf(lindenPanel()).isWorkedOut).toBe(true);
   });
 
   it('holds back cutting, and every other check goes on', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Point } from '../../core/geometry/point';
-import { fromSquare, pageTruth, straightness } from '../../core/picture/page-true';
+import { offSquare, pageTruth, straightness } from '../../core/picture/page-true';
 
 /** Places along a line from `from`, leaning by `angle`, bowed by `sagitta` in its middle. */
 function line(from: Point, angle: number, length: number, sagitta = 0): Point[] {
@@ -37,9 +37,9 @@ describe('how true a page lies', () => {
 
   it('tells how far two lines stand off a right angle', () => {
     const level = line({ x: 0, y: 0 }, 0.2, 300);
-    expect(fromSquare(level, line({ x: 9, y: 4 }, 0.2 + Math.PI / 2 + 0.01, 200))).toBeCloseTo(0.01, 9);
-    expect(fromSquare(line({ x: 9, y: 4 }, 0.2 - Math.PI / 2 + 0.03, 200), level)).toBeCloseTo(0.03, 9);
-    expect(fromSquare(level, [{ x: 1, y: 1 }])).toBeUndefined();
+    expect(offSquare(level, line({ x: 9, y: 4 }, 0.2 + Math.PI / 2 + 0.01, 200))?.turn).toBeCloseTo(0.01, 9);
+    expect(offSquare(line({ x: 9, y: 4 }, 0.2 - Math.PI / 2 + 0.03, 200), level)?.turn).toBeCloseTo(0.03, 9);
+    expect(offSquare(level, [{ x: 1, y: 1 }])).toBeUndefined();
   });
 
   it('brings the worst to the length asked for: 1/8 in over 26 in', () => {

@@ -1,14 +1,13 @@
-import { exifFocalPx } from './exif-lens';
+import { exifSays } from './exif-block';
 import { textAt, viewOf } from './header-bytes';
 import { believed, type HeaderRefusal, type PictureHeader, perInch, type SizePx, tooManyOrCut } from './header-said';
-import { scannedAs, tiffTags } from './tiff-header';
 
 /** A JPEG by its markers. See: ITU-T T.81 annex B; density, ITU-T T.871 (JFIF) 10.1; JEITA CP-3451 (EXIF). */
 export function readJpeg(bytes: Uint8Array): PictureHeader | HeaderRefusal {
   const view = viewOf(bytes);
   let size: SizePx | undefined;
-  let said: Pick<PictureHeader, 'fineness' | 'turned'> = {};
-  let camera: ReturnType<typeof tiffTags>;
+  let said: Pick<PictureHeader, 'fineness'> = {};
+  let exif: Uint8Array | undefined;
   let at = 2;
   while (at + 4 <= bytes.length) {
     const marker = bytes[at + 1] as number;
@@ -25,16 +24,13 @@ export function readJpeg(bytes: Uint8Array): PictureHeader | HeaderRefusal {
     }
     if (marker === 0xe0) said = { ...said, ...jfifFineness(bytes, at) };
     if (marker === 0xe1 && textAt(bytes, at + 4, 4) === 'Exif') {
-      const block = bytes.subarray(at + 10, at + 2 + length);
-      said = { ...said, ...exifSays(block) };
-      camera ??= tiffTags(block, TAKEN_BY_CAMERA);
+      exif ??= bytes.subarray(at + 10, at + 2 + length);
     }
     // From the start of the scan on only an end marker says that the picture is whole.
     if (marker === 0xda) {
       if (!size) return { kind: 'not-a-picture' };
-      const focalPx = camera && exifFocalPx(camera, size);
-      const lens = focalPx === undefined ? {} : { focalPx };
-      return hasEnd(bytes, at) ? { kind: 'picture', format: 'jpeg', ...size, ...said, ...lens } : tooManyOrCut(size);
+      const taken = exif ? exifSays(exif, size) : {};
+      return hasEnd(bytes, at) ? { kind: 'picture', format: 'jpeg', ...size, ...said, ...taken } : tooManyOrCut(size);
     }
     at += 2 + length;
   }
@@ -60,15 +56,4 @@ function jfifFineness(bytes: Uint8Array, at: number): Pick<PictureHeader, 'finen
   const [unit, across, down] = [bytes[at + 11], view.getUint16(at + 12), view.getUint16(at + 14)];
   if (unit === 1) return believed(perInch(across, down));
   return unit === 2 ? believed({ across: across / 10, down: down / 10 }) : {};
-}
-
-/** The directory in which a camera writes how it took the picture. */
-const TAKEN_BY_CAMERA = 0x8769;
-
-/** What EXIF says. A camera has seen no paper: what it writes of dots to the inch is only a habit. */
-function exifSays(block: Uint8Array): Pick<PictureHeader, 'fineness' | 'turned'> {
-  const tags = tiffTags(block);
-  if (!tags) return {};
-  const { fineness, turned } = scannedAs(tags);
-  return { ...(fineness && !tags.has(TAKEN_BY_CAMERA) ? { fineness } : {}), ...(turned ? { turned } : {}) };
 }

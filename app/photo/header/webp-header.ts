@@ -1,13 +1,31 @@
+import { exifSays } from './exif-block';
 import { textAt, viewOf } from './header-bytes';
 import { type HeaderRefusal, type PictureHeader, type SizePx, tooManyOrCut } from './header-said';
 
-/** A WebP by its first chunk. See: RFC 9649, sections 2.5 to 2.7 (VP8, VP8L, VP8X). */
+/** A WebP by its chunks: the first has its size. See: RFC 9649, sections 2.3 and 2.5 to 2.7 (VP8, VP8L, VP8X, EXIF). */
 export function readWebp(bytes: Uint8Array): PictureHeader | HeaderRefusal {
   if (bytes.length < 30) return { kind: 'cut-short' };
   const size = webpSize(bytes);
   if (!size) return { kind: 'not-a-picture' };
   const promised = 8 + viewOf(bytes).getUint32(4, true);
-  return bytes.length >= promised ? { kind: 'picture', format: 'webp', ...size } : tooManyOrCut(size);
+  if (bytes.length < promised) return tooManyOrCut(size);
+  const exif = chunkOf(bytes, 'EXIF', promised);
+  return { kind: 'picture', format: 'webp', ...size, ...(exif ? exifSays(exif, size) : {}) };
+}
+
+/** The contents of a chunk, without the mark that some programs copy along from JPEG. */
+function chunkOf(bytes: Uint8Array, name: string, end: number): Uint8Array | undefined {
+  const view = viewOf(bytes);
+  for (let at = 12; at + 8 <= end; ) {
+    const length = view.getUint32(at + 4, true);
+    if (textAt(bytes, at, 4) === name) {
+      const from = at + (textAt(bytes, at + 8, 4) === 'Exif' ? 14 : 8);
+      return bytes.subarray(from, at + 8 + length);
+    }
+    // Chunks are filled up to an even length.
+    at += 8 + length + (length % 2);
+  }
+  return undefined;
 }
 
 function webpSize(bytes: Uint8Array): SizePx | undefined {

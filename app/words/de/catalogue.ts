@@ -1,4 +1,6 @@
 import type { Said } from '../said';
+import * as help from './guide/help';
+import * as next from './guide/next';
 
 /** Every file of words, by its name. */
 export interface Catalogue {
@@ -18,7 +20,9 @@ export interface Catalogue {
   readonly fit: Said<typeof import('../en/fit')>;
   readonly glossary: Said<typeof import('../en/guide/glossary')>;
   readonly guide: Said<typeof import('../en/guide/guide')>;
+  readonly help: Said<typeof import('../en/guide/help')>;
   readonly 'how-to': Said<typeof import('../en/guide/how-to')>;
+  readonly next: Said<typeof import('../en/guide/next')>;
   readonly label: Said<typeof import('../en/label')>;
   readonly measures: Said<typeof import('../en/measures')>;
   readonly mockup: Said<typeof import('../en/mockup')>;
@@ -40,4 +44,4 @@ export interface Catalogue {
   readonly 'whole-shelf': Said<typeof import('../en/whole-shelf')>;
 }
 
-export const german: Partial<Record<keyof Catalogue, object>> = {};
+export const german: Partial<Record<keyof Catalogue, object>> = { help, next };

@@ -3,6 +3,7 @@ import type { Garment } from '../../../core/garment/garment';
 import { currentSet } from '../../../core/garment/measure-value';
 import type { VersionSaid } from '../../../core/garment/version-said';
 import type { ListedLine, ListedPage } from '../../../core/paper/list-pdf';
+import { finestStep } from '../../../core/units/write-length';
 import { writeLength } from '../written';
 import { checkWords as words } from './check';
 import { clothNames } from './cloth-names';
@@ -45,7 +46,7 @@ export function pointFigures({ figures, state }: PointToBeSureOf, garment: Garme
       if (!proof) return ['The test square has not been measured yet.'];
       const read = {
         shownIn: garment.shownIn,
-        step: garment.shownIn === 'in' ? 'thirtysecond' : 'tenth-millimetre',
+        step: finestStep(garment.shownIn),
       } as const;
       return [
         `The test square measured ${writeLength(proof.across, read)} across and ${writeLength(proof.down, read)} down on ${dateWords(proof.date)}.`,

@@ -21,6 +21,8 @@ export const draftWords = {
   followReading: (percent: number) =>
     `Reading the lines of the picture: ${percent} %. What you press meanwhile waits for it.`,
   followUnreadable: 'The lines of this picture could not be read, so edges go straight from press to press.',
+  followOverGutter: (name: string) =>
+    `Lines are followed in one half at a time, now in ${name}. Where the outline goes on over the gutter, press there, choose the other half as the picture above, and go on.`,
   followNoPicture: 'There is no squared-up picture under the table, so there is no printed line to follow.',
   nextPoint: 'Next point',
   next: { corner: '■ Corner', curve: '● Along a curve' },
@@ -182,6 +184,15 @@ export const draftWords = {
   allowance: 'Allowance',
   allowanceHint: 'Added outside the stitch line. Empty until you have said.',
   foldAllowance: 'A fold has no allowance.',
+  foldWhich: 'Which edge lies on the fold of the cloth?',
+  foldNone:
+    'A fold is straight, and no edge of this piece is. Choose an edge and make it straight, or cut the piece otherwise.',
+  foldChoice: (edge: string, length: string) => `${edge}, ${length}`,
+  foldSaid: (edge: string) => `${edge} lies on the fold now.`,
+  toFirstEdge: 'Show the first of them',
+  drawGrain: 'Draw it',
+  pressFirst: 'Press the first corner.',
+  pressNext: { corner: 'Press the next corner.', curve: 'Press a place along the curve.' },
   cornerTitle: (number: number) => `Corner ${number}`,
   throughTitle: 'Curve point',
   fromZero: 'Counted from the zero of the table, where the numbers along the top and left begin.',

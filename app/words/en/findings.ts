@@ -1,8 +1,10 @@
 import type { Finding } from '../../../core/check/before-you-cut';
+import { WALKING_ROOM } from '../../../core/fit/wearing';
 import { BODIES_MEASURED, WAIST_OVER_HIP } from '../../../core/garment/body-figures';
 import type { Garment } from '../../../core/garment/garment';
 import type { GarmentCloth } from '../../../core/garment/garment-cloth';
 import type { GirthName, MeasureName } from '../../../core/garment/measure';
+import { finestStep } from '../../../core/units/write-length';
 import { writeLength } from '../written';
 import { clothNames } from './cloth-names';
 import { fitWords } from './fit';
@@ -24,8 +26,7 @@ export function findingSentence(finding: Finding, garment: Garment): string {
   const length = (mm: number) => writeLength(mm, { shownIn: garment.shownIn });
   const measure = (name: MeasureName) => measureNames[name].toLowerCase();
   const girth = (name: GirthName) => levelName(finding, garment) ?? fitWords.girth[name].toLowerCase();
-  const finely = (mm: number) =>
-    writeLength(mm, { shownIn: garment.shownIn, step: garment.shownIn === 'in' ? 'thirtysecond' : 'tenth-millimetre' });
+  const finely = (mm: number) => writeLength(mm, { shownIn: garment.shownIn, step: finestStep(garment.shownIn) });
   const where = placeName(finding, garment);
   const bend = ({ rise, dip }: { readonly rise: number; readonly dip: number }) =>
     dip !== 0
@@ -142,9 +143,9 @@ export function findingSentence(finding: Finding, garment: Garment): string {
     case 'figures-cannot-close':
       return `${where}: the printed ${length(finding.stated)} is longer than all other edges of the piece together, ${length(finding.others)}. They cannot close; look at the figures again.`;
     case 'hem-narrow':
-      return `The hem is ${length(finding.sweep)} round and the hip ${length(finding.hip)}. With less than 6 in more at the hem it is hard to walk; plan a slit or a pleat.`;
+      return `The hem is ${length(finding.sweep)} round and the hip ${length(finding.hip)}. With less than ${length(WALKING_ROOM.least)} more at the hem it is hard to walk; plan a slit or a pleat.`;
     case 'no-opening':
-      return `The waist, ${length(finding.waist)}, cannot pass over the hip, ${length(finding.hip)}. Plan an opening at least ${length(finding.depth)} deep.`;
+      return `The waist, ${length(finding.waist)}, cannot pass over the hip, ${length(finding.hip)}. Plan an opening at least ${length(finding.depth)} deep: add a corner on a seam in the Draft room, and say that the part above it is an opening.`;
     case 'opening-short':
       return `${where}: the opening is ${length(finding.opening)} long, and the hips need ${length(finding.needed)} to pass. Make it longer.`;
     case 'seam-off':

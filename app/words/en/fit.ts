@@ -117,7 +117,9 @@ export const fitWords = {
       ? 'The usual ease is written at every level.'
       : `The usual ease is written at ${at}. There is none for ${others}: what stands there stays.`,
   easesWritten: (at: string, others: string) =>
-    others === '' ? 'Every level has the usual ease.' : `The usual ease stands at ${at}; there is none for ${others}.`,
+    others === ''
+      ? 'The ease wanted at every level is the usual one.'
+      : `The usual ease stands at ${at}; there is none for ${others}.`,
   wearing: 'Getting it on, and walking',
   narrowest: 'Narrowest, all round',
   shoulders: 'Her shoulders, about',
@@ -129,7 +131,8 @@ export const fitWords = {
   openingNeeded: 'It must be, for the hip to pass',
   hemRound: 'Hem, all round',
   beyondHip: 'Hem beyond the hip',
-  walkingHelp: 'To walk easily a closed hem wants 6 to 8 in beyond the hip, or a slit or pleat (common practice).',
+  walkingHelp: (least: string, easy: string) =>
+    `To walk easily a closed hem wants ${least} to ${easy} beyond the hip, or a slit or pleat (common practice).`,
   outerCard: 'Worn over it',
   outerHelp: 'Lengths of the garment over this one, from the waist to its hem. Leave empty what you do not know.',
   outerAt: { front: 'Its length at the front', side: 'Its length at the side', back: 'Its length at the back' },

@@ -13,6 +13,8 @@ export const guideWords = {
   seekWord: 'Find a word',
   noWord: (sought: string) => `No word here has “${sought}” in it or in what it means. Try a shorter part of it.`,
   care: 'Take care',
+  about: (card: string) => `About ${card}`,
+  readMore: (page: string) => `More: ${page}`,
   step: (number: number) => `Step ${number}`,
   startWalk: 'Be shown the whole job',
   startWalkHelp: 'The demo garment, from measures to pages, one thing at a time. Leave it whenever you like.',

@@ -24,7 +24,12 @@ export type DrawingName =
   | 'cut-line'
   | 'two-laid'
   | 'envelope'
-  | 'three-four-five';
+  | 'three-four-five'
+  | 'dart-legs'
+  | 'slash-spread'
+  | 'notches-meet'
+  | 'walked-seam'
+  | 'open-seam';
 
 export interface HowToStep {
   readonly say: string;

@@ -1,0 +1,36 @@
+import type * as english from '../../en/guide/next';
+import type { Said } from '../../said';
+
+export const nextWords: Said<typeof english.nextWords> = {
+  next: 'Als Nächstes:',
+  region: 'Was als Nächstes kommt',
+  later: 'Später',
+  laterLabel: 'Später: weiter zu dem, was danach kommt',
+  shown: 'Am Fuß des Notizbuchs sagen, was als Nächstes kommt',
+  steps: {
+    picture: 'ein Bild deiner Vorlage hereinholen',
+    'square-up': 'die vier Ecken auf den Rahmen setzen',
+    'known-length': 'eine Linie ziehen, deren Länge du kennst',
+    'second-length': 'eine zweite bekannte Länge ziehen, rechtwinklig zur ersten',
+    measures: 'die Maße eintragen, die es braucht',
+    trace: 'die Linien als Schnittteil nachzeichnen',
+    'drawn-as': 'sagen, ob die Linie genäht oder geschnitten wird',
+    'fold-edge': 'sagen, welche Kante im Bruch liegt',
+    allowance: 'sagen, was diese Kante ist, und ihre Nahtzugabe',
+    'waist-edge': 'sagen, welche Kante die Taille ist',
+    grain: 'den Fadenlauf auf das Teil legen',
+    pair: 'die Kanten paaren, die aneinandergenäht werden',
+    ring: 'sagen, welche Teile um den Körper gehen',
+    'curved-waist': 'die Taillenkurve nehmen, die der Körper braucht',
+    opening: 'ein Stück Naht offen lassen, um hineinzukommen',
+    'mock-up': 'ein Probeteil zuschneiden und notieren, was du steckst',
+    carry: 'übertragen, was gesteckt wurde',
+    cloth: 'sagen, aus welchem Stoff es geschnitten wird',
+    lay: 'die Teile auf den Stoff legen',
+    pages: 'die Blätter machen oder das Quadrateblatt',
+    proof: 'das gedruckte Quadrat messen',
+    settle: 'klären, was noch offen ist',
+    cut: 'die Liste durchsehen, dann zuschneiden',
+  },
+  inRoom: (room) => `im Raum ${room}`,
+};

@@ -1,0 +1,36 @@
+import type { NextStepName } from '../../../guide/next-step';
+
+/** What comes next, at the foot of the notebook. */
+export const nextWords = {
+  next: 'Next:',
+  region: 'What comes next',
+  later: 'Later',
+  laterLabel: 'Later: go on to what comes after it',
+  shown: 'Say what comes next, at the foot of the notebook',
+  steps: {
+    picture: 'bring in a picture of your diagram',
+    'square-up': 'put the four corners on the frame',
+    'known-length': 'draw along a line whose length you know',
+    'second-length': 'draw a second known length, square to the first',
+    measures: 'write down the measures it needs',
+    trace: 'trace the lines as a piece',
+    'drawn-as': 'say whether the line is sewn or cut',
+    'fold-edge': 'say which edge lies on the fold',
+    allowance: 'say what this edge is, and its allowance',
+    'waist-edge': 'say which edge is the waist',
+    grain: 'lay the grain line on the piece',
+    pair: 'pair the edges that are sewn together',
+    ring: 'say which pieces go round the body',
+    'curved-waist': 'take the curved waist the body needs',
+    opening: 'leave a part of a seam open, to get it on',
+    'mock-up': 'cut a mock-up, and note what you pin',
+    carry: 'carry over what was pinned',
+    cloth: 'say what cloth it is cut from',
+    lay: 'lay the pieces on the cloth',
+    pages: 'make the pages, or the squares sheet',
+    proof: 'measure the printed square',
+    settle: 'settle what is still open',
+    cut: 'look the list over, then cut',
+  } satisfies Readonly<Record<NextStepName, string>>,
+  inRoom: (room: string) => `in ${room}`,
+} as const;

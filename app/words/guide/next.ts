@@ -1,0 +1,4 @@
+import * as english from '../en/guide/next';
+import { inLanguage } from '../language';
+
+export const { nextWords } = inLanguage('next', english);
