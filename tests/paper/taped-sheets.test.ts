@@ -105,7 +105,7 @@ describe('tapedSheets', () => {
       }),
       { seed: 11, numRuns: 12, endOnFailure: true },
     );
-  });
+  }, 120_000);
 
   it('cuts a roll as long as it needs to be, and no page longer than 200 in', () => {
     const one = tapedSheets([rectangle(0, 0, 500, 1400)], ROLL);
