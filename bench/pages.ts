@@ -9,6 +9,7 @@ import { garmentOf, rectangle } from '../tests/paper/pieces';
 import { checked, fontsNotEmbedded, unpacked } from '../tests/paper/print-tools';
 import { READERS, squareOff, uprightAt } from '../tests/paper/two-readers';
 import type { Figure } from './figure';
+import { pagesMemoryFigures } from './pages-memory';
 import { sampleGarment } from './sample-garment';
 import { quantile } from './timing';
 
@@ -20,7 +21,13 @@ const words = paperSheetWords('in', 'sixteenth');
 
 /** Pages made: how fast, how large, how true, and how many beside what they might be. */
 export async function pagesFigures(): Promise<Figure[]> {
-  return [...(await sixtyPages()), ...(await fewestPages()), ...(await trueScale()), ...(await acrossJoins())];
+  return [
+    ...(await sixtyPages()),
+    ...(await pagesMemoryFigures()),
+    ...(await fewestPages()),
+    ...(await trueScale()),
+    ...(await acrossJoins()),
+  ];
 }
 
 async function pdfOf(

@@ -1,12 +1,15 @@
 import { readFile } from 'node:fs/promises';
 import { expect, type Page, test } from '@playwright/test';
-import { greyPages, hasReaders, pageTexts, unpacked } from '../tests/paper/print-tools';
+import { checked, fontsNotEmbedded, greyPages, hasReaders, pageTexts, unpacked } from '../tests/paper/print-tools';
 import { openDemo } from './demo';
 import { goTo, savedGarment } from './room';
 import { listenForTrouble } from './trouble';
 
 /** Accents, Cyrillic and Japanese: the last is in no font that goes with the program. */
 const NAME = 'Jupe éÅ Юбка 袴プリーツ';
+/** Greek, Hebrew and an accent; as a file is called, in small letters with hyphens. */
+const GARMENT = 'Φούστα חצאית à godets';
+const IN_FILE = 'φούστα-חצאית-à-godets';
 
 async function saved(page: Page, button: string): Promise<{ readonly name: string; readonly bytes: Buffer }> {
   const [file] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: button }).click()]);
@@ -16,6 +19,11 @@ async function saved(page: Page, button: string): Promise<{ readonly name: strin
 test('a name of several scripts comes out of every file as it went in', async ({ page }) => {
   const trouble = listenForTrouble(page);
   await openDemo(page);
+  await page.getByRole('banner').getByRole('button').first().click();
+  const field = page.getByLabel('Name of the garment on the table');
+  await field.fill(GARMENT);
+  await field.press('Enter');
+  await goTo(page, 'Draft');
   const notebook = page.getByRole('complementary', { name: 'Notebook' });
   await notebook.getByRole('button', { name: 'Panel' }).click();
   await notebook.getByLabel('Name', { exact: true }).fill(NAME);
@@ -28,12 +36,23 @@ test('a name of several scripts comes out of every file as it went in', async ({
   expect(svg.bytes.toString('utf8')).toContain(NAME);
   const dxf = await saved(page, 'Save as DXF');
   const label = await saved(page, 'Make the label (PDF)');
-  expect(label.name).toBe('linden-petticoat-label.pdf');
+  const png = await saved(page, 'Save a picture (PNG)');
+  const pages = await saved(page, 'Make the pages (PDF)');
+  const squares = await saved(page, 'Make the squares sheets (PDF)');
+  for (const { name } of [svg, dxf, label, png, pages, squares]) {
+    expect(name.normalize('NFC').startsWith(IN_FILE)).toBe(true);
+  }
   if (hasReaders) {
     expect(pageTexts(label.bytes).join('').normalize('NFC')).toContain(NAME);
     // The letters of the name are drawn by the browser, as a stencil in the page.
     expect(unpacked(label.bytes)).toContain('/ImageMask true');
     expect(greyPages(label.bytes, 50)).toHaveLength(1);
+    for (const { bytes } of [pages, squares]) {
+      expect(pageTexts(bytes).join('').normalize('NFC')).toContain('袴プリーツ');
+      expect(pageTexts(bytes).join('').normalize('NFC')).toContain('Юбка');
+      expect(fontsNotEmbedded(bytes)).toBe(0);
+      expect(checked(bytes)).toBe(0);
+    }
   }
   for (const file of [svg, dxf]) {
     await goTo(page, 'Draft');

@@ -1,8 +1,8 @@
 import type { Words } from '../../core/drawing/drawing';
 import { lineStyles } from '../../core/drawing/line-styles';
 import { olderLine } from '../../core/paper/older-lines';
+import type { TapedSheet } from '../../core/paper/placed-piece';
 import { type ChosenPages, isChosen } from '../../core/paper/printing-of';
-import type { TapedSheet } from '../../core/paper/taped-sheets';
 import type { ShownIn } from '../../core/units/inch';
 import { Button } from '../ui/button';
 import { EmptySheet } from '../ui/empty-sheet';

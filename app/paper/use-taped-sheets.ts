@@ -1,7 +1,8 @@
 import { useEffect, useState } from 'react';
 import type { PaperChoice } from '../../core/garment/garment';
 import type { Piece } from '../../core/garment/piece';
-import type { TapedSheets, Under } from '../../core/paper/taped-sheets';
+import type { Under } from '../../core/paper/placed-piece';
+import type { TapedSheets } from '../../core/paper/taped-sheets';
 import { pdfWork } from '../workers/pdf-calls';
 
 /** Where the pieces lie on pages: the last that was found, and how far a new search is. */

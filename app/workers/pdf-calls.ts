@@ -3,7 +3,8 @@ import type { Piece } from '../../core/garment/piece';
 import type { VersionSaid } from '../../core/garment/version-said';
 import type { LaidCloth, LaySaid } from '../../core/paper/lay-pdf';
 import type { PatternPdf, PatternPdfOptions } from '../../core/paper/pattern-pdf';
-import type { TapedSheets, Under } from '../../core/paper/taped-sheets';
+import type { Under } from '../../core/paper/placed-piece';
+import type { TapedSheets } from '../../core/paper/taped-sheets';
 import { language } from '../words/language';
 import { createCaller } from './call';
 

@@ -72,6 +72,11 @@ export function runsOf({ left, top, wide, high, cells }: Covered): Run[] {
   return runs;
 }
 
+/** Runs in such an order that one that is not free is come upon early. */
+export function longestFirst(runs: readonly Run[]): Run[] {
+  return runs.toSorted((a, b) => b.to - b.from - (a.to - a.from));
+}
+
 /** Places where lines run, one a cell. */
 export function lineCells({ left, top, wide, cells }: Covered): Point[] {
   const found: Point[] = [];

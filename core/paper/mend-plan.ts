@@ -4,8 +4,8 @@ import { unionBox } from '../geometry/bounds';
 import { movedMarks } from './moved-marks';
 import { type Join, pageJoins } from './page-joins';
 import { drawnBox, inkPlaces, type Page, type PagePlan, windowSize } from './page-plan';
+import type { TapedSheet } from './placed-piece';
 import { areTogether, isBeside, type PieceOnPaper, piecesOnPaper, type SheetNow } from './sheets-now';
-import type { TapedSheet } from './taped-sheets';
 import { wordsOnAPage } from './words-on-a-page';
 
 /** A sheet of pages of which some are made anew, among those that stay. */

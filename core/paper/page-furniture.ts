@@ -12,7 +12,7 @@ import { TEST_SQUARE } from './paper-findings';
 import type { PaperWords } from './paper-words';
 import type { PdfDocument, StoredDrawing } from './pdf-document';
 import type { Ink } from './pdf-ink';
-import type { PlacedPiece } from './taped-sheets';
+import type { PlacedPiece } from './placed-piece';
 import { testSquarePlace } from './test-square-place';
 import { fittedText } from './text-lines';
 

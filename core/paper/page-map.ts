@@ -3,7 +3,7 @@ import { type AssembledTotals, assembledTotals } from './assembled-totals';
 import type { PaperWords } from './paper-words';
 import type { PdfDocument } from './pdf-document';
 import type { Ink } from './pdf-ink';
-import type { PlacedPiece, TapedSheet } from './taped-sheets';
+import type { PlacedPiece, TapedSheet } from './placed-piece';
 import { fittedText, textLines } from './text-lines';
 
 /** Pages taped together, and what is said of the pieces on them. */

@@ -15,8 +15,15 @@ export function pagesBound(pieces: readonly (readonly Point[])[], window: Window
   const [long, short] = [Math.max(window.width, window.height), Math.min(window.width, window.height)];
   const across = Math.hypot(long, short);
   const each = pieces.map((ink) => Math.max(farApart(ink, across), inRow(ink, long, short, overlap)));
-  const area = pieces.reduce((sum, ink) => sum + neededArea(ink, short - overlap), 0);
-  return Math.max(pieces.length > 0 ? 1 : 0, ...each, Math.ceil(area / (long * short) - 1e-9));
+  const area = pieces.reduce((sum, ink) => sum + neededArea(ink, long, short, overlap), 0);
+  // Each page but the first of those a piece hangs on shares a strip with one before it, which adds nothing.
+  const strip = overlap * short;
+  return Math.max(
+    pieces.length > 0 ? 1 : 0,
+    ...each,
+    Math.ceil(area / (long * short) - 1e-9),
+    Math.ceil((area - pieces.length * strip) / (long * short - strip) - 1e-9),
+  );
 }
 
 /** Of more places than this only some are looked at: what holds for them holds for all. */
@@ -61,19 +68,30 @@ function furthest(ink: readonly Point[], from: Point | undefined): Point | undef
 }
 
 /**
- * How much of the inside of a piece must lie on pages (mm²): all but what a page without a line on it may leave out. Such
- * a page holds a circle of half its shorter side, free of lines, and reaches at most the root of two times as far.
+ * How much of the inside of a piece must lie on pages (mm²): all but what pages without a line of their own may leave out.
+ * Such a page is free of lines but for the strips that it shares with others. What is left of it holds a circle anywhere
+ * along its middle, all of them together a stadium; and so many pages are left out at most as there is room for stadiums,
+ * each of them leaving out no more than its own part of the paper.
  */
-function neededArea(ink: readonly Point[], shortStep: number): number {
+function neededArea(ink: readonly Point[], long: number, short: number, overlap: number): number {
   const covered = coveredBy(ink);
-  const { wide, cells } = covered;
-  const radius = shortStep / 2 / CELL - 1;
+  const { wide, high, cells } = covered;
+  const [free, freeLong] = [short - 2 * overlap, long - 2 * overlap];
+  if (free < 4 * CELL) return 0;
+  const radius = free / 2 / CELL - 1;
   const fromLines = farFrom(covered, (what) => what === 2);
   const middles = cells.map((what, index) => (what === 1 && (fromLines[index] ?? 0) >= radius ? 1 : 0));
   const fromMiddles = farFrom({ ...covered, cells: middles }, (what) => what === 1);
-  let count = 0;
-  for (let index = 0; index < wide * covered.high; index++) {
-    if (cells[index] === 1 && (fromMiddles[index] ?? 0) > radius * Math.SQRT2 + 2) count += 1;
+  const reach = ((short - overlap) / 2 / CELL) * Math.SQRT2 + 2;
+  let [inside, within, round] = [0, 0, 0];
+  for (let index = 0; index < wide * high; index++) {
+    if (cells[index] !== 1) continue;
+    const far = fromMiddles[index] ?? 0;
+    inside += 1;
+    if (far <= reach) within += 1;
+    if (far <= radius + 2) round += 1;
   }
-  return count * CELL * CELL;
+  const stadium = free * (freeLong - free) + (Math.PI / 4) * free * free;
+  const leftOut = Math.floor((round * CELL * CELL) / stadium) * (long - overlap) * (short - overlap);
+  return Math.max(0, inside * CELL * CELL - Math.min(within * CELL * CELL, leftOut));
 }

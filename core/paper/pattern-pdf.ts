@@ -7,9 +7,10 @@ import { mendPlan, type PagesAgain } from './mend-plan';
 import type { PaperWords } from './paper-words';
 import { type PaperFonts, PdfDocument } from './pdf-document';
 import { mendedPages, plannedSheets, sheetPages } from './piece-pages';
+import type { TapedSheet } from './placed-piece';
 import type { ChosenPages } from './printing-of';
 import { addSquaresPages } from './squares-page';
-import { type TapedSheet, tapedSheets } from './taped-sheets';
+import { tapedSheets } from './taped-sheets';
 
 export interface PatternPdfOptions {
   readonly garment: Garment;

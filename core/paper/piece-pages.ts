@@ -13,9 +13,9 @@ import type { PaperWords } from './paper-words';
 import type { PdfDocument, StoredDrawing } from './pdf-document';
 import { Ink } from './pdf-ink';
 import { cutLineOf, inkMarks, inkOlder } from './piece-ink';
+import type { TapedSheet } from './placed-piece';
 import { type ChosenPages, isChosen } from './printing-of';
 import { inkSquares } from './squares-over';
-import type { TapedSheet } from './taped-sheets';
 
 /** The widest a word or a line reaches beyond the drawing's own box (mm). */
 const AROUND = 200;
@@ -53,18 +53,28 @@ export interface SheetPages extends PagesSaid {
 /** One job for each full-size page, each adding its page to the document: drawing, and all that stands beside it. */
 export function sheetPages(document: PdfDocument, options: SheetPages): (() => void)[] {
   const { planned, of, chosen } = options;
+  const rulers = rulersOf(document);
   return planned.flatMap((sheet) => {
     const number = (page: Page) => sheet.firstNumber + sheet.plan.pages.indexOf(page);
     const pages = sheet.plan.pages.filter((page) => isChosen(sheet, page, chosen));
-    return pageJobs(document, { ...options, sheet, pages, joins: pageJoins(sheet.plan), number, of });
+    return pageJobs(document, { ...options, sheet, pages, joins: pageJoins(sheet.plan), number, of, rulers });
   });
 }
 
 /** One job for each page that is made anew, on the paper and under the name and number it had. */
 export function mendedPages(document: PdfDocument, mended: readonly MendedSheet[], said: PagesSaid): (() => void)[] {
+  const rulers = rulersOf(document);
   return mended.flatMap((one) => {
     const sheet = storedSheet(document, one, said);
-    return pageJobs(document, { ...said, sheet, pages: one.only, joins: one.joins, number: one.number, of: one.of });
+    return pageJobs(document, {
+      ...said,
+      sheet,
+      pages: one.only,
+      joins: one.joins,
+      number: one.number,
+      of: one.of,
+      rulers,
+    });
   });
 }
 
@@ -74,12 +84,16 @@ interface PageJobs extends PagesSaid {
   readonly joins: readonly Join[];
   readonly number: (page: Page) => number;
   readonly of: number;
+  readonly rulers: Rulers;
 }
 
-function pageJobs(document: PdfDocument, { sheet, pages, joins, number, of, ...said }: PageJobs): (() => void)[] {
+function pageJobs(
+  document: PdfDocument,
+  { sheet, pages, joins, number, of, rulers, ...said }: PageJobs,
+): (() => void)[] {
   const { plan, drawing, name, cutLine, placed } = sheet;
   const { words, garment, garmentLine, olderSaid = [] } = said;
-  const rulers = storedRulers(document, plan.paper);
+  const ticks = rulers(plan.paper);
   return pages.map((page) => () => {
     addSheet(drawing, {
       document,
@@ -91,7 +105,7 @@ function pageJobs(document: PdfDocument, { sheet, pages, joins, number, of, ...s
       plan,
       placed,
       joins,
-      rulers,
+      rulers: ticks,
       page,
       number: number(page),
       of,
@@ -128,9 +142,20 @@ function olderOf(placed: TapedSheet['placed'], index: number): Mark[] {
   return placed.flatMap(({ under }) => under[index] ?? []);
 }
 
-function storedRulers(document: PdfDocument, paper: TapedSheet['plan']['paper']): StoredDrawing {
-  const { width, height } = windowSize(paper);
-  return document.store(rulerTicks({ width, height }), { minX: 0, minY: 0, maxX: width, maxY: height });
+/** The ticks of rulers for a paper. */
+type Rulers = (paper: TapedSheet['plan']['paper']) => StoredDrawing;
+
+/** The ticks for each size of page, stored when they are first asked for. */
+function rulersOf(document: PdfDocument): Rulers {
+  const known = new Map<string, StoredDrawing>();
+  return (paper) => {
+    const { width, height } = windowSize(paper);
+    const key = `${width} ${height}`;
+    const stored =
+      known.get(key) ?? document.store(rulerTicks({ width, height }), { minX: 0, minY: 0, maxX: width, maxY: height });
+    known.set(key, stored);
+    return stored;
+  };
 }
 
 function addSheet(drawing: StoredDrawing, furniture: Furniture): void {

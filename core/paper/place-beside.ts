@@ -1,12 +1,12 @@
 import type { Mark } from '../drawing/drawing';
 import type { Motion } from '../garment/printed';
 import type { Point } from '../geometry/point';
-import { CELL, type Covered, coveredBy, Ground, lineCells, type Run, runsOf } from './covered';
+import { CELL, type Covered, coveredBy, Ground, lineCells, longestFirst, type Run, runsOf } from './covered';
 import { movedMarks } from './moved-marks';
 import { inkPlaces, type PagePlan } from './page-plan';
 
 /** Pieces lie at least so many cells apart: room for the scissors. */
-const APART = 2;
+export const APART = 1;
 
 /** Places tried lie so many cells apart. */
 const STEP = 2;
@@ -97,11 +97,6 @@ function bestPlace(
 /** Near the first page is near, and down counts a little more. */
 function farness({ high }: Covered, x: number, y: number): number {
   return Math.abs(y) + Math.abs(x) + (y + high) * 1e-3;
-}
-
-/** Runs in such an order that one that is not free is come upon early. */
-function longestFirst(runs: readonly Run[]): Run[] {
-  return runs.toSorted((a, b) => b.to - b.from - (a.to - a.from));
 }
 
 /** More rows and columns than this beside the pages there are, nobody looks at. */

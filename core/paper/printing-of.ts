@@ -8,9 +8,9 @@ import { type MendedSheet, mendPlan, type PagesAgain } from './mend-plan';
 import { type Join, pageJoins } from './page-joins';
 import { pageMark } from './page-mark';
 import type { Page } from './page-plan';
+import type { PlacedPiece, TapedSheet } from './placed-piece';
 import { printedSquaresOf } from './printed-squares';
 import { printedPieces } from './sheets-now';
-import type { PlacedPiece, TapedSheet } from './taped-sheets';
 
 /** More printings than this are not remembered; the oldest goes. */
 const MOST = 500;

@@ -1,36 +1,18 @@
-import type { Mark } from '../drawing/drawing';
 import { pieceDrawing } from '../drawing/piece-drawing';
 import type { PaperChoice } from '../garment/garment';
 import type { Piece } from '../garment/piece';
-import type { Motion } from '../garment/printed';
 import type { SheetChoice } from '../garment/sheet-choice';
 import { boxOfPoints } from '../geometry/bounds';
 import { coveredArea } from './covered';
-import { movedMarks, STAYS_PUT } from './moved-marks';
+import { STAYS_PUT } from './moved-marks';
 import { inkPlaces, type PagePlan, planPages, windowsFor } from './page-plan';
-import { sheetChoiceOf, sheetOf } from './page-sizes';
+import { sheetChoiceOf } from './page-sizes';
 import { pagesBound } from './pages-bound';
 import { placeBeside } from './place-beside';
+import { drawingOf, type Lines, lines, placedBy, sheetOfOne, type TapedSheet, type Under } from './placed-piece';
+import { costOf, isLess, paperOf, sumOf } from './sheet-cost';
+import { sideBySide } from './side-by-side';
 import { wordsOnAPage } from './words-on-a-page';
-
-/** A piece as it lies on sheets. */
-export interface PlacedPiece {
-  readonly piece: Piece;
-  readonly motion: Motion;
-  /** Its drawing, turned and moved. */
-  readonly marks: readonly Mark[];
-  /** The lines of older versions of it, laid under it: a list for each version, empty where there was no such piece. */
-  readonly under: readonly (readonly Mark[])[];
-}
-
-/** What may be laid under pieces: older versions of them, by their ids. */
-export type Under = readonly (readonly Piece[])[];
-
-/** Pages taped together to one large sheet, with one piece on it or several. */
-export interface TapedSheet {
-  readonly placed: readonly PlacedPiece[];
-  readonly plan: PagePlan;
-}
 
 /** How many pages there are, and how many there might be. */
 export interface PagesCounted {
@@ -69,29 +51,11 @@ export function tapedSheets(pieces: readonly Piece[], paper: PaperChoice, option
       paper.placed === 'as-drawn' ? asDrawn(lines(piece, under), sheets) : turned(lines(piece, under), sheets);
     return sheet ? [sheet] : [];
   });
-  const joined = paper.placed === 'as-drawn' ? alone : together(alone, under, sheets, tell);
+  const joined = paper.placed === 'as-drawn' ? alone : fewest(alone, under, sheets, tell);
   const order = (sheet: TapedSheet) => Math.min(...sheet.placed.map(({ piece }) => pieces.indexOf(piece)));
   const found = joined.toSorted((a, b) => order(a) - order(b)).map(withWordsWhole);
   const leftOut = pieces.filter((piece) => !alone.some(({ placed: [one] }) => one?.piece === piece));
   return { sheets: found, leftOut, counted: counted(found, alone, sheets) };
-}
-
-/** A piece's drawing where it lies on the table, and the older ones under it. */
-type Lines = Pick<PlacedPiece, 'piece' | 'marks' | 'under'>;
-
-const OUTLINES: readonly string[] = ['cut', 'stitch', 'fold', 'dart'];
-
-function lines(piece: Piece, older: Under): Lines {
-  const under = older.map((pieces) => {
-    const before = pieces.find(({ id }) => id === piece.id);
-    const drawing = before ? pieceDrawing(before) : [];
-    return drawing.filter((mark) => mark.kind === 'stroke' && OUTLINES.includes(mark.line));
-  });
-  return { piece, marks: pieceDrawing(piece), under };
-}
-
-function placedBy({ piece, marks, under }: Lines, motion: Motion): PlacedPiece {
-  return { piece, motion, marks: movedMarks(marks, motion), under: under.map((one) => movedMarks(one, motion)) };
 }
 
 /** What is written on the pieces moved to where no join cuts through it. */
@@ -102,44 +66,8 @@ function withWordsWhole(sheet: TapedSheet): TapedSheet {
   return { placed, plan: { ...sheet.plan, ink: inkPlaces(drawingOf(placed)) } };
 }
 
-/** Everything drawn of pieces. */
-function drawingOf(placed: readonly PlacedPiece[]): readonly Mark[] {
-  const [only, ...others] = placed;
-  // The drawing of one piece alone is the very one that is remembered.
-  if (only && others.length === 0 && only.under.every((one) => one.length === 0)) return only.marks;
-  return placed.flatMap(({ marks, under }) => [...marks, ...under.flat()]);
-}
-
-function sheetOfOne(placed: PlacedPiece, sheets: SheetChoice): TapedSheet | undefined {
-  const plan = planPages(drawingOf([placed]), sheets);
-  return plan && { placed: [placed], plan };
-}
-
 function asDrawn(drawn: Lines, sheets: SheetChoice): TapedSheet | undefined {
   return sheetOfOne(placedBy(drawn, STAYS_PUT), sheets);
-}
-
-/** How much paper a sheet takes (mm²). */
-function paperOf({ plan }: TapedSheet): number {
-  const { width, height } = sheetOf(plan.paper);
-  return plan.pages.length * width * height;
-}
-
-/** A join over the whole width of a roll is as bad as so much more of it (mm). */
-const JOIN_COSTS = 300;
-
-/** What is to be kept small: of sheets that are all alike their number, of a roll its length and the joins. */
-function costOf(sheet: TapedSheet): number {
-  const { paper, pages } = sheet.plan;
-  const joins = paper.size === 'roll' ? (pages.length - 1) * sheetOf(paper).width * JOIN_COSTS : 0;
-  return paperOf(sheet) + joins;
-}
-
-/** A saving smaller than this share of one page is none (mm² over mm²): a roll may save a hair. */
-const WORTH_IT = 0.02;
-
-function isLess(a: number, b: number): boolean {
-  return a < b * (1 - WORTH_IT);
 }
 
 /** So many of the turns that look best are tried, and turns that are looked at stand so many degrees apart. */
@@ -166,6 +94,21 @@ function likelyTurns({ plan: { ink, window } }: TapedSheet, sheets: SheetChoice)
   });
   ranked.sort((a, b) => a.cells - b.cells || a.area - b.area);
   return [Math.PI / 2, ...ranked.slice(0, TURNS_TRIED).map(({ angle }) => angle)];
+}
+
+/** The pieces together in whichever way takes less paper. */
+function fewest(
+  alone: readonly TapedSheet[],
+  under: Under,
+  sheets: SheetChoice,
+  tell?: (share: number) => void,
+): readonly TapedSheet[] {
+  const one = together(alone, under, sheets, tell);
+  const other = sideBySide(alone, sheets, ({ placed: [first] }, angle) => {
+    if (!first) throw new Error('there is a piece on every sheet');
+    return placedBy(lines(first.piece, under), { angle, dx: 0, dy: 0 });
+  });
+  return isLess(sumOf(other), sumOf(one)) ? other : one;
 }
 
 /** Puts pieces on the pages of others as long as that takes less paper than pages of their own. */

@@ -3,7 +3,8 @@ import type { Words } from '../../core/drawing/drawing';
 import { pieceDrawing } from '../../core/drawing/piece-drawing';
 import { boxContains, growBox } from '../../core/geometry/bounds';
 import { inkPlaces } from '../../core/paper/page-plan';
-import { type TapedSheet, tapedSheets } from '../../core/paper/taped-sheets';
+import type { TapedSheet } from '../../core/paper/placed-piece';
+import { tapedSheets } from '../../core/paper/taped-sheets';
 import { A4, rectangle } from './pieces';
 
 const said = ({ placed }: TapedSheet): Words[] =>
