@@ -48,8 +48,14 @@ async function looksAsKept(page: Page, name: string): Promise<void> {
   const kept = name.toLowerCase().replaceAll(' ', '-');
   for (const colorScheme of ['light', 'dark'] as const) {
     await page.emulateMedia({ colorScheme });
-    // Whatever is still being done says so, and ends in three dots.
-    await expect(page.getByText(/\w…$/).filter({ visible: true })).toHaveCount(0, { timeout: 20_000 });
+    // Whatever is still being done says so, and ends in three dots; it may begin a moment after its room.
+    const busy = page.getByText(/\w…$/).filter({ visible: true });
+    await expect(async () => {
+      for (let look = 0; look < 3; look++) {
+        expect(await busy.count()).toBe(0);
+        await page.waitForTimeout(150);
+      }
+    }).toPass({ timeout: 20_000 });
     // A picture comes onto the table a moment after its room.
     await expect(() =>
       expect(page).toHaveScreenshot(`${kept}-${colorScheme}.png`, {

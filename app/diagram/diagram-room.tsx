@@ -10,6 +10,7 @@ import { diagramInHand, useTable } from '../state/table-store';
 import { Button } from '../ui/button';
 import { Choice } from '../ui/choice';
 import { RoomLayout } from '../ui/room-layout';
+import tableStyles from '../ui/room-table.module.css';
 import { hushNow } from '../ui/say';
 import { diagramWords as words } from '../words/diagram';
 import { bringIn, useBringingIn } from './bring-in';
@@ -70,14 +71,16 @@ function DiagramDesk({ garment, diagram }: DiagramDeskProps) {
     <RoomLayout
       tableFirst
       table={
-        <>
-          {other ? (
-            <OtherCanvas diagram={other} garment={garment} />
-          ) : (
-            <DiagramCanvas diagram={diagram} pictures={pictures} />
-          )}
+        <div className={tableStyles.table}>
           <OverTable diagramId={diagram.id} findings={findings} />
-        </>
+          <div className={tableStyles.canvas}>
+            {other ? (
+              <OtherCanvas diagram={other} garment={garment} />
+            ) : (
+              <DiagramCanvas diagram={diagram} pictures={pictures} />
+            )}
+          </div>
+        </div>
       }
       notebook={
         <>
@@ -101,10 +104,9 @@ interface OverTableProps {
 
 /** The same picture as the camera saw it, or laid flat, cleaned up or not; while a line is drawn, how to draw it. */
 function OverTable({ diagramId, findings }: OverTableProps) {
-  const { showing, drawing, held, matching } = useDesk();
+  const { showing, drawing, matching } = useDesk();
   const wrong = findings.filter(({ kind }) => kind === 'not-squared-up');
   const garment = useGarment((state) => state.garment);
-  if (held) return null;
   if (matching) {
     const other = garment?.diagrams.find(({ id }) => id === matching.otherId);
     const ask = matching.here
