@@ -1,6 +1,6 @@
-import { existsSync } from 'node:fs';
 import { type Browser, chromium } from '@playwright/test';
 import { build, preview } from 'vite';
+import { chromiumPath } from '../scripts/chromium-path';
 
 /** Builds the app, serves it on this machine and opens a browser on it; all of it is shut again afterwards. */
 export async function inBrowser<Result>(measure: (browser: Browser, url: string) => Promise<Result>): Promise<Result> {
@@ -8,9 +8,8 @@ export async function inBrowser<Result>(measure: (browser: Browser, url: string)
   process.env.NODE_ENV = 'production';
   await build({ logLevel: 'error' });
   const server = await preview({ logLevel: 'error', preview: { host: '127.0.0.1', port: 4191 } });
-  const path = process.env.CHROMIUM_PATH ?? (existsSync('/usr/bin/chromium') ? '/usr/bin/chromium' : undefined);
   const browser = await chromium.launch({
-    ...(path ? { executablePath: path } : {}),
+    executablePath: chromiumPath(),
     args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking'],
   });
   try {

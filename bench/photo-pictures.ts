@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { chromium } from '@playwright/test';
 import type { Point } from '../core/geometry/point';
 import { type Grey, greyOf } from '../core/picture/grey';
+import { chromiumPath } from '../scripts/chromium-path';
 
 /** Where real pictures are looked for unless another folder is named, beside the project. */
 export const PICTURES_BESIDE = '../shared/data/diagrams';
@@ -36,8 +37,7 @@ export async function markedPictures(folder: string): Promise<MarkedPicture[]> {
 
 /** Picture files as Chromium decodes them, not turned. */
 export async function greysOf(files: readonly string[]): Promise<Grey[]> {
-  const path = process.env.CHROMIUM_PATH ?? (existsSync('/usr/bin/chromium') ? '/usr/bin/chromium' : undefined);
-  const browser = await chromium.launch({ ...(path ? { executablePath: path } : {}), args: ['--no-sandbox'] });
+  const browser = await chromium.launch({ executablePath: chromiumPath(), args: ['--no-sandbox'] });
   const page = await browser.newPage();
   const greys: Grey[] = [];
   for (const file of files) {

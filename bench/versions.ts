@@ -1,8 +1,8 @@
-import { existsSync } from 'node:fs';
 import { type BrowserContext, chromium, type Page } from '@playwright/test';
 import { build, preview } from 'vite';
 import { type Project, writeProject } from '../app/storage/project-file';
 import { garmentOfVersion } from '../core/garment/version';
+import { chromiumPath } from '../scripts/chromium-path';
 import type { Figure } from './figure';
 import { longHistory } from './long-history';
 import { quantile, timesOf } from './timing';
@@ -26,9 +26,8 @@ export async function versionsFigures(): Promise<Figure[]> {
   const server = await preview({ logLevel: 'error', preview: { host: '127.0.0.1', port: 4188 } });
   // Where that port is taken, it is another.
   const address = server.resolvedUrls?.local[0] ?? '';
-  const path = process.env.CHROMIUM_PATH ?? (existsSync('/usr/bin/chromium') ? '/usr/bin/chromium' : undefined);
   const browser = await chromium.launch({
-    ...(path ? { executablePath: path } : {}),
+    executablePath: chromiumPath(),
     args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking'],
   });
   const alone = await opening(await browser.newContext(), address, { garment, versions: [], photos: [] });

@@ -1,22 +1,7 @@
 import { expect, test } from '@playwright/test';
-import { goTo } from './room';
+import { goTo, ROOMS } from './room';
 import { staticHost } from './static-host';
 import { listenForTrouble } from './trouble';
-
-const ROOMS = [
-  'Wearer',
-  'Diagram',
-  'Draft',
-  'Reshape',
-  'Seams',
-  'Fit',
-  'Mock-up',
-  'Versions',
-  'Compare',
-  'Cloth',
-  'Paper',
-  'Before you cut',
-];
 
 test('served from a folder of any host, it starts cold in every room when the host is gone, and breaks no policy', async ({
   context,

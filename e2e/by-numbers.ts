@@ -1,15 +1,9 @@
 import type { Page } from '@playwright/test';
-import {
-  lindenCorners,
-  lindenCornersInPhoto,
-  lindenFrame,
-  lindenFrameInPhoto,
-  lindenHemThrough,
-  lindenSideThrough,
-} from '../app/demo/linden-panel';
+import { lindenCornersInPhoto, lindenFrameInPhoto } from '../app/demo/linden-panel';
 import type { Point } from '../core/geometry/point';
 import { inches } from '../core/units/inch';
 import type { Hand } from './by-hand';
+import { lindenTrace } from './linden-truth';
 import type { OnTheTable } from './whole-job';
 
 /** What is done on the picture and on the table, done in the fields beside them. */
@@ -48,19 +42,11 @@ export function byNumbers(page: Page, hand: Hand): OnTheTable {
     async trace() {
       const put = async (place: Point, kind: RegExp) => {
         await hand.choose(page.getByRole('radio', { name: kind }));
-        // The table begins at the corner of the frame.
-        const [corner] = lindenFrame;
-        await hand.write(notebook.getByLabel('Across', { exact: true }), `${(place.x - corner.x) / inches(1)}`);
-        await hand.write(notebook.getByLabel('Down', { exact: true }), `${(place.y - corner.y) / inches(1)}`);
+        await hand.write(notebook.getByLabel('Across', { exact: true }), `${place.x / inches(1)}`);
+        await hand.write(notebook.getByLabel('Down', { exact: true }), `${place.y / inches(1)}`);
         await hand.press(notebook.getByRole('button', { name: 'Put it down' }));
       };
-      const [a, b, c, d] = lindenCorners;
-      await put(a, /Corner/);
-      await put(b, /Corner/);
-      for (const point of lindenSideThrough) await put(point, /Along a curve/);
-      await put(c, /Corner/);
-      for (const point of lindenHemThrough) await put(point, /Along a curve/);
-      await put(d, /Corner/);
+      for (const { at, kind } of lindenTrace()) await put(at, kind);
       await hand.press(page.getByRole('button', { name: 'Done' }));
     },
   };

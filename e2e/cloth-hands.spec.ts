@@ -1,24 +1,11 @@
-import { expect, type Page, test } from '@playwright/test';
+import { expect, test } from '@playwright/test';
 import { layStanding } from '../core/cloth/lay-standing';
 import { inches } from '../core/units/inch';
 import { fittedCanvas } from './canvas';
+import { layAll, notebook, strip, write } from './cloth-room';
 import { openDemo } from './demo';
 import { goTo, savedGarment } from './room';
 import { listenForTrouble } from './trouble';
-
-const notebook = (page: Page) => page.getByRole('complementary', { name: 'Notebook' });
-const strip = (page: Page) => page.getByRole('region', { name: 'The lay' });
-
-async function write(page: Page, label: string, value: string): Promise<void> {
-  const field = notebook(page).getByLabel(label, { exact: true }).first();
-  await field.fill(value);
-  await field.press('Enter');
-}
-
-async function layAll(page: Page): Promise<void> {
-  await strip(page).getByRole('button', { name: /^Lay/ }).click();
-  await expect(strip(page).getByRole('button', { name: /^Lay (again|the rest)/ })).toBeVisible({ timeout: 40_000 });
-}
 
 test('a piece is chosen, moved, turned and pinned by keys alone, and each time its place is said', async ({ page }) => {
   await openDemo(page);

@@ -4,29 +4,9 @@ import { layStanding } from '../core/cloth/lay-standing';
 import { inches } from '../core/units/inch';
 import { readLength } from '../core/units/read-length';
 import { wrongs } from '../tests/cloth/seen-from-outside';
-import { openDemo } from './demo';
-import { goTo, savedGarment } from './room';
+import { layAll, notebook, strip, withCloth, write } from './cloth-room';
+import { savedGarment } from './room';
 import { listenForTrouble } from './trouble';
-
-const notebook = (page: Page) => page.getByRole('complementary', { name: 'Notebook' });
-const strip = (page: Page) => page.getByRole('region', { name: 'The lay' });
-
-async function write(page: Page, label: string, value: string): Promise<void> {
-  const field = notebook(page).getByLabel(label, { exact: true }).first();
-  await field.fill(value);
-  await field.press('Enter');
-}
-
-async function withCloth(page: Page, width: string): Promise<void> {
-  await openDemo(page);
-  await goTo(page, 'Cloth');
-  await write(page, 'Width, selvedges counted', `${width} in`);
-}
-
-async function layAll(page: Page): Promise<void> {
-  await strip(page).getByRole('button', { name: /^Lay/ }).click();
-  await expect(strip(page).getByRole('button', { name: /^Lay (again|the rest)/ })).toBeVisible({ timeout: 40_000 });
-}
 
 /** The cloth of a name as it is kept, and everything wrong with its lay as it comes off the roll. */
 async function clothKept(page: Page, name?: string) {

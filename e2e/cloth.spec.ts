@@ -6,34 +6,14 @@ import { layStanding } from '../core/cloth/lay-standing';
 import { inches } from '../core/units/inch';
 import { readLength } from '../core/units/read-length';
 import { drag, fittedCanvas } from './canvas';
+import { layAll, notebook, strip, withCloth, write } from './cloth-room';
 import { openDemo } from './demo';
 import { openToAll } from './open-to-all';
 import { readLay } from './read-lay';
 import { goTo, savedGarment } from './room';
 import { listenForTrouble } from './trouble';
 
-const notebook = (page: Page) => page.getByRole('complementary', { name: 'Notebook' });
-const strip = (page: Page) => page.getByRole('region', { name: 'The lay' });
 const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name });
-
-async function write(page: Page, label: string, value: string): Promise<void> {
-  const field = notebook(page).getByLabel(label, { exact: true }).first();
-  await field.fill(value);
-  await field.press('Enter');
-}
-
-/** The demo garment on cloth as wide as said; two yards and a half of it are at hand. */
-async function withCloth(page: Page, width: string): Promise<void> {
-  await openDemo(page);
-  await goTo(page, 'Cloth');
-  await write(page, 'Width, selvedges counted', `${width} in`);
-}
-
-/** Lays until the time is up, or no lay can be shorter. */
-async function layAll(page: Page): Promise<void> {
-  await strip(page).getByRole('button', { name: /^Lay/ }).click();
-  await expect(strip(page).getByRole('button', { name: /^Lay (again|the rest)/ })).toBeVisible({ timeout: 30_000 });
-}
 
 test('the demo garment is laid straight and on the bias, compared, pinned, laid round the pin and printed', async ({
   page,

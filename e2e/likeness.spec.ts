@@ -1,6 +1,6 @@
 import { expect, type Page, test } from '@playwright/test';
 import { openDemo } from './demo';
-import { goTo } from './room';
+import { goTo, ROOMS } from './room';
 
 /**
  * How each room looks, by day and by night, on a laptop, a tablet and a phone, beside the picture kept of it. The pictures
@@ -14,21 +14,6 @@ const SIZES = {
   tablet: { width: 1024, height: 768 },
   phone: { width: 390, height: 844 },
 } as const;
-
-const ROOMS = [
-  'Wearer',
-  'Diagram',
-  'Draft',
-  'Reshape',
-  'Seams',
-  'Fit',
-  'Mock-up',
-  'Versions',
-  'Compare',
-  'Cloth',
-  'Paper',
-  'Before you cut',
-] as const;
 
 for (const [size, viewport] of Object.entries(SIZES)) {
   test(`every room looks as it should on a ${size}`, async ({ page }) => {

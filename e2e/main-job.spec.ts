@@ -1,21 +1,14 @@
 import { expect, test } from '@playwright/test';
-import {
-  lindenCorners,
-  lindenCornersInPhoto,
-  lindenFrame,
-  lindenFrameInPhoto,
-  lindenHemThrough,
-  lindenPhotoSize,
-  lindenSideThrough,
-} from '../app/demo/linden-panel';
+import { lindenCornersInPhoto, lindenFrame, lindenFrameInPhoto, lindenPhotoSize } from '../app/demo/linden-panel';
 import { outlineOf } from '../core/garment/outline';
 import { flattenPath } from '../core/geometry/flatten';
 import { nearestOnPath } from '../core/geometry/path';
 import { inches } from '../core/units/inch';
 import { drag, fittedCanvas, wholePixel } from './canvas';
-import { lindenTruth } from './linden-truth';
+import { lindenTrace, lindenTruth } from './linden-truth';
 import { readPages } from './read-pages';
 import { goTo, savedGarment } from './room';
+import { MEASURES } from './whole-job';
 
 /** The whole job once, with mouse and keyboard, from the picture to the pages; the shape is known, for it is our drawing. */
 test('from the picture to full-size pages, within a sixteenth of an inch of the truth', async ({ page }) => {
@@ -29,13 +22,7 @@ test('from the picture to full-size pages, within a sixteenth of an inch of the 
 
   await test.step('measure the wearer', async () => {
     await goTo(page, 'Wearer');
-    for (const [label, value] of [
-      ['Waist', '28'],
-      ['High hip', '34 1/2'],
-      ['Hip', '38'],
-      ['Waist to hip', '8'],
-      ['Waist to knee', '23'],
-    ] as const) {
+    for (const [label, value] of MEASURES) {
       const field = page.getByLabel(label, { exact: true });
       await field.fill(value);
       await field.press('Enter');
@@ -123,25 +110,15 @@ test('from the picture to full-size pages, within a sixteenth of an inch of the 
 
   await test.step('trace the panel over the printed lines', async () => {
     await goTo(page, 'Draft');
-    // The squared picture begins at the corner of the frame; so does the table.
-    const shift = { x: -lindenFrame[0].x, y: -lindenFrame[0].y };
-    const onTable = ({ x, y }: { x: number; y: number }) => ({ x: x + shift.x, y: y + shift.y });
     const frame = { minX: 0, minY: 0, maxX: inches(24), maxY: inches(36) };
     await page.getByRole('radio', { name: 'Trace a piece' }).check();
     await page.getByLabel('Snap to the squares').uncheck();
     const seen = await fittedCanvas(page, frame);
-    const [a, b, c, d] = lindenCorners;
-    const press = async (place: { x: number; y: number }, kind: 'Corner' | 'Along a curve') => {
-      await page.getByRole('radio', { name: new RegExp(kind) }).check();
-      const at = wholePixel(seen(onTable(place)));
-      await page.mouse.click(at.x, at.y);
-    };
-    await press(a, 'Corner');
-    await press(b, 'Corner');
-    for (const point of lindenSideThrough) await press(point, 'Along a curve');
-    await press(c, 'Corner');
-    for (const point of lindenHemThrough) await press(point, 'Along a curve');
-    await press(d, 'Corner');
+    for (const { at, kind } of lindenTrace()) {
+      await page.getByRole('radio', { name: kind }).check();
+      const { x, y } = wholePixel(seen(at));
+      await page.mouse.click(x, y);
+    }
     await page.getByRole('button', { name: 'Done' }).click();
   });
 

@@ -3,6 +3,22 @@ import type { Page } from '@playwright/test';
 import { readProject } from '../app/storage/project-file';
 import type { Garment } from '../core/garment/garment';
 
+/** The rooms of an open garment, as the tape names them, in its order. */
+export const ROOMS = [
+  'Wearer',
+  'Diagram',
+  'Draft',
+  'Reshape',
+  'Seams',
+  'Fit',
+  'Mock-up',
+  'Versions',
+  'Compare',
+  'Cloth',
+  'Paper',
+  'Before you cut',
+] as const;
+
 /** Goes to a room by its place on the tape. */
 export async function goTo(page: Page, room: string): Promise<void> {
   await page.getByRole('navigation').getByRole('button', { name: room }).click();

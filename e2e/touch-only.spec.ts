@@ -1,18 +1,11 @@
 import { expect, test } from '@playwright/test';
-import {
-  lindenCorners,
-  lindenCornersInPhoto,
-  lindenFrame,
-  lindenFrameInPhoto,
-  lindenHemThrough,
-  lindenPhotoSize,
-  lindenSideThrough,
-} from '../app/demo/linden-panel';
+import { lindenCornersInPhoto, lindenFrameInPhoto, lindenPhotoSize } from '../app/demo/linden-panel';
 import type { Point } from '../core/geometry/point';
 import { inches } from '../core/units/inch';
 import { byTouch } from './by-hand';
 import { fittedCanvas, wholePixel } from './canvas';
 import { type Fingers, fingersOn } from './fingers';
+import { lindenTrace } from './linden-truth';
 import { wholeJob } from './whole-job';
 
 const PHOTO = { minX: 0, minY: 0, maxX: lindenPhotoSize.widthPx, maxY: lindenPhotoSize.heightPx };
@@ -45,18 +38,10 @@ test('the whole job by fingers alone, from the picture to the pages and the file
       const seen = await fittedCanvas(page, { minX: 0, minY: 0, maxX: inches(24), maxY: inches(36) });
       const put = async (place: Point, kind: RegExp) => {
         await hand.choose(page.getByRole('radio', { name: kind }));
-        // The table begins at the corner of the frame.
-        const [corner] = lindenFrame;
-        const at = wholePixel(seen({ x: place.x - corner.x, y: place.y - corner.y }));
+        const at = wholePixel(seen(place));
         await page.touchscreen.tap(at.x, at.y);
       };
-      const [a, b, c, d] = lindenCorners;
-      await put(a, /Corner/);
-      await put(b, /Corner/);
-      for (const point of lindenSideThrough) await put(point, /Along a curve/);
-      await put(c, /Corner/);
-      for (const point of lindenHemThrough) await put(point, /Along a curve/);
-      await put(d, /Corner/);
+      for (const { at, kind } of lindenTrace()) await put(at, kind);
       await hand.press(page.getByRole('button', { name: 'Done' }));
     },
   });

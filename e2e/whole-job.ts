@@ -8,6 +8,15 @@ import { nearestOnPath } from '../core/geometry/path';
 import type { Hand } from './by-hand';
 import { lindenTruth } from './linden-truth';
 
+/** The wearer's measures, by their labels, in inches. */
+export const MEASURES = [
+  ['Waist', '28'],
+  ['High hip', '34 1/2'],
+  ['Hip', '38'],
+  ['Waist to hip', '8'],
+  ['Waist to knee', '23'],
+] as const;
+
 /** What is done on the picture and on the table itself, where hands and keys differ most. */
 export interface OnTheTable {
   /** Puts the four corners onto the printed frame. */
@@ -42,14 +51,7 @@ export async function wholeJob(page: Page, hand: Hand, table: OnTheTable): Promi
 
   await test.step('measure the wearer', async () => {
     await goTo('Wearer');
-    for (const [label, value] of [
-      ['Waist', '28'],
-      ['High hip', '34 1/2'],
-      ['Hip', '38'],
-      ['Waist to hip', '8'],
-      ['Waist to knee', '23'],
-    ] as const)
-      await hand.write(page.getByLabel(label, { exact: true }), value);
+    for (const [label, value] of MEASURES) await hand.write(page.getByLabel(label, { exact: true }), value);
   });
 
   await test.step('square the picture up and give a known length', async () => {

@@ -1,5 +1,6 @@
 // Draws the demo's picture, public/demo/linden-plate.jpg: a page of a booklet of our own making, photographed askew.
 // Run with: node scripts/run.mjs scripts/draw-demo.ts (needs a Chromium; the picture itself is in the repository).
+
 import { writeFileSync } from 'node:fs';
 import { chromium } from '@playwright/test';
 import {
@@ -15,6 +16,7 @@ import { homographyFrom } from '../core/geometry/projective';
 import type { Cubic } from '../core/geometry/segment';
 import { splineThrough } from '../core/geometry/spline';
 import { inches } from '../core/units/inch';
+import { chromiumPath } from './chromium-path';
 
 /** CSS pixels of the flat page to one full-size inch; near the scale of the photo, so that nothing is blurred twice. */
 const PX_PER_INCH = 50;
@@ -62,7 +64,7 @@ export async function main(): Promise<number> {
     <div style="position:absolute;inset:0;background:radial-gradient(circle at 25% 20%,#fff6 0,#fff0 45%,#2c1c0a55 100%)"></div></body>`;
 
   const browser = await chromium.launch({
-    ...(process.env.CHROMIUM_PATH ? { executablePath: process.env.CHROMIUM_PATH } : {}),
+    executablePath: chromiumPath(),
     args: ['--no-sandbox', '--disable-gpu'],
   });
   const tab = await browser.newPage({ viewport: { width: widthPx, height: heightPx } });

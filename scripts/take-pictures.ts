@@ -1,36 +1,25 @@
 // Takes the README's picture of each room from the demo garment: node scripts/run.mjs scripts/take-pictures.ts
 // Needs a build in dist (npm run build) and a Chromium.
-import { existsSync, mkdirSync } from 'node:fs';
+
+import { mkdirSync } from 'node:fs';
 import { chromium } from '@playwright/test';
 import { preview } from 'vite';
+import { shellWords } from '../app/words/en/shell';
+import { chromiumPath } from './chromium-path';
 
-const rooms = {
-  wearer: 'Wearer',
-  diagram: 'Diagram',
-  draft: 'Draft',
-  reshape: 'Reshape',
-  seams: 'Seams',
-  fit: 'Fit',
-  mockup: 'Mock-up',
-  versions: 'Versions',
-  compare: 'Compare',
-  cloth: 'Cloth',
-  paper: 'Paper',
-  check: 'Before you cut',
-};
 const FOLDER = 'e2e/pictures';
 
 export async function main(): Promise<number> {
   mkdirSync(FOLDER, { recursive: true });
   const server = await preview({ logLevel: 'error', preview: { host: '127.0.0.1', port: 4189 } });
-  const path = process.env.CHROMIUM_PATH ?? (existsSync('/usr/bin/chromium') ? '/usr/bin/chromium' : undefined);
   const browser = await chromium.launch({
-    ...(path ? { executablePath: path } : {}),
+    executablePath: chromiumPath(),
     args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking'],
   });
   const page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
   await page.goto(`${server.resolvedUrls?.local[0]}#demo`);
   await page.getByRole('navigation').waitFor();
+  const { shelf: _, ...rooms } = shellWords.rooms;
   for (const [file, name] of Object.entries(rooms)) {
     await page.getByRole('navigation').getByRole('button', { name }).click();
     if (file === 'draft')

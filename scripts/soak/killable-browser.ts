@@ -1,17 +1,11 @@
 import { type ChildProcess, spawn } from 'node:child_process';
-import { existsSync } from 'node:fs';
 import { type Browser, chromium, type Page } from '@playwright/test';
+import { chromiumPath } from '../chromium-path';
 
 export interface KillableBrowser {
   readonly page: Page;
   /** Ends the browser and every process of it at once, as a power cut or an overfull memory would. */
   kill(): Promise<void>;
-}
-
-/** The Chromium named by CHROMIUM_PATH, the system's, or else Playwright's own. */
-export function chromiumPath(): string {
-  const debian = '/usr/bin/chromium';
-  return process.env.CHROMIUM_PATH || (existsSync(debian) ? debian : chromium.executablePath());
 }
 
 /** A Chromium that keeps its profile in `profile`, in a process group of its own. */

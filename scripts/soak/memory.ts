@@ -1,7 +1,7 @@
 import { chromium, type Page } from '@playwright/test';
 import { preview } from 'vite';
 import { seededRandom } from '../../core/cloth/seeded-random';
-import { chromiumPath } from './killable-browser';
+import { chromiumPath } from '../chromium-path';
 
 /** Edits between two readings of the heap. */
 const EVERY = 250;
