@@ -54,7 +54,7 @@ export const blockWords: Said<typeof english.blockWords> = {
   sources: {
     'plain-skirt': 'Abnäher verteilt, wie es üblich ist; die Taille nach dem Kegel des Körpers.',
     'two-dart-skirt':
-      'WikiEducator, Handout for drafting skirt block. Seine Zugabe steckt darin: 2,4 cm an der Taille, 5 cm an der Hüfte.',
+      'WikiEducator, Handout for drafting skirt block. Ihre Mehrweite steckt darin: 2,4 cm an der Taille, 5 cm an der Hüfte.',
     'gored-skirt': 'Zwei Kegel, Taille bis Hüfte und Hüfte bis Saum.',
     'shared-gores': 'Regeln, gedruckt 1911 bis 1916; welche, steht unten.',
     'five-gored-underskirt':
@@ -89,7 +89,7 @@ export const blockWords: Said<typeof english.blockWords> = {
       'across-too-wide': 'Rücken- oder vordere Breite ist zu groß für diese Brust. Miss beides noch einmal.',
       'bust-below-waist': 'Die Brust kann nicht unter der Taille liegen. Sieh Brusttiefe und Taillenlängen an.',
       'armhole-too-shallow': 'Zwischen Schulter und Achsel bleibt kein Armloch. Sieh Taillenlängen und Brust an.',
-      'dart-too-wide': 'Es müsste so viel in die Abnäher, dass sie sich treffen. Gib an der Taille mehr Zugabe.',
+      'dart-too-wide': 'Es müsste so viel in die Abnäher, dass sie sich treffen. Gib der Taille mehr Weite.',
       'waist-too-wide': 'Die Taille ist zu weit für das Bein dieses Entwurfs.',
       'side-too-short': 'Die Seite ist zu kurz für diesen Entwurf.',
       'hip-below-hem': 'Der Saum muss unter der Hüfte liegen.',
@@ -131,9 +131,9 @@ export const blockWords: Said<typeof english.blockWords> = {
   length: 'Länge, Taille bis Saum',
   hem: 'Saum, ringsum',
   gores: 'Wie viele Bahnen',
-  easeWaist: 'Zugabe an der Taille',
-  easeHip: 'Zugabe an der Hüfte',
-  easeBust: 'Zugabe an der Brust',
+  easeWaist: 'Mehrweite an der Taille',
+  easeHip: 'Mehrweite an der Hüfte',
+  easeBust: 'Mehrweite an der Brust',
   rule: 'Regel',
   hemTaken: 'Der Saum der gedruckten Bahnen',
   hemTakens: { 'as-asked': 'wie gewünscht', 'as-printed': 'wie gedruckt' },

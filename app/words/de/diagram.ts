@@ -212,7 +212,7 @@ export const diagramWords: Said<typeof english.diagramWords> = {
     fullSize: 'In Originalgröße',
     part: 'Dieser Teil',
     ofThe: 'von',
-    ease: 'und Zugabe',
+    ease: 'und Mehrweite',
     take: 'Übernehmen',
     shares: {
       '1/1': 'das Ganze',

@@ -7,8 +7,8 @@ const girth = {
   waist: 'Taille',
   highHip: 'Hohe Hüfte',
   hip: 'Hüfte',
-  bust: 'Oberweite',
-  chest: 'Brust',
+  bust: 'Brust',
+  chest: 'Oberbrust',
   underbust: 'Unterbrust',
   neck: 'Hals',
   upperArm: 'Oberarm',
@@ -24,8 +24,8 @@ const easeSources: Readonly<Record<EasedGarment, string>> = {
     'Burton, School Sewing Based on Home Problems; The Perfect Dressmaking System (1914); Butterick, The New Dressmaker (1921): an der Taille keine, und die Hüfte wird schon locker gemessen.',
   underskirt: 'Allgemein üblich. Eine gekräuselte oder gezogene Taille braucht keine.',
   slip: 'Allgemein üblich.',
-  bodice: `Oberweite, Taille und Hüfte: ${washington}. Brust: allgemein üblich.`,
-  dress: `Oberweite, Taille und Hüfte: ${washington}. Brust und hohe Hüfte: allgemein üblich.`,
+  bodice: `Brust, Taille und Hüfte: ${washington}. Oberbrust: allgemein üblich.`,
+  dress: `Brust, Taille und Hüfte: ${washington}. Oberbrust und hohe Hüfte: allgemein üblich.`,
 };
 
 export const fitWords: Said<typeof english.fitWords> = {

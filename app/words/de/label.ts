@@ -22,8 +22,8 @@ export const labelCardWords: Said<typeof english.labelCardWords> = {
 const MAIN = {
   waist: 'Taille',
   hip: 'Hüfte',
-  bust: 'Oberweite',
-  chest: 'Brust',
+  bust: 'Brust',
+  chest: 'Oberbrust',
   waistToHip: 'Hüfttiefe',
   waistToFloorFront: 'Taille bis Boden vorn',
 } as const;

@@ -94,7 +94,7 @@ export const takeUpWords: Said<typeof english.takeUpWords> = {
   level: 'Höhe',
   pieces: 'Schnittteile',
   body: 'Ihr Körper',
-  wanted: 'Mit Zugabe',
+  wanted: 'Mit Mehrweite',
   overShort: 'Zu viel oder zu wenig',
   unknown: '–',
   notTaped: (field) => `${field} nicht gemessen`,
