@@ -12,25 +12,7 @@ import { furthestOff } from '../tests/picture/drawn-page';
 import { type ReadPicture, type TracedOutline, tracedByInk } from '../tests/picture/ink-traced';
 import type { Figure } from './figure';
 import { greysOf, PICTURES_BESIDE } from './photo-pictures';
-
-/** One outline on each picture, by the names of its corners in `diagrams.json`; D11 needs a press in its armhole. */
-const OUTLINES: Readonly<Record<string, string>> = {
-  D01: 'bk_top t12 b32 b42',
-  D02: 'p1TL p1TR p1BR p1BL',
-  D03: 'fold_waist front_waist crotch leg_top leg_hem BL',
-  D04: 'l2top v6top v6bot l2bot',
-  D06: 'A_TL A_TR A_BR A_BL',
-  D07: 'P2a P2b P2c P2d',
-  D08: 'P2a P2b P2c P2d',
-  D10: 'G1a G1b G1c G1d',
-  D11: 'f_neckCF f_neckSh f_sh f_chest f_ua f_hem fBL',
-  D12: 'B C F G Z A',
-  D14: 'TL TR BR BL',
-  D16: 'topR sleeveTR sleeveBR underarmR hemR tipL',
-  D17: 'TL TR BR BL',
-  D18: 'TL TR BR BL',
-  D19: 't3TL t3TR t3BR t3BL',
-};
+import { type ChosenOutline, OUTLINES } from './traced-outlines';
 
 interface Entry {
   readonly id: string;
@@ -50,27 +32,42 @@ export async function tracedFigures(args: readonly string[]): Promise<Figure[]> 
     console.error(`Nothing is measured: there is no ${list} (name a folder by --pictures).`);
     return [];
   }
-  const entries = (JSON.parse(readFileSync(list, 'utf8')) as readonly Entry[]).filter(({ id }) => OUTLINES[id]);
-  const greys = await greysOf(entries.map(({ file }) => join(folder, file)));
-  const figures = entries.flatMap((entry, k): Figure[] => {
-    const counted = presses(greys[k] as Grey, cornersIn(entry));
-    if (!counted) console.error(`not traced: ${entry.file}`);
-    return counted ? [figureOf(`presses_${entry.id}`, counted)] : [];
+  const entries = JSON.parse(readFileSync(list, 'utf8')) as readonly Entry[];
+  const chosen = OUTLINES.flatMap((outline) => chosenIn(outline, entries));
+  const greys = await greysOf(chosen.map(({ file }) => join(folder, file)));
+  const figures = chosen.flatMap(({ id, file, corners }, k): Figure[] => {
+    const counted = presses(greys[k] as Grey, corners);
+    if (!counted) console.error(`not traced: ${file}`);
+    return counted ? [figureOf(`presses_${id}`, counted)] : [];
   });
   const sum = (of: (figure: Figure) => number) => figures.reduce((total, figure) => total + of(figure), 0);
   const all = { byInk: sum(({ value }) => value), byHand: sum(({ baseline = 0 }) => baseline) };
-  return [...figures, figureOf('presses_all', all), { name: 'pictures', value: figures.length, unit: '' }];
+  return [
+    ...figures,
+    figureOf('presses_all', all),
+    {
+      name: 'pictures',
+      value: figures.length,
+      unit: '',
+      baseline: chosen.length,
+      ratio: figures.length / chosen.length,
+    },
+  ];
 }
 
 function figureOf(name: string, { byInk, byHand }: { readonly byInk: number; readonly byHand: number }): Figure {
   return { name, value: byInk, unit: 'presses', baseline: byHand, ratio: byInk / byHand };
 }
 
-function cornersIn({ id, px_points }: Entry): Point[] {
-  return (OUTLINES[id] as string).split(' ').map((name) => {
-    const [x, y] = px_points[name] as readonly [number, number];
-    return { x, y };
-  });
+/** The file of an outline and where its corners lie in it; nothing where the list lacks it. */
+function chosenIn(outline: ChosenOutline, entries: readonly Entry[]) {
+  const at = ([x, y]: readonly [number, number]): Point => ({ x, y });
+  const { id } = outline;
+  if ('places' in outline) return [{ id, file: outline.file, corners: outline.places.map(at) }];
+  const entry = entries.find((each) => each.id === id);
+  if (!entry) return [];
+  const corners = outline.corners.split(' ').map((name) => at(entry.px_points[name] as readonly [number, number]));
+  return [{ id, file: entry.file, corners }];
 }
 
 function presses(grey: Grey, corners: readonly Point[]) {

@@ -32,6 +32,10 @@ test('served from a folder of any host, it starts cold in every room when the ho
   });
   expect(manifest).toMatchObject({ display: 'standalone', start_url: '.' });
   for (const { src } of manifest.icons) expect((await first.request.get(host.address + src)).status()).toBe(200);
+  const devtools = await context.newCDPSession(first);
+  const { installabilityErrors } = await devtools.send('Page.getInstallabilityErrors');
+  // A test's browser keeps nothing, and that alone may stand against installing it.
+  expect(installabilityErrors.filter(({ errorId }) => errorId !== 'in-incognito')).toEqual([]);
   await first.close();
   await host.stop();
 

@@ -16,7 +16,8 @@ export function pictureFile(name: string, { width, height, data }: Grey) {
   return { name, mimeType: 'image/png', buffer };
 }
 
-function chunk(kind: string, data: Buffer = Buffer.alloc(0)): Buffer {
+/** A chunk of a PNG file. */
+export function chunk(kind: string, data: Buffer = Buffer.alloc(0)): Buffer {
   const body = Buffer.concat([Buffer.from(kind, 'latin1'), data]);
   const framed = Buffer.alloc(body.length + 8);
   framed.writeUInt32BE(data.length, 0);

@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { expect, type Page, test } from '@playwright/test';
 import { openDemo } from './demo';
+import { chunk } from './drawn-picture';
 import { goTo, savedGarment } from './room';
 import { listenForTrouble } from './trouble';
 
@@ -38,6 +39,42 @@ test('every kind of picture comes in upright and in its colours', async ({ page 
   }
   // The test itself reads the canvas over and over, which the browser remarks on.
   expect(trouble.filter((line) => !line.includes('willReadFrequently'))).toEqual([]);
+});
+
+/** An EXIF entry that asks for a quarter turn clockwise: tag 0x0112 of TIFF 6.0 with the value 6. */
+const QUARTER_TURN = Buffer.from('4d4d002a00000008000101120003000000010006000000000000', 'hex');
+
+test('a WebP and a PNG are turned as their EXIF entry asks', async ({ page }) => {
+  await openDemo(page);
+  await goTo(page, 'Diagram');
+  const webp = await readFile('e2e/formats/plate.webp');
+  const png = await readFile('e2e/formats/sixteen-bit.png');
+  const part = (name: string, body: Buffer) => {
+    const head = Buffer.alloc(8);
+    head.write(name, 'latin1');
+    head.writeUInt32LE(body.length, 4);
+    return Buffer.concat([head, body]);
+  };
+  // 360 by 480, less one each, in three bytes; the flag says that an EXIF part follows.
+  const size = part('VP8X', Buffer.from([8, 0, 0, 0, 0x67, 1, 0, 0xdf, 1, 0]));
+  const body = Buffer.concat([Buffer.from('WEBP'), size, webp.subarray(12), part('EXIF', QUARTER_TURN)]);
+  const files = [
+    { name: 'turned.webp', mimeType: 'image/webp', buffer: part('RIFF', body), size: '480 by 360' },
+    {
+      name: 'turned.png',
+      mimeType: 'image/png',
+      buffer: Buffer.concat([png.subarray(0, 33), chunk('eXIf', QUARTER_TURN), png.subarray(33)]),
+      size: '240 by 180',
+    },
+  ];
+  for (const { size, ...file } of files) {
+    await add(page).setInputFiles(file);
+    await expect(status(page)).toContainText(`${size} pixels`, { timeout: 20_000 });
+    await page.getByRole('button', { name: 'Show everything' }).click();
+    // What stood at the upper right stands at the lower right.
+    await expect.poll(() => violetOf(page), file.name).toEqual({ right: true, above: false });
+    await page.getByRole('button', { name: 'Undo: bring in a diagram' }).click();
+  }
 });
 
 test('a scan of two colours brings its scale along as a known length', async ({ page }) => {

@@ -155,6 +155,64 @@ test('two halves over a gutter are laid together by three places, seen as one, t
   expect(trouble).toEqual([]);
 });
 
+test('an outline that goes on over the gutter is followed in one half and then in the other', async ({ page }) => {
+  await twoPictures(page);
+  await page.getByLabel('It goes on from').selectOption({ label: 'left' });
+  for (const cross of crosses) {
+    await page.getByRole('button', { name: 'Give a matching place' }).click();
+    await pressAt(page, inSecond(cross));
+    await expect(page.getByText('Now press on the same place in left.')).toBeVisible();
+    await pressAt(page, cross);
+  }
+  const { garment } = await savedGarment(page);
+  const { diagram: first, map: sheetMap } = mapOf(garment, 'left');
+  await goTo(page, 'Draft');
+  await page.getByRole('radio', { name: 'Trace a piece' }).check();
+  await page.getByLabel('Follow the printed line').check();
+  const pictures = page.getByLabel('Picture in hand');
+  const boxes = halvesOf(garment.diagrams, first.id).map(({ name }) => boxAround(mapOf(garment, name).map, 0));
+  const pieces = garment.pieces.map((piece) => pathBounds(outlineOf(piece).whole));
+  const seen = await fittedCanvas(page, [...boxes, ...pieces].reduce(unionBox));
+  const press = async (place: Point, count: number) => {
+    const { x, y } = wholePixel(seen(photoToTable(sheetMap, place) as Point));
+    await page.mouse.click(x, y);
+    if (count === 0) return;
+    await expect(page.getByText(count === 1 ? '1 point' : `${count} points`).first()).toBeVisible({ timeout: 20_000 });
+  };
+  const along = (from: Point, to: Point, x: number) => ({
+    x,
+    y: from.y + ((to.y - from.y) * (x - from.x)) / (to.x - from.x),
+  });
+  const [a, b, c, d] = gore as [Point, Point, Point, Point];
+  const half = async (name: string) => {
+    await pictures.selectOption({ index: garment.diagrams.findIndex((one) => one.name === name) });
+    await expect(page.getByText(/^Lines are followed in one half at a time/)).toContainText(name, { timeout: 20_000 });
+  };
+  await half('left');
+  await press(d, 1);
+  await press(a, 2);
+  await press(along(a, b, 845), 3);
+  await half('right');
+  await press(b, 4);
+  await press(c, 5);
+  await press(along(d, c, 845), 6);
+  await half('left');
+  await press(d, 0);
+  await expect(page.getByText(/is closed, with 6 corners/)).toBeAttached({ timeout: 20_000 });
+  const [piece] = (await savedGarment(page)).garment.pieces;
+  const corners = piece?.corners.map(({ at }) => at) ?? [];
+  for (const [j, k] of [
+    [0, 1],
+    [1, 3],
+    [3, 4],
+    [4, 0],
+  ] as const) {
+    const drawn = [d, a, undefined, b, c];
+    const wanted = distance(drawn[j] as Point, drawn[k] as Point) / PER_INCH;
+    expect(Math.abs(distance(corners[j] as Point, corners[k] as Point) / 25.4 - wanted)).toBeLessThan(1 / 8);
+  }
+});
+
 test('a second page has the scale of the first, follows it, tells a clash, and keeps it when the first is taken off', async ({
   page,
 }) => {

@@ -1,16 +1,16 @@
 import { isPlace, type PlaceKey } from '../../core/cloth/lay-by-hand';
 import type { LayFault } from '../../core/cloth/lay-check';
-import type { ToLay } from '../../core/cloth/lay-task';
 import { placedJoin } from '../../core/cloth/placed-join';
 import { ringCentre } from '../../core/cloth/ring-middle';
 import { lineStyles } from '../../core/drawing/line-styles';
 import type { PieceJoin } from '../../core/garment/garment-cloth';
 import { boxOfPoints } from '../../core/geometry/bounds';
 import type { Point } from '../../core/geometry/point';
-import { writeWords } from '../table/ink';
+import { wordsWide, writeWords } from '../table/ink';
 import type { Ground } from '../table/painted';
 import { canvasColours } from '../ui/canvas-colours';
 import { hatch, layRing } from './paint-cloth';
+import { roomOf } from './room-for-words';
 import type { Shown } from './shown-lay';
 
 /** As on the pieces of the other rooms: a quarter of a millimetre on paper is one pixel. */
@@ -18,6 +18,9 @@ const PX_A_WIDTH = 4;
 
 /** A piece less wide than this (px) has room for its name only. */
 const NARROW = 40;
+
+/** The size of a piece's name, in CSS pixels. */
+const WORDS_PX = 14;
 
 interface LayPainted {
   readonly shown: readonly Shown[];
@@ -80,19 +83,16 @@ interface Worded {
 }
 
 function paintWords(ink: CanvasRenderingContext2D, one: Shown, { ground: { px }, text, inHand, angle }: Worded): void {
-  const { ring, place, piece } = one;
-  const middle = middleOf(one);
-  const box = boxOfPoints(ring);
-  if (!box) return;
-  const [wide, high] = [box.maxX - box.minX, box.maxY - box.minY];
+  const { place, piece } = one;
+  const { middle, wide, high } = roomOf(one);
   const turn = piece.stances[place.stance]?.turn ?? 0;
   const [less, more] = [Math.min(wide, high) / px, Math.max(wide, high) / px];
-  if (more < 24) return;
   if (less < NARROW) {
-    // Along it, and its grain is not shown: there is no room beside the words.
-    const along = wide >= high ? 0 : -Math.PI / 2;
+    // Along it, and its grain is not shown: there is no room beside the words. Words longer than it would lie on others.
+    const along = uprightFor(wide >= high ? turn : turn - Math.PI / 2, angle);
     const colours = inHand ? { colour: canvasColours.chalkDeep } : {};
-    writeWords(ink, text, { at: middle, px, angle: less < more / 2 ? along : angle, sizePx: 14, ...colours });
+    if (inHand || more >= wordsWide(ink, text, WORDS_PX))
+      writeWords(ink, text, { at: middle, px, angle: less < more / 2 ? along : angle, sizePx: WORDS_PX, ...colours });
     if (place.pinned) paintPin(ink, middle, { px, angle, below: 0 });
     return;
   }
@@ -104,7 +104,7 @@ function paintWords(ink: CanvasRenderingContext2D, one: Shown, { ground: { px },
     at: middle,
     px,
     angle,
-    sizePx: 14,
+    sizePx: WORDS_PX,
     offset: { x: 0, y: -13 - upright / px },
     ...(inHand ? { colour: canvasColours.chalkDeep } : {}),
   });
@@ -130,18 +130,9 @@ function paintJoin(
   ink.setLineDash([]);
 }
 
-/** The middle of each piece in each way it lies, from the corner of its box. */
-const middles = new WeakMap<ToLay, Map<number, Point>>();
-
-function middleOf({ ring, place, piece }: Shown): Point {
-  const known = middles.get(piece) ?? new Map<number, Point>();
-  middles.set(piece, known);
-  const { at, stance } = place;
-  const had = known.get(stance);
-  if (had) return { x: at.x + had.x, y: at.y + had.y };
-  const middle = ringCentre(ring);
-  known.set(stance, { x: middle.x - at.x, y: middle.y - at.y });
-  return middle;
+/** The way words run along a line, turned about where they would stand on their head on the screen. */
+function uprightFor(along: number, angle: number): number {
+  return Math.cos(along - angle) < -1e-9 ? along + Math.PI : along;
 }
 
 /** Half the length of the grain line drawn where there is so much room; none where it would be too short to read. */

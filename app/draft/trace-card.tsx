@@ -1,5 +1,8 @@
 import { useState } from 'react';
+import { halvesOf } from '../../core/diagram/halves';
 import { usePictureInk } from '../photo/picture-ink';
+import { useGarment } from '../state/garment-store';
+import { diagramInHand, useTable } from '../state/table-store';
 import { writeSquares } from '../table/write-squares';
 import { Button } from '../ui/button';
 import { Card } from '../ui/card';
@@ -70,5 +73,19 @@ function FollowNote() {
   if (ink.kind === 'reading') return <Note tone="plain">{words.followReading(Math.round(ink.share * 100))}</Note>;
   if (ink.kind === 'unreadable') return <Note tone="warn">{words.followUnreadable}</Note>;
   if (ink.kind === 'none') return <Note tone="plain">{words.followNoPicture}</Note>;
-  return <p className={styles.help}>{words.followHelp}</p>;
+  return (
+    <>
+      <p className={styles.help}>{words.followHelp}</p>
+      <OverGutter />
+    </>
+  );
+}
+
+/** With halves joined over a gutter, whose lines are followed and how to go on in the other half. */
+function OverGutter() {
+  const diagrams = useGarment((state) => state.garment?.diagrams) ?? [];
+  const inHand = useTable((table) => diagramInHand(diagrams, table.diagramInHand));
+  if (!inHand || halvesOf(diagrams, inHand.id).length < 2) return null;
+  const name = words.pictureOf(diagrams.indexOf(inHand) + 1, inHand.name);
+  return <Note tone="plain">{words.followOverGutter(name)}</Note>;
 }

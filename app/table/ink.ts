@@ -63,3 +63,18 @@ export function writeWords(ink: CanvasRenderingContext2D, words: string, where: 
   ink.fillText(words, x, y);
   ink.restore();
 }
+
+/** How wide words of that size come out, in CSS pixels. */
+export function wordsWide(
+  ink: CanvasRenderingContext2D,
+  words: string,
+  sizePx: number,
+  weight: 400 | 700 = 700,
+): number {
+  ink.save();
+  ink.font = lettering(sizePx, weight);
+  ink.wordSpacing = '2px';
+  const { width } = ink.measureText(words);
+  ink.restore();
+  return width;
+}

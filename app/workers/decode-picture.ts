@@ -1,7 +1,9 @@
 import type { Raster } from '../../core/picture/raster';
 import type { PictureFormat, PictureHeader, SizePx } from '../photo/header/header-said';
 import { readPictureHeader } from '../photo/header/picture-header';
+import { browserTurnsWebp } from './browser-turns-webp';
 import { MOST_WORKING_PX, type PictureRefusal, type SmallCopy } from './photo-calls';
+import { turnedUpright } from './turned-upright';
 
 /** The upright picture on a white ground, small enough to work on. */
 export interface WorkingCopy extends SmallCopy {
@@ -55,9 +57,17 @@ async function bitmapOf(file: Blob, header: PictureHeader): Promise<ImageBitmap>
       return createImageBitmap(await decodeHeic(file));
     });
   }
+  const { turned = 1 } = header;
+  if (header.format === 'webp' && turned > 1 && !(await browserTurnsWebp())) {
+    return turnedUpright(await smallEnough(typed, { ...header, turned: 1 }), turned);
+  }
+  return smallEnough(typed, header);
+}
+
+/** Made smaller while it is decoded, a large scan never lies in memory whole. */
+async function smallEnough(typed: Blob, header: PictureHeader): Promise<ImageBitmap> {
   const share = Math.sqrt(MOST_WORKING_PX / (header.widthPx * header.heightPx));
   if (share >= 1) return createImageBitmap(typed);
-  // Made smaller while it is decoded, a large scan never lies in memory whole.
   const { width } = uprightStored(header);
   return createImageBitmap(typed, { resizeWidth: Math.max(1, Math.floor(width * share)), resizeQuality: 'high' });
 }
@@ -84,28 +94,6 @@ function sizeOnPaper(
   if (!fineness) return {};
   const { across, down } = turned >= 5 ? { across: fineness.down, down: fineness.across } : fineness;
   return { onPaper: { across: widthPx / across, down: heightPx / down } };
-}
-
-/** A picture turned and mirrored as tag 274 of TIFF 6.0 asks, 1 to 8. */
-async function turnedUpright(bitmap: ImageBitmap, turned: number): Promise<ImageBitmap> {
-  if (turned === 1) return bitmap;
-  const { width: w, height: h } = bitmap;
-  const canvas = turned >= 5 ? new OffscreenCanvas(h, w) : new OffscreenCanvas(w, h);
-  const context = canvas.getContext('2d');
-  if (!context) throw new Error('no canvas to draw on');
-  const motions: Readonly<Record<number, readonly [number, number, number, number, number, number]>> = {
-    2: [-1, 0, 0, 1, w, 0],
-    3: [-1, 0, 0, -1, w, h],
-    4: [1, 0, 0, -1, 0, h],
-    5: [0, 1, 1, 0, 0, 0],
-    6: [0, 1, -1, 0, h, 0],
-    7: [0, -1, -1, 0, h, w],
-    8: [0, -1, 1, 0, 0, w],
-  };
-  context.setTransform(...(motions[turned] ?? [1, 0, 0, 1, 0, 0]));
-  context.drawImage(bitmap, 0, 0);
-  bitmap.close();
-  return canvas.transferToImageBitmap();
 }
 
 /** The pixels of a picture at a share of its size, laid on white. */

@@ -2,6 +2,7 @@
 import { boxOfPoints, boxesMeet as meet } from '../geometry/bounds';
 import { move, type Point, type Vector } from '../geometry/point';
 import type { Ring } from '../geometry/polygon';
+import { commonOfParts } from './common-area';
 import { convexSum, depthInConvex } from './convex-sum';
 import { boxesMeet, type LayField } from './lay-field';
 import { goesAcross, placeAcross, placeAlong } from './lay-room';
@@ -9,6 +10,9 @@ import type { LayShape } from './lay-table';
 
 /** What the clipping's grid may hide, in touches. */
 const CLEAR_TOUCHES = 4;
+
+/** What long sides may hide between them all the same, in mm². */
+const HIDDEN = 0.005;
 
 const ORIGIN: Point = { x: 0, y: 0 };
 
@@ -38,23 +42,24 @@ export function isOnCloth(field: LayField): boolean {
   });
 }
 
-/** The last word on a lay: the convex parts of any two pieces, apart from the clipping of no-fit areas, do not overlap. */
+/** The last word on a lay: the convex parts of any two pieces, apart from the clipping of no-fit areas, do not overlap, by depth and by area. */
 export function isClear(field: LayField): boolean {
   const { count, shape, x, y } = field;
   const partsOf = (i: number) => (field.table.shapes[shape[i] as number] as LayShape).parts;
   for (let i = 0; i < count; i++) {
     for (let j = 0; j < i; j++) {
       if ((field.fixed[i] && field.fixed[j]) || !boxesMeet(field, i, j)) continue;
-      const by = { dx: (x[i] as number) - (x[j] as number), dy: (y[i] as number) - (y[j] as number) };
-      if (overlapDeeper(partsOf(j), partsOf(i), by, CLEAR_TOUCHES * field.touch)) return false;
+      const by: Vector = { dx: (x[i] as number) - (x[j] as number), dy: (y[i] as number) - (y[j] as number) };
+      const moved = partsOf(i).map((part) => part.map((point) => move(point, by)));
+      if (overlapDeeper(partsOf(j), moved, CLEAR_TOUCHES * field.touch)) return false;
+      if (commonOfParts(partsOf(j), moved) > HIDDEN) return false;
     }
   }
   return true;
 }
 
-/** Whether a convex part of the second, moved by `by`, lies deeper than `most` in one of the first. */
-function overlapDeeper(stays: readonly Ring[], moves: readonly Ring[], by: Vector, most: number): boolean {
-  const moved = moves.map((part) => part.map((point) => move(point, by)));
+/** Whether a convex part of the second lies deeper than `most` in one of the first. */
+function overlapDeeper(stays: readonly Ring[], moved: readonly Ring[], most: number): boolean {
   const boxes = moved.map(boxOfPoints);
   return stays.some((a) => {
     const box = boxOfPoints(a);

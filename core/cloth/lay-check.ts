@@ -3,8 +3,9 @@
  * clipped against one another. Nothing of the no-fit areas is used.
  */
 import { type Box, boxesMeet, boxOfPoints } from '../geometry/bounds';
-import { type Ring, ringArea } from '../geometry/polygon';
+import { type Ring, ringArea, ringLength } from '../geometry/polygon';
 import { commonAreas } from '../geometry/polygon-boolean';
+import { commonArea } from './common-area';
 import type { Lay, LayTask, Placed, ToLay } from './lay-task';
 import { boxInStance, inStance, placedOutline } from './stance-outline';
 
@@ -97,11 +98,17 @@ interface Common {
   readonly rings: readonly Ring[];
 }
 
-/** An area that cannot be made out counts as infinite: it is never let pass. */
+/** Areas this thin on the whole, in mm, may be the clipping's own grid. */
+const GRID = 2e-4;
+
+/** An area that cannot be made out counts as infinite: it is never let pass. A sliver is worked out on no grid. */
 function common(a: Ring, b: Ring): Common {
   const areas = commonAreas([a], [b]);
   if (areas.kind === 'unsure') return { area: Number.MAX_VALUE, rings: [] };
-  return { area: Math.abs(areas.rings.reduce((sum, ring) => sum + ringArea(ring), 0)), rings: areas.rings };
+  const { rings } = areas;
+  const area = Math.abs(rings.reduce((sum, ring) => sum + ringArea(ring), 0));
+  const length = rings.reduce((sum, ring) => sum + ringLength(ring), 0) / 2;
+  return { area: area < GRID * length ? commonArea(a, b) : area, rings };
 }
 
 function placeFaults(

@@ -75,20 +75,19 @@ export function placeBetter(
     const spot = spotAt(field, i, number, x, y, worst());
     if (spot.depth < worst()) insertSpot(spots, spot, effort.bettered);
   };
-  const isFree = () => (spots[0] as Spot).depth === 0;
   const any = () => shapes[Math.floor(random() * shapes.length)] as number;
-  for (let k = 0; k < effort.anywhere && !isFree(); k++) {
+  for (let k = 0; k < effort.anywhere; k++) {
     const number = any();
     const shape = table.shapes[number] as LayShape;
     consider(number, random() * (field.length - shape.wide), random() * (table.across - shape.high));
   }
-  for (let k = 0; k < effort.near && !isFree(); k++) {
+  for (let k = 0; k < effort.near; k++) {
     const number = any();
     const shape = table.shapes[number] as LayShape;
     const x = here.x + (random() - 0.5) * shape.wide;
     consider(number, x, here.y + (random() - 0.5) * shape.high);
   }
-  for (let k = 0; k < effort.touching && !isFree(); k++) {
+  for (let k = 0; k < effort.touching; k++) {
     const j = Math.floor(random() * field.count);
     if (j === i) continue;
     const number = any();
@@ -99,10 +98,7 @@ export function placeBetter(
     if (x < 0 || y < 0) continue;
     consider(number, x, y);
   }
-  for (const spot of spots) {
-    better(field, i, spot, FIRST_STEP, LAST_STEP, random);
-    if (spot.depth === 0) break;
-  }
+  for (const spot of spots) better(field, i, spot, FIRST_STEP, LAST_STEP, random);
   const best = spots.reduce((least, spot) => (spot.depth < least.depth ? spot : least), here);
   if (best.depth > 0) better(field, i, best, FINE_STEP, FINEST_STEP, random);
   const moved = best.x !== field.x[i] || best.y !== field.y[i] || best.shape !== start;

@@ -1,8 +1,8 @@
-import { PDFDocument, type PDFFont, PDFHexString, PDFName, type PDFRef, PrintScaling } from '@cantoo/pdf-lib';
-import * as fontkit from 'fontkit';
+import { PDFDocument, PDFHexString, PDFName, type PDFRef, PrintScaling } from '@cantoo/pdf-lib';
 import type { PrinterFactors } from '../garment/garment';
 import type { Box } from '../geometry/bounds';
 import type { Point } from '../geometry/point';
+import { faceOf } from './font-face';
 import type { Sheet } from './page-sizes';
 import { Ink } from './pdf-ink';
 import { boxes, oneLine, type TextRun, textRuns } from './text-runs';
@@ -92,7 +92,7 @@ export class PdfDocument {
     readonly printer?: PrinterFactors | undefined;
   }): Promise<PdfDocument> {
     const doc = await PDFDocument.create();
-    doc.registerFontkit(fontkit as never);
+    doc.registerFontkit({ create: faceOf } as never);
     doc.setTitle(options.title, { showInWindowTitleBar: true });
     doc.setProducer('Inchsquare');
     doc.setCreator('Inchsquare');
@@ -137,7 +137,7 @@ export class PdfDocument {
       // Where a picture is seen, boxes lie under it unseen: readers find a text only where letters are set.
       if (stored) ink.raw('3 Tr');
       ink.ops('Tm', cos, sin, sin, -cos, at.x, at.y);
-      ink.raw(`${this.fonts[weight].pdf.encodeText(settable(run)).toString()} Tj`);
+      ink.raw(`${this.fonts[weight].codes(settable(run))} Tj`);
       if (stored) ink.raw('0 Tr');
       ink.ops('ET');
       along += this.runWidth(run, size, weight);
@@ -161,7 +161,7 @@ export class PdfDocument {
   private runWidth(run: TextRun, size: number, weight: Weight): number {
     const stored = run.kind === 'drawn' ? this.drawnText(run.text, weight) : undefined;
     if (stored) return (stored.drawn.advance / stored.drawn.em) * size;
-    return this.fonts[weight].pdf.widthOfTextAtSize(settable(run), size);
+    return this.fonts[weight].width(settable(run)) * size;
   }
 
   private drawnText(text: string, weight: Weight): StoredText | undefined {
@@ -277,7 +277,7 @@ export class PdfDocument {
   }
 
   private fontResources() {
-    return { plain: this.fonts.plain.pdf.ref, bold: this.fonts.bold.pdf.ref };
+    return { plain: this.fonts.plain.ref, bold: this.fonts.bold.ref };
   }
 }
 
@@ -311,12 +311,30 @@ function inkDrawn(ink: Ink, { name, drawn }: StoredText, at: Point, { size, cos,
 }
 
 interface LoadedFont {
-  readonly pdf: PDFFont;
   readonly has: (codePoint: number) => boolean;
+  readonly ref: PDFRef;
+  /** The width of letters that are 1 high. */
+  readonly width: (text: string) => number;
+  /** Letters as the document numbers them, ready to be shown. */
+  readonly codes: (text: string) => string;
+}
+
+/** The same few words stand on every page: setting them takes longest of all that a page takes. */
+function remembered<Answer>(known: Map<string, Answer>, text: string, work: () => Answer): Answer {
+  const answer = known.get(text) ?? work();
+  known.set(text, answer);
+  return answer;
 }
 
 async function loadedFont(doc: PDFDocument, bytes: Uint8Array): Promise<LoadedFont> {
   const pdf = await doc.embedFont(bytes, { subset: true });
-  const face = fontkit.create(bytes as never) as unknown as { hasGlyphForCodePoint(point: number): boolean };
-  return { pdf, has: (codePoint) => face.hasGlyphForCodePoint(codePoint) };
+  const face = faceOf(bytes);
+  const widths = new Map<string, number>();
+  const codes = new Map<string, string>();
+  return {
+    has: (codePoint) => face.hasGlyphForCodePoint(codePoint),
+    ref: pdf.ref,
+    width: (text) => remembered(widths, text, () => pdf.widthOfTextAtSize(text, 1)),
+    codes: (text) => remembered(codes, text, () => pdf.encodeText(text).toString()),
+  };
 }

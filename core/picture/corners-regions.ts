@@ -3,9 +3,6 @@ import type { Point } from '../geometry/point';
 import { hullOfRows, type RowEnds } from './corners-hull';
 import type { Grey } from './grey';
 
-/** A part of the picture counts when its box is at least so much of the picture's, across and down. */
-const LEAST_SHARE = 0.3;
-
 /** Of how many pixels the steepest so many shares are taken for walls. */
 const WALL_SHARES = [0.82, 0.9, 0.96];
 
@@ -17,17 +14,18 @@ const INK = 0.88;
 
 /**
  * Hulls of what is fenced in by steep changes of light, and of what hangs together in ink: the page on the table, the
- * printed frame on the page. The picture should be small, a few hundred pixels a side.
+ * printed frame on the page. A part counts when its box is at least `least` of the picture's, across and down. The picture
+ * should be small, a few hundred pixels a side.
  */
-export function hullsIn(grey: Grey): Point[][] {
+export function hullsIn(grey: Grey, least: number): Point[][] {
   const calm = calmed(calmed(grey));
   const hulls: Point[][] = [];
   const steep = steepness(calm);
   for (const share of WALL_SHARES) {
     const wall = Math.max(shareOf(steep, share), LEAST_WALL);
-    hulls.push(...fencedHulls(steep, wall, calm));
+    hulls.push(...fencedHulls(steep, wall, calm, least));
   }
-  hulls.push(...partsOf(inkOf(calm), calm, 'corners too').parts.map(({ ends }) => hullOfRows(ends)));
+  hulls.push(...partsOf(inkOf(calm), calm, 'corners too', least).parts.map(({ ends }) => hullOfRows(ends)));
   return hulls;
 }
 
@@ -73,15 +71,15 @@ function shareOf(values: Float32Array, share: number): number {
 }
 
 /** The hulls of open parts between walls, and of all that such a part has wholly inside it. */
-function fencedHulls(steep: Float32Array, wall: number, size: Grey): Point[][] {
+function fencedHulls(steep: Float32Array, wall: number, size: Grey, least: number): Point[][] {
   const mask = new Uint8Array(steep.length);
   for (let at = 0; at < mask.length; at++) mask[at] = (steep[at] as number) < wall ? 1 : 0;
-  const { parts, labels } = partsOf(mask, size, 'sides only');
+  const { parts, labels } = partsOf(mask, size, 'sides only', least);
   const hulls: Point[][] = [];
   for (const { label, ends } of parts) {
     hulls.push(hullOfRows(ends));
     for (let at = 0; at < mask.length; at++) mask[at] = labels[at] === label ? 0 : 1;
-    for (const inner of partsOf(mask, size, 'corners too').parts) {
+    for (const inner of partsOf(mask, size, 'corners too', least).parts) {
       if (!inner.touchesEdge) hulls.push(hullOfRows(inner.ends));
     }
   }
@@ -99,6 +97,7 @@ function partsOf(
   mask: Uint8Array,
   { width, height }: { readonly width: number; readonly height: number },
   over: 'sides only' | 'corners too',
+  least: number,
 ): { readonly parts: Part[]; readonly labels: Int32Array } {
   const labels = new Int32Array(mask.length);
   const stack = new Int32Array(mask.length);
@@ -138,7 +137,7 @@ function partsOf(
         if (notLast) take(x + 1, beside);
       }
     }
-    if (maxX - minX >= width * LEAST_SHARE && maxY - minY >= height * LEAST_SHARE) {
+    if (maxX - minX >= width * least && maxY - minY >= height * least) {
       const touchesEdge = minX === 0 || minY === 0 || maxX === width - 1 || maxY === height - 1;
       parts.push({ label, ends: { left: left.slice(), right: right.slice() }, touchesEdge });
     }

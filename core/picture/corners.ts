@@ -25,6 +25,9 @@ const WORK_SIDE = 1000;
 /** And parts are boxed in on a copy no larger than this. */
 const BOX_SIDE = 500;
 
+/** Parts of the picture at least so large are looked at; smaller ones, a figure among others, only where there are none. */
+const LEAST_SHARES = [0.3, 0.17];
+
 /** Proposals less sure than this are noise. */
 const LEAST_SURE = 0.12;
 
@@ -38,12 +41,26 @@ const REACH = 0.045;
  */
 export function proposedCorners(grey: Grey, onProgress?: (share: number) => void): ProposedCorners[] {
   const { grey: small, factor } = reducedTo(grey, WORK_SIDE);
+  for (const least of LEAST_SHARES) {
+    const kept = proposedIn(small, least, onProgress);
+    if (kept.length === 0) continue;
+    return kept.map((each) => ({
+      ...each,
+      corners: each.corners.map(({ x, y }) => ({ x: x * factor, y: y * factor })) as unknown as QuadCorners,
+      sides: scaledSides(each.sides, factor),
+    }));
+  }
+  return [];
+}
+
+/** The same in the small picture, of parts whose box is at least `least` of the picture's across and down. */
+function proposedIn(small: Grey, least: number, onProgress?: (share: number) => void): ProposedCorners[] {
   const found: ProposedCorners[] = [];
   const tried: QuadCorners[] = [];
   // Parts need only be boxed in to a pixel or two, which the search along the sides makes good: half the size will do,
   // but for a picture so small that a line would be lost.
   const boxed = reducedTo(small, BOX_SIDE);
-  const hulls = hullsIn(boxed.grey);
+  const hulls = hullsIn(boxed.grey, least);
   for (const [done, hull] of hulls.entries()) {
     onProgress?.((done + 1) / (hulls.length + 1));
     const quad = largestQuad(hull.map(({ x, y }) => ({ x: x * boxed.factor, y: y * boxed.factor })));
@@ -56,11 +73,7 @@ export function proposedCorners(grey: Grey, onProgress?: (share: number) => void
     const size = 0.012 * Math.max(small.width, small.height);
     if (each.sure >= LEAST_SURE && !kept.some(({ corners }) => isNear(each.corners, corners, size))) kept.push(each);
   }
-  return kept.map((each) => ({
-    ...each,
-    corners: each.corners.map(({ x, y }) => ({ x: x * factor, y: y * factor })) as unknown as QuadCorners,
-    sides: scaledSides(each.sides, factor),
-  }));
+  return kept;
 }
 
 /** What is tried near four corners: printed lines about as wide as `soft`, an edge of light or of dark paper. */

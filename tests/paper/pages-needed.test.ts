@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { pagesNeeded } from '../../core/paper/pages-needed';
+import { seededRandom } from '../../core/cloth/seeded-random';
+import { cellsAt, pagesNeeded } from '../../core/paper/pages-needed';
 
 // Windows of 100 by 60 with 10 in common: steps of 90 and 50.
 const grid = {
@@ -36,5 +37,25 @@ describe('pagesNeeded', () => {
       { x: 186, y: 86 },
     ];
     expect(pagesNeeded(places, box, grid).cells).toHaveLength(1);
+  });
+
+  it('shows every place on some sheet, and has no more sheets than with the grid as it stands', () => {
+    const random = seededRandom(11);
+    for (let i = 0; i < 60; i++) {
+      const box = { minX: -7, minY: 13, maxX: -7 + 190 + random() * 90, maxY: 13 + 60 + random() * 50 };
+      const places = Array.from({ length: 3 + Math.floor(random() * 40) }, () => ({
+        x: box.minX + 1 + random() * (box.maxX - box.minX - 2),
+        y: box.minY + 1 + random() * (box.maxY - box.minY - 2),
+      }));
+      const { origin, cells } = pagesNeeded(places, box, grid);
+      const windows = cells.map((cell) => ({
+        left: origin.x + (cell % grid.columns) * grid.step.across,
+        top: origin.y + Math.floor(cell / grid.columns) * grid.step.down,
+      }));
+      for (const { x, y } of places) {
+        expect(windows.some(({ left, top }) => x >= left && x <= left + 100 && y >= top && y <= top + 60)).toBe(true);
+      }
+      expect(cells.length).toBeLessThanOrEqual(cellsAt(places, { x: box.minX, y: box.minY }, grid).length);
+    }
   });
 });

@@ -21,6 +21,8 @@ export const draftWords = {
   followReading: (percent: number) =>
     `Reading the lines of the picture: ${percent} %. What you press meanwhile waits for it.`,
   followUnreadable: 'The lines of this picture could not be read, so edges go straight from press to press.',
+  followOverGutter: (name: string) =>
+    `Lines are followed in one half at a time, now in ${name}. Where the outline goes on over the gutter, press there, choose the other half as the picture above, and go on.`,
   followNoPicture: 'There is no squared-up picture under the table, so there is no printed line to follow.',
   nextPoint: 'Next point',
   next: { corner: '■ Corner', curve: '● Along a curve' },
