@@ -34,7 +34,7 @@ async function everythingSaid(page: Page): Promise<string> {
     .evaluateAll((all) =>
       all.map((one) => ['aria-label', 'title', 'placeholder'].map((name) => one.getAttribute(name) ?? '').join('\n')),
     );
-  return `${await page.locator('body').innerText()}\n${heard.join('\n')}`;
+  return `${(await page.locator('body').allInnerTexts()).join('\n')}\n${heard.join('\n')}`;
 }
 
 const found = (text: string, sayings: readonly string[]) => sayings.filter((saying) => text.includes(saying));
@@ -68,17 +68,17 @@ test('lengths have commas that can be typed back, and English is one press away 
   await page.goto('/');
   await page.getByRole('button', { name: german.shelf.shelfWords.startDemo }).click();
   await page.getByRole('navigation').getByRole('button', { name: rooms.wearer }).click();
-  await page.getByRole('radio', { name: 'cm', exact: true }).check();
+  await page.getByRole('radio', { name: german.wearer.wearerWords.centimetres }).check();
   const waist = page.getByLabel(german.measures.measureNames.waist, { exact: true });
   await waist.fill('72,5');
   await waist.press('Enter');
   await expect(waist).toHaveValue(/^72,5/);
   await page.getByRole('banner').getByRole('button').first().click();
-  await page.getByRole('radio', { name: 'English' }).check();
+  await page.getByRole('radio', { name: 'English' }).click();
   await expect(page.locator('html')).toHaveAttribute('lang', 'en');
   await page.getByRole('navigation').getByRole('button', { name: 'Wearer' }).click();
   await expect(page.getByLabel('Waist', { exact: true })).toHaveValue(/^72\.5/);
   await page.getByRole('banner').getByRole('button').first().click();
-  await page.getByRole('radio', { name: 'Deutsch' }).check();
+  await page.getByRole('radio', { name: 'Deutsch' }).click();
   await expect(page.locator('html')).toHaveAttribute('lang', 'de');
 });
