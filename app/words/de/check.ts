@@ -10,7 +10,11 @@ export const checkWords: Said<typeof english.checkWords> = {
       ...(stops === 0
         ? []
         : [stops === 1 ? '1 Hinweis muss zuerst geklärt werden' : `${stops} Hinweise müssen zuerst geklärt werden`]),
-      ...(warns === 0 ? [] : [warns === 1 ? '1 ist einen Blick wert' : `${warns} sind einen Blick wert`]),
+      ...(warns === 0
+        ? []
+        : [
+            `${warns}${stops === 0 ? (warns === 1 ? ' Hinweis' : ' Hinweise') : ''} ${warns === 1 ? 'ist' : 'sind'} einen Blick wert`,
+          ]),
       ...(left === 0 ? [] : [`${left} bewusst so gelassen`]),
     ];
     return `${said.join(', ')}.`;

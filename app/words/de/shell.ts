@@ -32,7 +32,7 @@ export const shellWords: Said<typeof english.shellWords> = {
   undo: (what) => (what ? `Rückgängig: ${what}` : 'Nichts rückgängig zu machen'),
   redo: (what) => (what ? `Wiederholen: ${what}` : 'Nichts zu wiederholen'),
   saving: {
-    saved: 'Auf diesem Gerät gesichert',
+    saved: 'Hier gesichert',
     waiting: 'Wird gesichert…',
     failed: 'Nicht gesichert',
     looking: 'Nur zum Ansehen',

@@ -55,11 +55,11 @@ export const guideWords: Said<typeof english.guideWords> = {
     },
     cloth: {
       title: 'Auf dem Stoff',
-      say: 'Zweieinhalb Yard davon sind vorhanden. Drücke „Die Teile auflegen“ und sieh, was sie brauchen; ziehe dann eines, oder lege alles im Schrägfadenlauf.',
+      say: 'Zweieinhalb Yard davon sind vorhanden. Drücke „Teile auflegen“ und sieh, was sie brauchen; ziehe dann eines, oder lege alles im Schrägfadenlauf.',
     },
     pages: {
       title: 'Auf Papier',
-      say: 'Drücke „Blätter machen“. Auf jedem Blatt steht ein Quadrat von 4 in zum Nachmessen; die Punktetabelle ist für Packpapier.',
+      say: 'Drücke „Druckblätter machen“. Auf jedem Blatt steht ein Quadrat von 4 in zum Nachmessen; die Punktetabelle ist für Packpapier.',
     },
     proof: {
       title: 'Druckt der Drucker genau?',
