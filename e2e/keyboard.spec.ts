@@ -81,6 +81,8 @@ test('a piece is chosen, walked round and mended by keys alone', async ({ page }
     await expect(notebook.getByRole('heading', { name: /^Edge: hem/ })).toBeVisible();
     // The focus goes to the card of what was chosen, not back to the top of the page.
     await page.keyboard.press('Tab');
+    await expect(notebook.getByRole('button', { name: /^About/ }).first()).toBeFocused();
+    await page.keyboard.press('Tab');
     await expect(notebook.getByLabel('Name of the edge')).toBeFocused();
   });
 });

@@ -54,6 +54,7 @@ function WithPieces({ garment }: { readonly garment: Garment }) {
   const after = tried?.kind === 'carried' ? tried.garment : undefined;
   return (
     <RoomLayout
+      page={noting?.id ?? carrying?.ids.join(' ')}
       table={
         <>
           <h1 className="only-heard">{shellWords.rooms.mockup}</h1>
