@@ -1,7 +1,8 @@
 import type { DrawingStep } from '../../core/paper/drawing-steps';
 import type { PaperWords } from '../../core/paper/paper-words';
-import { stepSaid, byPointsWords as words } from '../words/by-points';
+import { byPointsWords as words } from '../words/by-points';
 import styles from './by-points.module.css';
+import { stepSaid } from './step-said';
 
 interface OnePointProps {
   readonly step: DrawingStep;

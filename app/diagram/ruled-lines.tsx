@@ -5,6 +5,7 @@ import type { NotSquared } from '../../core/diagram/squared-plane';
 import type { Diagram, RuledLine } from '../../core/garment/diagram';
 import { removeRuledLine } from '../../core/garment/diagram-edits';
 import type { ShownIn } from '../../core/units/inch';
+import { finestStep } from '../../core/units/write-length';
 import type { ReadyPicture } from '../photo/picture-store';
 import { useInk } from '../photo/use-ink';
 import { Button } from '../ui/button';
@@ -126,8 +127,7 @@ function RuledSaid({ line, ruled, truth, isScaled, shownIn }: RuledSaidProps) {
   if (!isScaled) return <p>{words.noScale}</p>;
   if (!truth) return <p>{words.beyond}</p>;
   const { straight, square, length } = truth;
-  const off = (mm: number) =>
-    writeLength(mm, { shownIn, step: shownIn === 'in' ? 'thirtysecond' : 'tenth-millimetre' });
+  const off = (mm: number) => writeLength(mm, { shownIn, step: finestStep(shownIn) });
   const over = (mm: number) => writeLength(mm, { shownIn });
   const other = ruled.findIndex(({ id }) => id === line.squareTo);
   return (

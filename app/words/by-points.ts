@@ -1,4 +1,4 @@
 import * as english from './en/by-points';
 import { inLanguage } from './language';
 
-export const { byPointsWords, stepSaid } = inLanguage('by-points', english);
+export const { byPointsWords } = inLanguage('by-points', english);

@@ -34,46 +34,15 @@ export const byPointsWords: Said<typeof english.byPointsWords> = {
   rightAngle: 'Der rechte Winkel',
   frame: 'Das ganze Rechteck',
   measure: 'Prüfen',
-};
-
-export const stepSaid: typeof english.stepSaid = (step, paper, byLine, unit) => {
-  const { squares, length } = paper;
-  const figure = (label: string, mm: number) => ({ label, figure: `${paper.figure(mm)} ${unit}` });
-  switch (step.kind) {
-    case 'right-angle': {
-      const { across, down, apart } = step.proof.corner;
-      return {
-        name: byPointsWords.rightAngle,
-        figures: byLine
-          ? [figure('entlang', down), figure('hinaus', across), figure('Marke zu Marke', apart)]
-          : [figure('quer', across), figure('abwärts', down), figure('Marke zu Marke', apart)],
-        more: byLine
-          ? 'Markiere die ersten beiden vom Anfang der Grundlinie aus; dann müssen die Marken so weit auseinanderliegen.'
-          : 'Markiere die ersten beiden von der Null aus, eine auf jeder Linie; dann müssen die Marken so weit auseinanderliegen.',
-      };
-    }
-    case 'frame': {
-      const { across, down, diagonal } = step.proof.frame;
-      return {
-        name: byPointsWords.frame,
-        figures: [figure('quer', across), figure('abwärts', down), figure('beide Diagonalen', diagonal)],
-        more: 'Das Rechteck um alle Quadrate; seine Diagonalen müssen gleich sein.',
-      };
-    }
-    case 'point':
-    case 'mark': {
-      const { across, down, off } = step.kind === 'point' ? step.point : step.mark;
-      return {
-        name: step.kind === 'point' ? step.point.name : squares.mark(step.mark.kind, step.mark.text),
-        figures: byLine
-          ? [figure('entlang', off.along), figure('hinaus', off.out)]
-          : [figure('quer', across), figure('abwärts', down)],
-      };
-    }
-    case 'measure':
-      return {
-        name: byPointsWords.measure,
-        figures: [{ label: squares.straight(step.length.from, step.length.to), figure: length(step.length.length) }],
-      };
-  }
+  along: 'entlang',
+  out: 'hinaus',
+  across: 'quer',
+  down: 'abwärts',
+  apart: 'Marke zu Marke',
+  diagonals: 'beide Diagonalen',
+  angleFromLine:
+    'Markiere die ersten beiden vom Anfang der Grundlinie aus; dann müssen die Marken so weit auseinanderliegen.',
+  angleFromZero:
+    'Markiere die ersten beiden von der Null aus, eine auf jeder Linie; dann müssen die Marken so weit auseinanderliegen.',
+  frameHelp: 'Das Rechteck um alle Quadrate; seine Diagonalen müssen gleich sein.',
 };

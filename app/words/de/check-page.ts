@@ -3,6 +3,7 @@ import type { Garment } from '../../../core/garment/garment';
 import { currentSet } from '../../../core/garment/measure-value';
 import type { VersionSaid } from '../../../core/garment/version-said';
 import type { ListedLine, ListedPage } from '../../../core/paper/list-pdf';
+import { finestStep } from '../../../core/units/write-length';
 import { writeLength } from '../written';
 import { checkWords as words } from './check';
 import { clothNames } from './cloth-names';
@@ -47,7 +48,7 @@ export function pointFigures({ figures, state }: PointToBeSureOf, garment: Garme
       if (!proof) return ['Das Prüfquadrat ist noch nicht gemessen.'];
       const read = {
         shownIn: garment.shownIn,
-        step: garment.shownIn === 'in' ? 'thirtysecond' : 'tenth-millimetre',
+        step: finestStep(garment.shownIn),
       } as const;
       return [
         `Das Prüfquadrat maß am ${dateWords(proof.date)} ${writeLength(proof.across, read)} in der Breite und ${writeLength(proof.down, read)} in der Höhe.`,

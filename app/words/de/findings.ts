@@ -3,6 +3,7 @@ import { BODIES_MEASURED, WAIST_OVER_HIP } from '../../../core/garment/body-figu
 import type { Garment } from '../../../core/garment/garment';
 import type { GarmentCloth } from '../../../core/garment/garment-cloth';
 import type { GirthName, MeasureName } from '../../../core/garment/measure';
+import { finestStep } from '../../../core/units/write-length';
 import { locale } from '../language';
 import { writeLength, writeNumber } from '../written';
 import { clothNames } from './cloth-names';
@@ -29,8 +30,7 @@ export function findingSentence(finding: Finding, garment: Garment): string {
   const length = (mm: number) => writeLength(mm, { shownIn: garment.shownIn });
   const measure = (name: MeasureName) => measureNames[name];
   const girth = (name: GirthName) => levelName(finding, garment) ?? fitWords.girth[name];
-  const finely = (mm: number) =>
-    writeLength(mm, { shownIn: garment.shownIn, step: garment.shownIn === 'in' ? 'thirtysecond' : 'tenth-millimetre' });
+  const finely = (mm: number) => writeLength(mm, { shownIn: garment.shownIn, step: finestStep(garment.shownIn) });
   const where = placeName(finding, garment);
   const bend = ({ rise, dip }: { readonly rise: number; readonly dip: number }) =>
     dip !== 0

@@ -1,6 +1,3 @@
-import type { DrawingStep } from '../../../core/paper/drawing-steps';
-import type { PaperWords } from '../../../core/paper/paper-words';
-
 /** Words of the screen that tells one point after another to someone on her knees on brown paper. */
 export const byPointsWords = {
   label: (piece: string) => `${piece || 'Piece without a name'}, point by point`,
@@ -32,54 +29,13 @@ export const byPointsWords = {
   rightAngle: 'The right angle',
   frame: 'The whole square',
   measure: 'Check',
+  along: 'along',
+  out: 'out',
+  across: 'across',
+  down: 'down',
+  apart: 'mark to mark',
+  diagonals: 'both diagonals',
+  angleFromLine: 'Mark the first two from the start of the base line; then the marks must lie so far apart.',
+  angleFromZero: 'Mark the first two from the zero, one along each line; then the marks must lie so far apart.',
+  frameHelp: 'The rectangle round all squares; its diagonals must be alike.',
 } as const;
-
-/** What is done in a step: its name, two figures with what they are, and a line more where it needs one. */
-export interface StepSaid {
-  readonly name: string;
-  readonly figures: readonly { readonly label: string; readonly figure: string }[];
-  readonly more?: string;
-}
-
-/** The step in words. `unit` is said once, beside the figures. */
-export function stepSaid(step: DrawingStep, paper: PaperWords, byLine: boolean, unit: string): StepSaid {
-  const { squares, length } = paper;
-  const figure = (label: string, mm: number) => ({ label, figure: `${paper.figure(mm)} ${unit}` });
-  switch (step.kind) {
-    case 'right-angle': {
-      const { across, down, apart } = step.proof.corner;
-      return {
-        name: byPointsWords.rightAngle,
-        figures: byLine
-          ? [figure('along', down), figure('out', across), figure('mark to mark', apart)]
-          : [figure('across', across), figure('down', down), figure('mark to mark', apart)],
-        more: byLine
-          ? 'Mark the first two from the start of the base line; then the marks must lie so far apart.'
-          : 'Mark the first two from the zero, one along each line; then the marks must lie so far apart.',
-      };
-    }
-    case 'frame': {
-      const { across, down, diagonal } = step.proof.frame;
-      return {
-        name: byPointsWords.frame,
-        figures: [figure('across', across), figure('down', down), figure('both diagonals', diagonal)],
-        more: 'The rectangle round all squares; its diagonals must be alike.',
-      };
-    }
-    case 'point':
-    case 'mark': {
-      const { across, down, off } = step.kind === 'point' ? step.point : step.mark;
-      return {
-        name: step.kind === 'point' ? step.point.name : squares.mark(step.mark.kind, step.mark.text),
-        figures: byLine
-          ? [figure('along', off.along), figure('out', off.out)]
-          : [figure('across', across), figure('down', down)],
-      };
-    }
-    case 'measure':
-      return {
-        name: byPointsWords.measure,
-        figures: [{ label: squares.straight(step.length.from, step.length.to), figure: length(step.length.length) }],
-      };
-  }
-}
