@@ -19,7 +19,7 @@ export const fileWords: typeof english.fileWords = ({ shownIn, paper }) => {
 const layers: Readonly<Record<Parameters<FileWords['layer']>[0], string>> = {
   outline: 'Umriss',
   stitch: 'Nahtlinie',
-  cut: 'Schnittkante',
+  cut: 'Schnittlinie',
   fold: 'Stoffbruch',
   grain: 'Fadenlauf',
   notches: 'Knipse',
@@ -33,15 +33,14 @@ export const filesWords: Said<typeof english.filesWords> = {
   out: {
     title: 'Zeichnungsdateien',
     help: 'Für ein Zeichenprogramm, eine Schneidemaschine oder eine Druckerei: alle Teile in Originalgröße, wo sie auf dem Tisch liegen. Hilfslinien bleiben weg.',
-    svg: 'Als SVG speichern',
+    svg: 'Als SVG sichern',
     svgHelp: 'in Millimetern, je Teil eine Gruppe, je Linienart eine benannte Ebene',
-    dxf: 'Als DXF speichern',
+    dxf: 'Als DXF sichern',
     dxfHelp: 'je Teil ein Block, auf den nummerierten Ebenen für Bekleidungsdateien',
     dxfUnit: 'Das DXF ist in',
-    png: 'Bild speichern (PNG)',
+    png: 'Bild sichern (PNG)',
     pngHelp: 'zum Ansehen oder Verschicken; nicht zum Zuschneiden',
-    failed:
-      'Die Datei konnte nicht gemacht werden. Sichere das Kleidungsstück in eine Datei, und versuche es noch einmal.',
+    failed: 'Die Datei konnte nicht gemacht werden. Sichere das Kleidungsstück als Datei und versuche es noch einmal.',
     made: (name) => `${name} liegt bei deinen Downloads.`,
     units: { mm: 'Millimetern', in: 'Zoll' },
   },
@@ -54,10 +53,10 @@ export const filesWords: Said<typeof english.filesWords> = {
       count === 1
         ? '1 Teil ist da. Sage als Nächstes, was seine Linie enthält.'
         : `${count} Teile sind da. Sage als Nächstes, was ihre Linien enthalten.`,
-    none: 'In dieser Datei ist kein geschlossener Umriss. Verbinde die Enden der Linien dort, wo sie gezeichnet wurde, speichere sie neu, und hole sie herein.',
+    none: 'In dieser Datei ist kein geschlossener Umriss. Verbinde die Enden der Linien dort, wo sie gezeichnet wurde, speichere sie neu und hole sie herein.',
     stopped: 'Angehalten. Nichts wurde hereingeholt.',
     tooLong:
-      'Diese Datei zu lesen dauert zu lange: nichts wurde hereingeholt. Speichere sie dort, wo sie gezeichnet wurde, mit weniger Punkten oder Linien.',
+      'Diese Datei zu lesen dauert zu lange: Nichts wurde hereingeholt. Speichere sie dort, wo sie gezeichnet wurde, mit weniger Punkten oder Linien.',
     broken: 'Diese Datei ließ sich nicht lesen; nichts wurde hereingeholt.',
     unitTitle: 'Wie groß ist es?',
     unitHelp: (across, down) =>

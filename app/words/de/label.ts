@@ -6,7 +6,7 @@ import { cutWords, dateWords, versionWords } from './paper-sheet';
 
 export const labelCardWords: Said<typeof english.labelCardWords> = {
   title: 'Für den Umschlag',
-  help: 'Ein Etikett mit dem Bild aus dem Regal, der Quelle, der Fassung, den Maßen, und jedem Teil mit der Zahl, wie oft es zugeschnitten wird. Schneide es aus, falte es, und hänge es über den Umschlag.',
+  help: 'Ein Etikett mit dem Bild aus dem Regal, der Quelle, der Fassung, den Maßen und jedem Teil mit der Zahl, wie oft es zugeschnitten wird. Schneide es aus, falte es und hänge es über den Umschlag.',
   picture: 'Bild',
   photo: 'das Foto aus dem Regal',
   pieces: 'die Teile',
@@ -60,6 +60,6 @@ export const labelWords: typeof english.labelWords = ({ shownIn }) => {
     goesOn: (garment) => `${garment}: weitere Teile`,
     cut: cutWords,
     howToFold:
-      'An der Linie ausschneiden, an den Strichen nach hinten falten, und über die obere Kante des Umschlags hängen: die Liste liest man dann von hinten.',
+      'An der Linie ausschneiden, an den Strichen nach hinten falten und über die obere Kante des Umschlags hängen: Die Liste liest man dann von hinten.',
   };
 };

@@ -33,7 +33,7 @@ export const shellWords: Said<typeof english.shellWords> = {
   redo: (what) => (what ? `Wiederholen: ${what}` : 'Nichts zu wiederholen'),
   saving: {
     saved: 'Hier gesichert',
-    waiting: 'Wird gesichert…',
+    waiting: 'Wird gesichert …',
     failed: 'Nicht gesichert',
     looking: 'Nur zum Ansehen',
   },
@@ -66,7 +66,7 @@ export const shellWords: Said<typeof english.shellWords> = {
   reportYours: 'Was du gerade getan hast, wenn du magst',
   reportSave: 'Diesen Bericht sichern',
   tryAgain: 'Noch einmal versuchen',
-  loading: 'Einen Moment…',
+  loading: 'Einen Moment …',
   newer: 'Ein neueres Inchsquare liegt bereit. Deine Arbeit ist gesichert; die Seite lädt neu.',
   newerTake: 'Jetzt wechseln',
   newerLater: 'Später',

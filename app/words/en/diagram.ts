@@ -93,7 +93,7 @@ export const diagramWords = {
     ring: (side: string, number: number) => `${side} side, ring ${number}`,
     followAgain: 'Follow the sides again',
     squaresHelp: (across: number, down: number, left: number) =>
-      `${across} by ${down} printed squares are followed, all their crossings together.${left > 0 ? ` ${left} crossings that do not agree are left out.` : ''}`,
+      `${across} by ${down} printed squares are followed, all their crossings together.${left > 0 ? ` ${left === 1 ? '1 crossing that does not agree is' : `${left} crossings that do not agree are`} left out.` : ''}`,
     squaresMiss: (usual: string, worst: string) => `The crossings lie ${usual} off as a rule, ${worst} at worst.`,
     squaresPixels: (px: number) => `${tenth.format(px)} pixels of the photo`,
     oneSquare: 'One square is',
