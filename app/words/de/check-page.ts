@@ -40,7 +40,7 @@ export function pointFigures({ figures, state }: PointToBeSureOf, garment: Garme
             `Gesteckte Änderungen: ${figures.noted} offen, ${figures.carried} übertragen, ${figures.declined} abgelehnt.`,
           ];
     case 'pieces':
-      return [`${figures.with} von ${figures.of} Schnittteilen.`];
+      return [`${figures.with} von ${figures.of} ${figures.of === 1 ? 'Schnittteil' : 'Schnittteilen'}.`];
     case 'cuts':
       return figures.pieces.map((piece) => `${piece.name || 'Schnittteil ohne Namen'}: ${cutWords(piece.cut)}.`);
     case 'proof': {

@@ -55,6 +55,7 @@ export const checkWords: Said<typeof english.checkWords> = {
   takeUp: 'Wieder aufgreifen',
   takeUpLabel: 'wieder aufgreifen',
   print: 'Diese Liste drucken (PDF)',
+  file: 'vor dem zuschneiden',
   printing: 'Das Blatt wird gemacht …',
   printed: (pages) => (pages === 1 ? 'Fertig: 1 Blatt.' : `Fertig: ${pages} Blätter.`),
   printFailed: 'Das Blatt ließ sich nicht machen. Versuche es noch einmal.',

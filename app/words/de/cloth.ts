@@ -79,9 +79,9 @@ export const clothWords: Said<typeof english.clothWords> = {
   exactly: eighths,
   notLaid: 'Noch nicht aufgelegt',
   fits: (over, atHand, shownIn) =>
-    `Reichen die vorhandenen ${said(atHand, shownIn)}: ja, ${eighths(over, shownIn)} bleiben übrig.`,
+    `Reicht das Vorhandene (${said(atHand, shownIn)}): ja, ${eighths(over, shownIn)} übrig.`,
   short: (by, atHand, shownIn) =>
-    `Reichen die vorhandenen ${said(atHand, shownIn)}: nein, ${eighths(by, shownIn)} fehlen.`,
+    `Reicht das Vorhandene (${said(atHand, shownIn)}): nein, ${eighths(by, shownIn)} zu wenig.`,
   used: (share) => `${writeNumber(100 * share, 1)} % genutzt`,
   faults: (count) => `${count} Fehler im Zuschneideplan`,
   noFaults: 'Nichts überlappt',
@@ -303,7 +303,7 @@ export const clothWords: Said<typeof english.clothWords> = {
   costHead: 'Kostet',
   tooWide: (by) => `um ${by} zu schmal`,
   cannot: 'lässt sich nicht auflegen',
-  lacks: (by) => `${by} fehlen`,
+  lacks: (by) => `${by} zu wenig`,
   byChart: (mm) => `eine gedruckte Tabelle sagt ${writeYards(mm)}`,
   layed: 'wie aufgelegt',
   take: (what) => `${what} nehmen`.trim(),
@@ -357,14 +357,14 @@ export const clothWords: Said<typeof english.clothWords> = {
   print: 'Zuschneideplan drucken',
   printHelp: 'Ein Plan auf einem Blatt und ein Blatt im Maßstab, das sich mit dem Lineal messen lässt.',
   printPlan: 'Plan machen (PDF)',
-  printScale: (scale) => `Blatt im Maßstab machen, ${scale} (PDF)`,
+  printScale: (scale) => `Blatt im Maßstab ${scale} machen (PDF)`,
   printFirst: 'Lege zuerst die Teile auf.',
   printMaking: 'Das PDF wird gemacht …',
   printFailed: 'Das PDF konnte nicht gemacht werden. Versuche es noch einmal.',
   printed: (pages) => (pages === 1 ? 'Fertig: 1 Blatt.' : `Fertig: ${pages} Blätter.`),
   scaleOf: (scale) => `1 : ${scale}`,
   paperTitle: (garment, cloth, scale) =>
-    `${garment}: Zuschneideplan auf ${cloth}${scale === undefined ? '' : `, ${scale}`}`,
+    `${garment}: Zuschneideplan, ${cloth}${scale === undefined ? '' : `, ${scale}`}`,
   paperTakes: (length, buy, width, grain) =>
     `Braucht ${length} (${buy}) Stoff von ${width} Breite. Fadenlauf: ${grain}.`,
   paperFoot: (garment, cloth) => `${garment}, ${cloth}`,

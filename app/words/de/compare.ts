@@ -18,9 +18,9 @@ export const compareWords: Said<typeof english.compareWords> = {
   mine: 'Teil dieses Kleidungsstücks',
   source: 'Mit einem Teil aus',
   sources: {
-    piece: 'diesem Kleidungsstück, anderes Teil',
-    traced: 'diesem Kleidungsstück, wie nachgezeichnet',
-    draft: 'einem Entwurf nach ihren Maßen',
+    piece: 'diesem Stück, anderes Teil',
+    traced: 'diesem Stück, wie nachgezeichnet',
+    draft: 'einem Entwurf nach den Maßen',
   },
   version: (number, name) => (name === '' ? `Fassung ${number}` : `Fassung ${number}, ${name}`),
   shelf: (name) => `${name || 'ein Kleidungsstück ohne Namen'}, im Regal`,

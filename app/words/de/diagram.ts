@@ -87,7 +87,7 @@ export const diagramWords: Said<typeof english.diagramWords> = {
   unnamed: 'Vorlage',
 
   square: {
-    title: '1  Entzerren',
+    title: '1 Entzerren',
     help: 'Suche etwas wirklich Rechteckiges, den Rahmen der Tafel oder die Seite, und setze auf jede seiner Ecken eine Ecke. Das Bild wird dann gerade gerückt.',
     flat: 'Es liegt schon flach',
     corners: 'Vier Ecken',
@@ -176,7 +176,7 @@ export const diagramWords: Said<typeof english.diagramWords> = {
   },
 
   known: {
-    title: '2  Bekannte Längen',
+    title: '2 Bekannte Längen',
     help: 'Ziehe eine Linie an etwas entlang, dessen Länge in Originalgröße du kennst, so lang wie möglich: ein gedrucktes Maß, einen Maßstabsbalken, ein Viertel der Taille. Eine zweite im rechten Winkel dazu prüft die erste und bestimmt quer und längs getrennt.',
     draw: 'Bekannte Länge zeichnen',
     drawing: 'Ziehe die Linie entlang oder drücke auf ihre beiden Enden.',
@@ -290,7 +290,7 @@ export const diagramWords: Said<typeof english.diagramWords> = {
   },
 
   check: {
-    title: '3  Prüfen',
+    title: '3 Prüfen',
     good: 'Gut genug zum Nachzeichnen.',
     notGood: 'Noch nicht gut genug zum Nachzeichnen.',
     withCare: 'Nachzeichnen geht; beachte, was oben steht.',

@@ -1,3 +1,4 @@
+import type { FileRefusal } from '../../../core/files/file-reading';
 import type { FileWords } from '../../../core/files/file-words';
 import type * as english from '../en/files';
 import { locale } from '../language';
@@ -79,7 +80,7 @@ export const fileFindingSentence: typeof english.fileFindingSentence = (finding,
   const named = (name: string) => (name === '' ? 'Eine Linie' : `Die Linie ${name}`);
   switch (finding.kind) {
     case 'open-line':
-      return `${named(finding.name)} auf Ebene ${finding.layer} schließt sich nicht: ${length(finding.gap)} fehlen. Sie wurde weggelassen.`;
+      return `${named(finding.name)} auf Ebene ${finding.layer} schließt sich nicht, die Lücke misst ${length(finding.gap)}. Sie wurde weggelassen.`;
     case 'encloses-nothing':
       return `${named(finding.name)} auf Ebene ${finding.layer} umschließt nichts. Sie wurde weggelassen.`;
     case 'not-followed':
@@ -97,6 +98,14 @@ export const fileFindingSentence: typeof english.fileFindingSentence = (finding,
   }
 };
 
+/** What there is too much of in a file. */
+const tooMany: Readonly<Record<Extract<FileRefusal, { kind: 'too-many' }>['what'], string>> = {
+  elements: 'Elemente',
+  entities: 'Objekte',
+  points: 'Punkte',
+  outlines: 'Umrisse',
+};
+
 export const fileRefusalSentence: typeof english.fileRefusalSentence = (refusal) => {
   switch (refusal.kind) {
     case 'not-this-kind':
@@ -112,7 +121,7 @@ export const fileRefusalSentence: typeof english.fileRefusalSentence = (refusal)
     case 'too-large':
       return `Die Datei ist länger als ${whole(refusal.limit / 1e6)} Millionen Zeichen; mehr wird nicht gelesen. Speichere sie mit weniger Punkten.`;
     case 'too-many':
-      return `Die Datei hat zu viel davon: ${refusal.what}. Gelesen werden höchstens ${whole(refusal.limit)}. Speichere sie in Stücken.`;
+      return `Die Datei hat mehr als ${whole(refusal.limit)} ${tooMany[refusal.what]}; mehr werden nicht gelesen. Speichere sie in Stücken.`;
     case 'too-deep':
       return `Ihre Gruppen liegen mehr als ${refusal.limit} tief ineinander. Löse die Gruppen dort auf, wo sie gezeichnet wurde, und speichere sie neu.`;
     case 'document-type':

@@ -114,13 +114,13 @@ export function findingSentence(finding: Finding, garment: Garment): string {
     case 'girth-too-small':
       return finding.weight === 'stop'
         ? `${length(finding.body - finding.total)} zu eng zum Schließen (${girth(finding.girth)}): Die Teile messen ringsum ${length(finding.total)}, der Körper ${length(finding.body)}.`
-        : `${length(finding.wanted - finding.total)} fehlen an der gewollten Mehrweite (${girth(finding.girth)}): Die Teile messen ringsum ${length(finding.total)}, gewollt sind ${length(finding.wanted)}.`;
+        : `${length(finding.wanted - finding.total)} zu wenig für die gewollte Mehrweite (${girth(finding.girth)}): Die Teile messen ringsum ${length(finding.total)}, gewollt sind ${length(finding.wanted)}.`;
     case 'girth-too-large':
       return `${length(finding.total - finding.wanted)} zu viel (${girth(finding.girth)}): Die Teile messen ringsum ${length(finding.total)}, gewollt sind ${length(finding.wanted)}.`;
     case 'side-uneven':
       return finding.weight === 'stop'
         ? `${length(finding.body - finding.total)} zu eng auf der ${sides[finding.side]} Seite (${girth(finding.girth)}): Die Teile dieser Seite ergeben ${length(finding.total)}, ihre Hälfte ist ${length(finding.body)}.`
-        : `${length(finding.wanted - finding.total)} fehlen an der gewollten Mehrweite auf der ${sides[finding.side]} Seite (${girth(finding.girth)}): Die Teile dieser Seite ergeben ${length(finding.total)}, gewollt sind ${length(finding.wanted)}.`;
+        : `${length(finding.wanted - finding.total)} zu wenig für die gewollte Mehrweite auf der ${sides[finding.side]} Seite (${girth(finding.girth)}): Die Teile dieser Seite ergeben ${length(finding.total)}, gewollt sind ${length(finding.wanted)}.`;
     case 'level-below-piece':
       return `${length(finding.depth)} unter der Taille (${girth(finding.girth)}) ist schon zu Ende: ${piecesEnd(finding.pieceIds, garment)}. Der Umfang lässt sich dort nicht prüfen.`;
     case 'straight-waist':

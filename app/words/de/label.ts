@@ -15,7 +15,7 @@ export const labelCardWords: Said<typeof english.labelCardWords> = {
   made: (pages) => `Das Etikett ist fertig, auf ${pages === 1 ? '1 Blatt' : `${pages} Blättern`}.`,
   noPhoto: 'Das Foto lässt sich hier nicht öffnen; an seiner Stelle sind die Teile gezeichnet.',
   failed: 'Das Etikett konnte nicht gemacht werden. Versuche es noch einmal.',
-  file: 'Etikett',
+  file: 'etikett',
 };
 
 /** The measures an envelope is looked for by, the first that were taken, as they are called there. */
@@ -55,7 +55,7 @@ export const labelWords: typeof english.labelWords = ({ shownIn }) => {
     needs: ({ cloth = '', notions = '' }) =>
       [cloth && `Stoff: ${cloth}`, notions && `Zutaten: ${notions}`].filter((line) => line !== ''),
     inside: (pieces, cut) =>
-      `${pieces === 1 ? '1 Schnittteil' : `${pieces} Schnittteile`}, ${cut === 1 ? '1 Stoffteil' : `${cut} Stoffteile`} zuzuschneiden`,
+      `${pieces === 1 ? '1 Schnittteil' : `${pieces} Schnittteile`}, ${cut === 1 ? '1 Stoffteil' : `${cut} Stoffteile`}`,
     piecesTitle: 'Teile in diesem Umschlag',
     goesOn: (garment) => `${garment}: weitere Teile`,
     cut: cutWords,

@@ -18,11 +18,11 @@ export const paperSheetWords: typeof english.paperSheetWords = (shownIn, step) =
     pageOf: (page, of) => `Blatt ${page} von ${of}`,
     rowColumn: (row, column) => `Reihe ${row}, Spalte ${column}`,
     garmentLine: (garment, date, version) => `${garment}, ${versionWords(version)}, ${date}`,
-    fullSize: 'Originalgröße: mit 100 % drucken',
+    fullSize: '1 : 1, mit 100 % drucken',
     corrected: ({ across, down }) =>
       `berichtigt für einen Drucker, der ${percent(across)} in der Breite und ${percent(down)} in der Höhe druckt`,
     testSquare: '4 in = 10,16 cm, in beiden Richtungen',
-    thisWayUp: 'diese Seite oben',
+    thisWayUp: 'hier oben',
     inch: 'in',
     centimetre: 'cm',
     cutAndLayOver: (label) => `hier abschneiden und über ${label} legen`,

@@ -133,7 +133,7 @@ export const paperWords: Said<typeof english.paperWords> = {
   proofHelp:
     'Drucke das Prüfblatt einmal für deinen Drucker und dein Papier, miss die beiden Maßlinien und schreibe auf, was du abliest. Das 4-in-Quadrat auf jedem Blatt zeigt, ob dieses Blatt stimmt.',
   makeCheck: 'Prüfblatt machen (PDF)',
-  checkFile: 'Prüfblatt',
+  checkFile: 'prüfblatt',
   measured: 'Was gemessen wurde',
   measuredRules: 'Das Prüfblatt',
   measuredSquare: 'Das 4-in-Quadrat',

@@ -8,8 +8,8 @@ const corners = ['Ecke oben links', 'Ecke oben rechts', 'Ecke unten rechts', 'Ec
 export const screenPaperWords: Said<typeof english.screenPaperWords> = {
   card: 'Auf Bildschirm oder mit Beamer',
   help: 'Ein Teil in Originalgröße ohne Papier: zum Nachzeichnen von einem flach liegenden Bildschirm oder mit dem Beamer auf dem Zuschneidetisch. Zuerst wird es mit dem Lineal gemessen.',
-  onScreen: 'In Originalgröße auf diesem Bildschirm',
-  byBeam: 'Mit dem Beamer auf den Tisch geworfen',
+  onScreen: 'Auf diesem Bildschirm',
+  byBeam: 'Mit Beamer auf dem Tisch',
   label: 'Originalgröße',
   unnamed: 'Teil ohne Namen',
   drawing: (piece) => `${piece || 'Das Teil'} in Originalgröße. Die Pfeiltasten rücken es um ganze Quadrate weiter.`,

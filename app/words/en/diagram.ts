@@ -79,7 +79,7 @@ export const diagramWords = {
   unnamed: 'Diagram',
 
   square: {
-    title: '1  Square up',
+    title: '1 Square up',
     help: 'Find something that is truly rectangular, the frame round the plate or the page, and put a corner on each of its corners. The picture is then laid flat.',
     flat: 'It is flat already',
     corners: 'Four corners',
@@ -167,7 +167,7 @@ export const diagramWords = {
   },
 
   known: {
-    title: '2  Known lengths',
+    title: '2 Known lengths',
     help: 'Draw a line along something whose length at full size you know, as long as you can find: a printed dimension, a scale bar, a quarter of the waist. A second line square to the first checks it and settles across and down apart.',
     draw: 'Draw a known length',
     drawing: 'Drag along the line, or press on its two ends.',
@@ -278,7 +278,7 @@ export const diagramWords = {
   },
 
   check: {
-    title: '3  Check',
+    title: '3 Check',
     good: 'Good enough to trace.',
     notGood: 'Not good enough to trace yet.',
     withCare: 'It can be traced; mind what is said above.',
