@@ -45,9 +45,9 @@ export function pagesNeeded(places: readonly Point[], box: Box, grid: Grid): Pag
   for (const strips of acrossAt) {
     for (const bands of downAt) {
       const origin = { x: strips.start, y: bands.start };
-      const needed = withoutDoubled(at, strips, bands, lists);
       // Joining them up only adds to them.
-      if (best && needed.length >= best.cells.length) continue;
+      const needed = withoutDoubled(at, [strips, bands], lists, best?.cells.length);
+      if (!needed) continue;
       const cells = joinedCells(needed, grid);
       if (!best || cells.length < best.cells.length) best = { origin, cells };
     }
@@ -58,13 +58,10 @@ export function pagesNeeded(places: readonly Point[], box: Box, grid: Grid): Pag
 /** Which sheets of a grid that begins at a place show any of the places, joined up. */
 export function cellsAt(places: readonly Point[], origin: TablePoint, grid: Grid): readonly number[] {
   const at = coordinates(places);
-  const needed = withoutDoubled(
-    at,
-    stripsOf(at.x, origin.x, across(grid)),
-    stripsOf(at.y, origin.y, down(grid)),
-    emptyLists(places.length, grid.columns * grid.rows),
-  );
-  return joinedCells(needed, grid);
+  const strips = stripsOf(at.x, origin.x, across(grid));
+  const bands = stripsOf(at.y, origin.y, down(grid));
+  const lists = emptyLists(places.length, grid.columns * grid.rows);
+  return joinedCells(withoutDoubled(at, [strips, bands], lists) ?? [], grid);
 }
 
 /** 1/2, then a little to either side, up to 0 and 1. */

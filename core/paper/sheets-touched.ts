@@ -24,6 +24,8 @@ export interface Strips {
 export interface PlacesInStrips extends Strips {
   readonly start: number;
   readonly of: Int32Array;
+  /** 1 where no other column or row shows the place. */
+  readonly alone: Uint8Array;
 }
 
 /** Each place belongs to one sheet: the one on whose side of the joins, in the middle of the overlaps, it lies. */
@@ -31,10 +33,31 @@ export function stripsOf(at: Float64Array, start: number, strips: Strips): Place
   const { count, step, size } = strips;
   const first = start + (size - step) / 2;
   const of = new Int32Array(at.length);
+  const alone = new Uint8Array(at.length);
   for (let i = 0; i < at.length; i++) {
-    of[i] = Math.min(count - 1, Math.max(0, Math.floor(((at[i] as number) - first) / step)));
+    const place = at[i] as number;
+    const own = Math.min(count - 1, Math.max(0, Math.floor((place - first) / step)));
+    const from = start + own * step;
+    of[i] = own;
+    // What a column further off shows, the one beside shows too.
+    const isOnNext = own < count - 1 && place >= from + step + EDGE;
+    alone[i] = isOnNext || (own > 0 && place <= from - step + size - EDGE) ? 0 : 1;
   }
-  return { ...strips, start, of };
+  return { ...strips, start, of, alone };
+}
+
+/** Marks the sheets that alone show some place, which no way of leaving others out can spare; how many they are. */
+function spareNone(strips: PlacesInStrips, bands: PlacesInStrips, needed: Uint8Array): number {
+  let count = 0;
+  needed.fill(0);
+  for (let i = 0; i < strips.of.length; i++) {
+    if (strips.alone[i] === 0 || bands.alone[i] === 0) continue;
+    const cell = (bands.of[i] as number) * strips.count + (strips.of[i] as number);
+    if (needed[cell] === 1) continue;
+    needed[cell] = 1;
+    count += 1;
+  }
+  return count;
 }
 
 /** The places of every sheet: how many, the first one, the last one, and after each the next one on the same sheet. */
@@ -43,12 +66,20 @@ export interface Lists {
   readonly first: Int32Array;
   readonly last: Int32Array;
   readonly next: Int32Array;
+  /** 1 for a sheet that alone shows some place. */
+  readonly needed: Uint8Array;
 }
 
 /** Room for the lists, used again for every shift. */
 export function emptyLists(places: number, sheets: number): Lists {
   const ofSheets = () => new Int32Array(sheets);
-  return { count: ofSheets(), first: ofSheets(), last: ofSheets(), next: new Int32Array(places) };
+  return {
+    count: ofSheets(),
+    first: ofSheets(),
+    last: ofSheets(),
+    next: new Int32Array(places),
+    needed: new Uint8Array(sheets),
+  };
 }
 
 /** Fills the lists; the sheets that any place touches, in the order in which the places do. */
@@ -68,9 +99,19 @@ function touchedBy(strips: PlacesInStrips, bands: PlacesInStrips, { count, first
   return cells;
 }
 
-/** The sheets without those whose every place stands in the overlaps of others that stay. */
-export function withoutDoubled(at: Coordinates, strips: PlacesInStrips, bands: PlacesInStrips, lists: Lists): number[] {
-  const { count, first, last, next } = lists;
+/**
+ * The sheets without those whose every place stands in the overlaps of others that stay; `undefined` as soon as it is
+ * known that they will not be fewer than `fewerThan`.
+ */
+export function withoutDoubled(
+  at: Coordinates,
+  [strips, bands]: readonly [PlacesInStrips, PlacesInStrips],
+  lists: Lists,
+  fewerThan = Number.POSITIVE_INFINITY,
+): number[] | undefined {
+  const { count, first, last, next, needed } = lists;
+  let staying = spareNone(strips, bands, needed);
+  if (staying >= fewerThan) return undefined;
   const cells = touchedBy(strips, bands, lists);
   const kept = new Uint8Array(strips.count * bands.count);
   for (const cell of cells) kept[cell] = 1;
@@ -87,11 +128,14 @@ export function withoutDoubled(at: Coordinates, strips: PlacesInStrips, bands: P
     return -1;
   };
   for (const cell of cells.toSorted((a, b) => (count[a] as number) - (count[b] as number))) {
+    if (needed[cell] === 1) continue;
     kept[cell] = 0;
     let place = first[cell] as number;
     while (shownOn(place) >= 0 && place !== last[cell]) place = next[place] as number;
     if (shownOn(place) < 0) {
       kept[cell] = 1;
+      staying += 1;
+      if (staying >= fewerThan) return undefined;
       continue;
     }
     // What others show in its stead they must go on showing: it is theirs from now on.

@@ -58,4 +58,27 @@ describe('pagesNeeded', () => {
       expect(cells.length).toBeLessThanOrEqual(cellsAt(places, { x: box.minX, y: box.minY }, grid).length);
     }
   });
+
+  it('has as few sheets as the best of all its shifts, each counted to its end', () => {
+    const random = seededRandom(23);
+    const shares = Array.from({ length: 13 }, (_, k) => k / 12);
+    let fewer = 0;
+    for (let i = 0; i < 40; i++) {
+      const box = { minX: 5, minY: -3, maxX: 5 + 191 + random() * 60, maxY: -3 + 61 + random() * 35 };
+      const places = Array.from({ length: 2 + Math.floor(random() * 9) }, () => ({
+        x: box.minX + 1 + random() * (box.maxX - box.minX - 2),
+        y: box.minY + 1 + random() * (box.maxY - box.minY - 2),
+      }));
+      const spare = { x: 280 - (box.maxX - box.minX), y: 110 - (box.maxY - box.minY) };
+      const counts = shares.flatMap((across) =>
+        shares.map((down) => {
+          const origin = { x: box.minX - spare.x * across, y: box.minY - spare.y * down };
+          return cellsAt(places, origin, grid).length;
+        }),
+      );
+      expect(pagesNeeded(places, box, grid).cells).toHaveLength(Math.min(...counts));
+      if (Math.max(...counts) > Math.min(...counts)) fewer += 1;
+    }
+    expect(fewer).toBeGreaterThan(20);
+  });
 });
