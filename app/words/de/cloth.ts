@@ -82,6 +82,8 @@ export const clothWords: Said<typeof english.clothWords> = {
     `Reichen die vorhandenen ${said(atHand, shownIn)}: ja, ${eighths(over, shownIn)} bleiben übrig.`,
   short: (by, atHand, shownIn) =>
     `Reichen die vorhandenen ${said(atHand, shownIn)}: nein, ${eighths(by, shownIn)} fehlen.`,
+  onRemnant: 'Alles passt auf den Rest.',
+  offRemnant: (by, shownIn) => `Es passt nicht alles auf den Rest: ${eighths(by, shownIn)} liegen hinter seinem Ende.`,
   used: (share) => `${writeNumber(100 * share, 1)} % genutzt`,
   faults: (count) => `${count} Fehler im Zuschneideplan`,
   noFaults: 'Nichts überlappt',

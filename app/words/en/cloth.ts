@@ -73,6 +73,9 @@ export const clothWords = {
     `Fits in the ${said(atHand, shownIn)} you have: yes, with ${writeLength(over, { shownIn, step: 'eighth' })} over.`,
   short: (by: number, atHand: number, shownIn: ShownIn) =>
     `Fits in the ${said(atHand, shownIn)} you have: no, ${writeLength(by, { shownIn, step: 'eighth' })} short.`,
+  onRemnant: 'It all goes on the remnant.',
+  offRemnant: (by: number, shownIn: ShownIn) =>
+    `It does not all go on the remnant: ${writeLength(by, { shownIn, step: 'eighth' })} lie beyond its end.`,
   used: (share: number) => `${(100 * share).toFixed(1)} % used`,
   faults: (count: number) => (count === 1 ? '1 fault in the lay' : `${count} faults in the lay`),
   noFaults: 'No overlaps',
