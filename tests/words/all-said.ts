@@ -22,7 +22,7 @@ export function allSaid(
   const paths = Object.fromEntries(Object.keys(english).map((name) => [name, resolve(folder, `${name}.ts`)]));
   const program = ts.createProgram(Object.values(paths), {
     strict: true,
-    lib: ['lib.esnext.d.ts', 'lib.dom.d.ts'],
+    lib: ['lib.esnext.d.ts'],
     types: [],
     target: ts.ScriptTarget.ESNext,
     module: ts.ModuleKind.ESNext,
@@ -35,7 +35,7 @@ export function allSaid(
     if (typeof en === 'string' || typeof de === 'string') {
       said.push({ where, en: String(en), de: String(de) });
     } else if (typeof en === 'function') {
-      const [signature] = type.getCallSignatures();
+      const [signature] = (type.isUnion() ? type.types : [type]).flatMap((one) => one.getCallSignatures());
       if (!signature) throw new Error(`It is not known what ${where} takes.`);
       for (const call of callsOf(checker, signature, given)) {
         const told = `${where}(${call.map(written).join(', ')})`;
@@ -92,8 +92,6 @@ const real: Readonly<Record<string, readonly (string | undefined)[]>> = {
 const places: readonly Place[] = [
   { kind: 'edge', pieceId: piece?.id ?? '', edgeId: piece?.edges[0]?.id ?? '' },
   { kind: 'piece', pieceId: piece?.id ?? '' },
-  { kind: 'ring', ringId: ring?.id ?? '', levelId: ring?.levels[0]?.id ?? '' },
-  { kind: 'cloth', clothId: cloth?.id ?? '' },
 ];
 
 /** Things that hang together cannot be made from their types alone: they are taken from a whole garment. */
