@@ -19,17 +19,24 @@ export function faceOf(bytes: Uint8Array): FontFace {
   return face;
 }
 
-/** Of more texts than this none is remembered any longer; one print has a few hundred. */
-const MOST_TEXTS = 4000;
+/** With more letters than this in hand all are let go of, and begun anew. */
+const MOST_LETTERS = 100_000;
 
 /** The same few words stand on every page and in every print: setting them takes longest of all that a page takes. */
 function rememberTexts(face: FontFace): void {
   const layout = face.layout.bind(face);
   const set = new Map<string, unknown>();
+  let letters = 0;
   face.layout = (text, features) => {
     if (features !== undefined) return layout(text, features);
-    const run = set.get(text) ?? layout(text);
-    if (set.size >= MOST_TEXTS) set.clear();
+    const known = set.get(text);
+    if (known) return known;
+    const run = layout(text);
+    letters += text.length;
+    if (letters > MOST_LETTERS) {
+      set.clear();
+      letters = text.length;
+    }
     set.set(text, run);
     return run;
   };

@@ -46,27 +46,16 @@ export function stripsOf(at: Float64Array, start: number, strips: Strips): Place
   return { ...strips, start, of, alone };
 }
 
-/** Marks the sheets that alone show some place, which no way of leaving others out can spare; how many they are. */
-function spareNone(strips: PlacesInStrips, bands: PlacesInStrips, needed: Uint8Array): number {
-  let count = 0;
-  needed.fill(0);
-  for (let i = 0; i < strips.of.length; i++) {
-    if (strips.alone[i] === 0 || bands.alone[i] === 0) continue;
-    const cell = (bands.of[i] as number) * strips.count + (strips.of[i] as number);
-    if (needed[cell] === 1) continue;
-    needed[cell] = 1;
-    count += 1;
-  }
-  return count;
-}
-
-/** The places of every sheet: how many, the first one, the last one, and after each the next one on the same sheet. */
+/**
+ * The places of every sheet that another may show as well: how many, the first one, the last one, and after each the next
+ * one on the same sheet.
+ */
 export interface Lists {
   readonly count: Int32Array;
   readonly first: Int32Array;
   readonly last: Int32Array;
   readonly next: Int32Array;
-  /** 1 for a sheet that alone shows some place. */
+  /** 1 for a sheet that alone shows some place, and so stays whatever others do. */
   readonly needed: Uint8Array;
 }
 
@@ -82,21 +71,46 @@ export function emptyLists(places: number, sheets: number): Lists {
   };
 }
 
-/** Fills the lists; the sheets that any place touches, in the order in which the places do. */
-function touchedBy(strips: PlacesInStrips, bands: PlacesInStrips, { count, first, last, next }: Lists): number[] {
+/** Of so many places one is enough to see, of most shifts, that they save nothing. */
+const ONE_OF = 12;
+
+/** Whether a few of the places show already that at least so many sheets stay. */
+function areCertain(least: number, strips: PlacesInStrips, bands: PlacesInStrips, needed: Uint8Array): boolean {
+  const [columnOf, rowOf, aloneAcross, aloneDown] = [strips.of, bands.of, strips.alone, bands.alone];
+  let certain = 0;
+  needed.fill(0);
+  for (let i = 0; i < columnOf.length && certain < least; i += ONE_OF) {
+    if (aloneAcross[i] === 0 || aloneDown[i] === 0) continue;
+    const cell = (rowOf[i] as number) * strips.count + (columnOf[i] as number);
+    if (needed[cell] === 0) certain += 1;
+    needed[cell] = 1;
+  }
+  return certain >= least;
+}
+
+/** Fills the lists; the sheets that any place touches, and how many of them alone show one. */
+function touchedBy(strips: PlacesInStrips, bands: PlacesInStrips, lists: Lists) {
+  const { count, first, last, next, needed } = lists;
   const cells: number[] = [];
+  let certain = 0;
   count.fill(0);
+  needed.fill(0);
   for (let i = 0; i < next.length; i++) {
     const cell = (bands.of[i] as number) * strips.count + (strips.of[i] as number);
     const before = count[cell] as number;
-    if (before === 0) {
-      first[cell] = i;
-      cells.push(cell);
-    } else next[last[cell] as number] = i;
+    const isNeeded = needed[cell] === 1;
+    if (before === 0 && !isNeeded) cells.push(cell);
+    if (strips.alone[i] === 1 && bands.alone[i] === 1) {
+      if (!isNeeded) certain += 1;
+      needed[cell] = 1;
+      continue;
+    }
+    if (before === 0) first[cell] = i;
+    else next[last[cell] as number] = i;
     last[cell] = i;
     count[cell] = before + 1;
   }
-  return cells;
+  return { cells, certain };
 }
 
 /**
@@ -110,9 +124,10 @@ export function withoutDoubled(
   fewerThan = Number.POSITIVE_INFINITY,
 ): number[] | undefined {
   const { count, first, last, next, needed } = lists;
-  let staying = spareNone(strips, bands, needed);
-  if (staying >= fewerThan) return undefined;
-  const cells = touchedBy(strips, bands, lists);
+  if (areCertain(fewerThan, strips, bands, needed)) return undefined;
+  const { cells, certain } = touchedBy(strips, bands, lists);
+  if (certain >= fewerThan) return undefined;
+  let staying = certain;
   const kept = new Uint8Array(strips.count * bands.count);
   for (const cell of cells) kept[cell] = 1;
   const shownOn = (place: number) => {
@@ -143,8 +158,11 @@ export function withoutDoubled(
     for (let given = first[cell] as number, after = given; ; given = after) {
       after = next[given] as number;
       const taker = shownOn(given);
-      next[last[taker] as number] = given;
-      last[taker] = given;
+      // What stays anyhow need not be told what it shows.
+      if (needed[taker] === 0) {
+        next[last[taker] as number] = given;
+        last[taker] = given;
+      }
       if (given === end) break;
     }
   }

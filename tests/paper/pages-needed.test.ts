@@ -27,7 +27,7 @@ describe('pagesNeeded', () => {
       { x: 20, y: 15 },
       { x: 99.5, y: 17 },
     ];
-    expect(pagesNeeded(places, box, grid).cells).toEqual([0, 1]);
+    expect(pagesNeeded(places, box, grid)?.cells).toEqual([0, 1]);
   });
 
   it('shifts the sheets until two far places of a narrow box fall on one', () => {
@@ -36,7 +36,7 @@ describe('pagesNeeded', () => {
       { x: 104, y: 44 },
       { x: 186, y: 86 },
     ];
-    expect(pagesNeeded(places, box, grid).cells).toHaveLength(1);
+    expect(pagesNeeded(places, box, grid)?.cells).toHaveLength(1);
   });
 
   it('shows every place on some sheet, and has no more sheets than with the grid as it stands', () => {
@@ -47,7 +47,9 @@ describe('pagesNeeded', () => {
         x: box.minX + 1 + random() * (box.maxX - box.minX - 2),
         y: box.minY + 1 + random() * (box.maxY - box.minY - 2),
       }));
-      const { origin, cells } = pagesNeeded(places, box, grid);
+      const needed = pagesNeeded(places, box, grid);
+      if (!needed) throw new Error('without a bound there is always an answer');
+      const { origin, cells } = needed;
       const windows = cells.map((cell) => ({
         left: origin.x + (cell % grid.columns) * grid.step.across,
         top: origin.y + Math.floor(cell / grid.columns) * grid.step.down,
@@ -76,7 +78,10 @@ describe('pagesNeeded', () => {
           return cellsAt(places, origin, grid).length;
         }),
       );
-      expect(pagesNeeded(places, box, grid).cells).toHaveLength(Math.min(...counts));
+      const fewest = Math.min(...counts);
+      expect(pagesNeeded(places, box, grid)?.cells).toHaveLength(fewest);
+      expect(pagesNeeded(places, box, grid, fewest)).toBeUndefined();
+      expect(pagesNeeded(places, box, grid, fewest + 1)).toEqual(pagesNeeded(places, box, grid));
       if (Math.max(...counts) > Math.min(...counts)) fewer += 1;
     }
     expect(fewer).toBeGreaterThan(20);

@@ -54,7 +54,7 @@ export const blockWords: Said<typeof english.blockWords> = {
   sources: {
     'plain-skirt': 'Abnäher verteilt, wie es üblich ist; die Taille nach dem Kegel des Körpers.',
     'two-dart-skirt':
-      'WikiEducator, Handout for drafting skirt block. Ihre Mehrweite steckt darin: 2,4 cm an der Taille, 5 cm an der Hüfte.',
+      'WikiEducator, Handout for drafting skirt block. Ihre Mehrweite steckt darin: 2,4 cm (1 in) an der Taille, 5 cm (2 in) an der Hüfte.',
     'gored-skirt': 'Zwei Kegel, Taille bis Hüfte und Hüfte bis Saum.',
     'shared-gores': 'Regeln, gedruckt 1911 bis 1916; welche, steht unten.',
     'five-gored-underskirt':
@@ -71,7 +71,7 @@ export const blockWords: Said<typeof english.blockWords> = {
     bodice: 'Einfache Geometrie aus den Maßen, wie es üblich ist.',
     slip: 'Das einfache Oberteil und ein Rock aus Bahnen, verbunden an der Taille oder unter der Brust.',
     'bias-slip':
-      'Ein Heft zum Selbstschneidern aus den 1930ern, in einer Größe: vier Teile von 27 in und vier Quadrate von 15 in.',
+      'Ein Heft zum Selbstschneidern aus den 1930ern, in einer Größe: vier Teile von 27 in (69 cm) und vier Quadrate von 15 in (38 cm).',
   },
   rules: {
     'five-equal': 'fünf gleiche Bahnen, 1914',

@@ -5,7 +5,7 @@ import { inches, type ShownIn } from '../../../core/units/inch';
 import { writeYards } from '../../../core/units/write-yards';
 import type * as english from '../en/cloth';
 import type { Said } from '../said';
-import { writeLength, writeMetres, writeNumber } from '../written';
+import { roundLength, writeLength, writeMetres, writeNumber } from '../written';
 import { clothNames } from './cloth-names';
 
 const grains: Readonly<Record<LaidGrain, string>> = { straight: 'gerade', cross: 'quer', bias: 'schräg' };
@@ -132,14 +132,14 @@ export const clothWords: Said<typeof english.clothWords> = {
     'flannel-1910': 'Unterrockflanell, 1910er',
     'cotton-1910': 'Haushaltsbaumwolle, 1910er',
     'wool-1910': 'Wolle und Tweed, 1910er',
-    '1920': 'Kleiderstoffe der 1920er, 24 bis 32 in',
+    '1920': 'Kleiderstoffe der 1920er, 24 bis 32 in (61 bis 81 cm)',
     '1930': '1930er bis 1950er',
     '1960': 'ab Anfang der 1960er',
     today: 'heute',
   },
   selvedge: 'Webkante weg, je Seite',
   atHand: 'Vorhandene Länge',
-  atHandHint: (mm) => (mm === undefined ? 'Leer lassen, um es zu erfahren.' : said(mm, 'in')),
+  atHandHint: (mm, shownIn) => (mm === undefined ? 'Leer lassen, um es zu erfahren.' : said(mm, shownIn)),
   folded: 'Er liegt',
   foldedWays: { lengthwise: 'längs gefaltet', open: 'offen', crosswise: 'quer gefaltet' },
   foldedHelp: {
@@ -156,8 +156,8 @@ export const clothWords: Said<typeof english.clothWords> = {
     'Leer lassen bei einfarbigem Stoff. Sonst liegt jedes Teil mit dem fernen Ende seines Fadenlaufs an derselben Stelle des Rapports.',
   shrinksAlong: 'Läuft in der Länge ein, in %',
   shrinksAcross: 'Läuft in der Breite ein, in %',
-  shrinkHint:
-    'Der Zuschneideplan gilt für den gewaschenen Stoff, der Einkauf wird für den ungewaschenen gerechnet. Wasche und miss ein Quadrat von 20 in, um es zu wissen.',
+  shrinkHint: (shownIn) =>
+    `Der Zuschneideplan gilt für den gewaschenen Stoff, der Einkauf wird für den ungewaschenen gerechnet. Wasche und miss ein Quadrat von ${roundLength(shownIn, 20, 50)}, um es zu wissen.`,
   flaws: 'Fehler im Stoff',
   flaw: (i) => `Fehler ${i + 1}`,
   addFlaw: 'Fehler nach Größe eingeben',
@@ -323,7 +323,7 @@ export const clothWords: Said<typeof english.clothWords> = {
   costAs: (bought) => `für ${bought}`,
   ration: 'Kleiderkarte, Großbritannien, 1941',
   rationHelp:
-    'Punkte für ein Yard nach seiner Breite, frei zu ändern. Wollstoff von 36 in Breite nahm 3 (The Times, 3. Juni 1941); anderer Stoff von 36 in Breite 2 und von 44 in Breite 2 1/2 (aus dem Gedächtnis und einem Heft der Zeit); andere Breiten sind daraus errechnet.',
+    'Punkte für ein Yard nach seiner Breite, frei zu ändern. Wollstoff von 36 in (91 cm) Breite nahm 3 (The Times, 3. Juni 1941); anderer Stoff dieser Breite 2 und von 44 in (112 cm) Breite 2 1/2 (aus dem Gedächtnis und einem Heft der Zeit); andere Breiten sind daraus errechnet.',
   rationNames: { woollen: 'Wollstoff', other: 'Anderer Stoff' },
   rationEach: (each, known) =>
     `${half(each)} je Yard${{ printed: '', remembered: ' (aus dem Gedächtnis)', estimate: ' (geschätzt)' }[known]}`,

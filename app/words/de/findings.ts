@@ -1,4 +1,5 @@
 import type { Finding } from '../../../core/check/before-you-cut';
+import { WALKING_ROOM } from '../../../core/fit/wearing';
 import { BODIES_MEASURED, WAIST_OVER_HIP } from '../../../core/garment/body-figures';
 import type { Garment } from '../../../core/garment/garment';
 import type { GarmentCloth } from '../../../core/garment/garment-cloth';
@@ -149,7 +150,7 @@ export function findingSentence(finding: Finding, garment: Garment): string {
     case 'figures-cannot-close':
       return `${where}: Das gedruckte ${length(finding.stated)} ist länger als alle anderen Kanten des Teils zusammen, ${length(finding.others)}. So kann es sich nicht schließen; sieh die Zahlen noch einmal an.`;
     case 'hem-narrow':
-      return `Der Saum misst ringsum ${length(finding.sweep)}, die Hüfte ${length(finding.hip)}. Mit weniger als 6 in mehr am Saum geht es sich schwer; plane einen Schlitz oder eine Falte.`;
+      return `Der Saum misst ringsum ${length(finding.sweep)}, die Hüfte ${length(finding.hip)}. Mit weniger als ${length(WALKING_ROOM.least)} mehr am Saum geht es sich schwer; plane einen Schlitz oder eine Falte.`;
     case 'no-opening':
       return `Die Taille, ${length(finding.waist)}, kommt nicht über die Hüfte, ${length(finding.hip)}. Lass eine Naht oben offen, mindestens ${length(finding.depth)} tief: der Raum Passform tut es.`;
     case 'opening-short':

@@ -144,7 +144,8 @@ export const fitWords: Said<typeof english.fitWords> = {
   ownLength: (own) => `Dieses ist dort ${own} lang.`,
   ownAgainst: (own, most) => `Dieses ist dort ${own} lang und darf ${most} sein.`,
   shorterBy: 'Dieses bleibt kürzer um',
-  shorterHint: 'Ein bis zwei Zoll sind allgemein üblich.',
+  shorterHint: (shownIn) =>
+    shownIn === 'in' ? 'Ein bis zwei Zoll sind allgemein üblich.' : 'Drei bis fünf Zentimeter sind allgemein üblich.',
   removeOuter: 'Nichts wird darüber getragen',
   outerRemoved: 'Das Kleidungsstück darüber ist entfernt. Rückgängig holt es zurück.',
   noHem: 'Noch ist keine Kante als Saum benannt, also lassen sich die Längen nicht vergleichen.',

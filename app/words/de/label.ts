@@ -30,7 +30,7 @@ const MAIN = {
 const MOST = 4;
 
 export const labelWords: typeof english.labelWords = ({ shownIn }) => {
-  const length = (mm: number) => writeLength(mm, { shownIn, fractions: 'printed' });
+  const length = (mm: number) => writeLength(mm, { shownIn });
   return {
     unnamedGarment: 'Kleidungsstück ohne Namen',
     unnamedPiece: 'Teil ohne Namen',

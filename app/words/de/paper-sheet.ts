@@ -3,10 +3,10 @@ import type { CheckSheetWords, FirstPageWords, SquaresWords } from '../../../cor
 import type { ShownIn } from '../../../core/units/inch';
 import type * as english from '../en/paper-sheet';
 import type { Said } from '../said';
-import { writeLength, writeNumber } from '../written';
+import { roundLength, writeLength, writeNumber } from '../written';
 
 export const paperSheetWords: typeof english.paperSheetWords = (shownIn, step) => {
-  const options = { shownIn, step, fractions: 'printed' } as const;
+  const options = { shownIn, step } as const;
   const length = (mm: number) => writeLength(mm, options);
   return {
     length,
@@ -38,8 +38,8 @@ export const paperSheetWords: typeof english.paperSheetWords = (shownIn, step) =
       under: (version) => `Älter: ${version}`,
       older: (index, version) => `${olderLineWords[index] ?? ''}: ${version}`,
     },
-    first,
-    check: checkWords,
+    first: firstWords(shownIn),
+    check: checkWords(shownIn),
     squares: squaresWords(shownIn, length),
   };
 };
@@ -71,11 +71,11 @@ const papers: Readonly<Record<string, string>> = {
   roll: 'Rolle',
 };
 
-const checkWords: CheckSheetWords = {
+const checkWords = (shownIn: ShownIn): CheckSheetWords => ({
   title: 'Druckt dein Drucker richtig?',
   how: [
     'Drucke dieses Blatt allein mit 100 % oder „Tatsächliche Größe“, ohne Anpassen, Verkleinern und randloses Drucken, auf dem Papier, auf das der Schnitt gedruckt wird.',
-    'Lege ein Lineal oder Maßband an jedes der beiden Maße, von Endstrich zu Endstrich, und trage im Raum Papier ein, was du abliest. Einen Unterschied von 1/32 in liest niemand ab.',
+    `Lege ein Lineal oder Maßband an jedes der beiden Maße, von Endstrich zu Endstrich, und trage im Raum Papier ein, was du abliest. Einen Unterschied von ${roundLength(shownIn, 1 / 32, 0.1)} liest niemand ab.`,
   ],
   rule: (length, way) => `dieses Maß ist ${length} ${way === 'down' ? 'hoch' : 'breit'}`,
   marginTitle: 'Was dein Drucker abschneidet',
@@ -84,7 +84,7 @@ const checkWords: CheckSheetWords = {
   ],
   fitsTitle: 'Wenn das längere Maß so lang ist',
   fit: (cause, share, length) => `${length} (${percent(share)}): ${fittedWords(cause)}`,
-};
+});
 
 export const fittedWords: typeof english.fittedWords = (cause) => {
   switch (cause.kind) {
@@ -101,7 +101,7 @@ export const fittedWords: typeof english.fittedWords = (cause) => {
   }
 };
 
-const first: FirstPageWords = {
+const firstWords = (shownIn: ShownIn): FirstPageWords => ({
   line: (pages, paper, date) => `Schnitt in Originalgröße vom ${date}: ${pages} Blätter ${paper}, dieses mitgezählt`,
   paper: (size) => papers[size] ?? size,
   wearerLine: (date, wornOver) =>
@@ -110,7 +110,7 @@ const first: FirstPageWords = {
   scaleLines: [
     'Drucke dieses Blatt allein, mit 100 % oder „Tatsächliche Größe“, ohne Anpassen, Verkleinern und randloses Drucken.',
     'Lege ein Lineal an das Quadrat, quer und abwärts. Beide Male müssen es 4 in sein, das sind 10,16 cm. Dann drucke den Rest.',
-    'Bei 3,89 in (9,88 cm) wurden Letter-Blätter an A4 angepasst. Bei 3,76 in (9,55 cm) wurden A4-Blätter an Letter angepasst. Wähle das Papier, das du hast, und drucke noch einmal.',
+    `Bei etwa ${roundLength(shownIn, 3 + 7 / 8, 9.9)} wurden Letter-Blätter an A4 angepasst. Bei etwa ${roundLength(shownIn, 3 + 3 / 4, 9.6)} wurden A4-Blätter an Letter angepasst. Wähle das Papier, das du hast, und drucke noch einmal.`,
     'Jedes Blatt hat sein eigenes Quadrat und seine Lineale, denn ein Drucker kann bei jedem rutschen.',
   ],
   joinTitle: 'Die Blätter zusammenkleben',
@@ -136,7 +136,7 @@ const first: FirstPageWords = {
     'Ein Entwurf ist ein Plan: nähe ein Probeteil aus billigem Stoff und passe es an, ehe du den guten zuschneidest.',
     'Bügeleisen brennen und Klingen schneiden. Schneide von der Hand weg, und zähle nach der Anprobe die Nadeln.',
   ],
-};
+});
 
 function squaresWords(shownIn: ShownIn, length: (mm: number) => string): SquaresWords {
   return {

@@ -1,6 +1,7 @@
+import { SAFE_MARGIN } from '../../../core/paper/page-sizes';
 import type * as english from '../en/paper';
 import type { Said } from '../said';
-import { writeLength, writeNumber } from '../written';
+import { roundLength, writeLength, writeNumber } from '../written';
 import { dateWords, olderLineWords, versionWords } from './paper-sheet';
 
 const unnamed = 'Teil ohne Namen';
@@ -74,12 +75,13 @@ export const paperWords: Said<typeof english.paperWords> = {
   lapped: 'Überlappend',
   butted: 'Auf Stoß',
   loses: 'Mein Drucker verliert',
-  losesHint: 'An der Kante, wo er am meisten verliert: 1/4 in ist üblich. Das Prüfblatt zeigt es.',
+  losesHint: (shownIn) =>
+    `An der Kante, wo er am meisten verliert: ${roundLength(shownIn, 1 / 4, 0.6)} ist üblich. Das Prüfblatt zeigt es.`,
   losesBySide: 'Jede Seite für sich',
   losesAt: { top: 'Oben', right: 'Rechts', bottom: 'Unten', left: 'Links' },
   keepsClear: (loses, shownIn) =>
     loses === undefined
-      ? 'Alles Gedruckte bleibt 10 mm vom Rand, bis du sagst, was dein Drucker verliert.'
+      ? `Alles Gedruckte bleibt ${writeLength(SAFE_MARGIN, { shownIn })} vom Rand, bis du sagst, was dein Drucker verliert.`
       : `Alles Gedruckte bleibt ${writeLength(loses, { shownIn })} vom Rand; so viel verliert dein Drucker.`,
   squaresOver: 'Feine Quadrate über den Blättern',
   noSquares: 'Keine',
@@ -94,10 +96,10 @@ export const paperWords: Said<typeof english.paperWords> = {
   tooLarge,
   versionNamed: ({ number, name, made }) => `Fassung ${number}${name === '' ? '' : `, ${name}`}, ${dateWords(made)}`,
   rollWidth: 'Breite der Rolle',
-  rollHint: 'Ein Blatt ist so lang, wie es sein muss, bis 200 in.',
+  rollHint: (longest) => `Ein Blatt ist so lang, wie es sein muss, bis ${longest}.`,
   overlap: 'Blätter überlappen um',
   step: 'Zahlen des Rasterblatts',
-  steps: { sixteenth: 'auf 1/16 in', eighth: 'auf 1/8 in', millimetre: 'auf 1 mm' },
+  toStep: (step) => `auf ${step}`,
   paperLabel: 'Papier',
   pages: sheetCount,
   total: (pages, first) =>
@@ -131,12 +133,12 @@ export const paperWords: Said<typeof english.paperWords> = {
   makeAgain: (name) => `Blatt ${name} noch einmal machen (PDF)`,
   proof: 'Maßstab prüfen',
   proofHelp:
-    'Drucke das Prüfblatt einmal für deinen Drucker und dein Papier, miss die beiden Maße und schreibe auf, was du abliest. Das 4-in-Quadrat auf jedem Blatt zeigt, ob dieses Blatt stimmt.',
+    'Drucke das Prüfblatt einmal für deinen Drucker und dein Papier, miss die beiden Maße und schreibe auf, was du abliest. Das Prüfquadrat auf jedem Blatt zeigt, ob dieses Blatt stimmt.',
   makeCheck: 'Prüfblatt machen (PDF)',
   checkFile: 'Prüfblatt',
   measured: 'Was gemessen wurde',
   measuredRules: 'Das Prüfblatt',
-  measuredSquare: 'Das 4-in-Quadrat',
+  measuredSquare: 'Das Prüfquadrat',
   ruleAcross: (length, shownIn) => `Die ${writeLength(length, { shownIn })} quer messen`,
   ruleDown: (length, shownIn) => `Die ${writeLength(length, { shownIn })} abwärts messen`,
   across: 'Das Quadrat misst quer',

@@ -31,6 +31,9 @@ export const shellWords: Said<typeof english.shellWords> = {
   settled: 'nichts zu klären',
   undo: (what) => (what ? `Rückgängig: ${what}` : 'Nichts rückgängig zu machen'),
   redo: (what) => (what ? `Wiederholen: ${what}` : 'Nichts zu wiederholen'),
+  units: { in: 'in', cm: 'cm' },
+  writeIn: { in: 'Längen in Zoll schreiben', cm: 'Längen in Zentimetern schreiben' },
+  unitsChanged: 'Zoll oder Zentimeter',
   saving: {
     saved: 'Hier gesichert',
     waiting: 'Wird gesichert…',

@@ -86,7 +86,6 @@ export const wearerWords: Said<typeof english.wearerWords> = {
     measure: (measure) => measure,
     guess: (measure) => `${measure} schätzen`,
     name: 'für wen es ist',
-    units: 'Zoll oder Zentimeter',
     newSet: 'neuer Maßsatz',
     chooseSet: 'anderer Maßsatz',
     date: 'Datum der Maße',

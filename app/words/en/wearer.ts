@@ -85,7 +85,6 @@ export const wearerWords = {
     measure: (measure: string) => measure.toLowerCase(),
     guess: (measure: string) => `guess ${measure.toLowerCase()}`,
     name: 'who it is for',
-    units: 'inches or centimetres',
     newSet: 'new set of measures',
     chooseSet: 'another set of measures',
     date: 'date of the measures',

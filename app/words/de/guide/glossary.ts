@@ -44,7 +44,7 @@ export const glossary: readonly TradeWord[] = [
     word: 'Nahtzugabe',
     means: 'Was über die Nahtlinie hinaus zugegeben wird, damit Stoff zum Einnähen oder Umschlagen da ist.',
   },
-  { word: 'Nail', means: 'Ein altes Stoffmaß: 2 1/4 in, der sechzehnte Teil eines Yards.' },
+  { word: 'Nail', means: 'Ein altes Stoffmaß: 2 1/4 in (5,7 cm), der sechzehnte Teil eines Yards.' },
   { word: 'Netto', means: 'Bis zur Nahtlinie gezeichnet, ohne Nahtzugaben.' },
   { word: 'Passe', means: 'Der anliegende obere Teil, an den ein weiterer angenäht wird.' },
   { word: 'Probeteil', means: 'Das Kleidungsstück zuerst aus billigem Stoff, zum Anprobieren und Kennzeichnen.' },

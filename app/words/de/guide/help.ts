@@ -2,9 +2,9 @@ import type * as english from '../../en/guide/help';
 import type { Said } from '../../said';
 
 export const helpWords: Said<typeof english.helpWords> = {
-  who: 'Maße gehören zusammen: eine Person, ein Tag, über derselben Kleidung. Nimm sie später als neuen Satz, und die alten bleiben. Längen stehen in Zoll oder in Zentimetern; was gezeichnet ist, bleibt, wie es ist.',
-  measures:
-    'Sie entscheiden, wie ein Rock oder Hosen passen. Schreibe 28, 34 1/2 oder 87 cm; die Eingabetaste geht zum nächsten. Ein Maß, das du jetzt nicht nehmen kannst, lässt sich aus den anderen schätzen und ist als geschätzt gekennzeichnet.',
+  who: 'Maße gehören zusammen: eine Person, ein Tag, über derselben Kleidung. Nimm sie später als neuen Satz, und die alten bleiben. Längen stehen in Zoll oder in Zentimetern, zu wechseln hier und oben in jedem Raum; was gezeichnet ist, bleibt, wie es ist.',
+  measures: (shownIn) =>
+    `Sie entscheiden, wie ein Rock oder Hosen passen. Schreibe ${shownIn === 'in' ? '28, 34 1/2 oder 87 cm' : '71, 87,5 oder 34 1/2 in'}; die Eingabetaste geht zum nächsten. Ein Maß, das du jetzt nicht nehmen kannst, lässt sich aus den anderen schätzen und ist als geschätzt gekennzeichnet.`,
 
   'square-up':
     'Ein Foto ist nie ganz gerade. Setze die vier Ecken auf etwas, das rechtwinklig gedruckt ist, den Rahmen der Tafel oder die Seite selbst, und das Bild liegt flach, wie genau von oben gesehen.',
@@ -119,7 +119,8 @@ export const helpWords: Said<typeof english.helpWords> = {
     'Im Fadenlauf an der Webkante, quer dazu oder unter 45° im Schrägfadenlauf; ob Teile gewendet werden dürfen; wie viel Platz zwischen ihnen bleibt.',
   places:
     'Jedes Teil auf dem Stoff mit seinem Platz in Zahlen. Stecke eines fest, und es bleibt liegen, wenn die übrigen neu gelegt werden.',
-  'lay-sums': 'Wie viel die Teile brauchen, in Zoll, Yards und Metern, und wie viel vom Stoff genutzt ist.',
+  'lay-sums':
+    'Wie viel die Teile brauchen, als Länge und als das, was im Laden zu verlangen ist, in Yards und in Metern, und wie viel vom Stoff genutzt ist.',
   beside: 'Dieselben Teile gerade und schräg oder auf anderen Breiten nebeneinander: was jedes braucht und kostet.',
   'bias-strips':
     'Aus einem Quadrat Stoff so viel Schrägstreifen, oder für so viel Schrägstreifen ein Quadrat dieser Größe.',

@@ -1,5 +1,6 @@
 import type * as english from '../../en/guide/how-to';
 import type { HowTo } from '../../en/guide/how-to';
+import { roundLength } from '../../written';
 
 export const howTos: Readonly<Record<keyof typeof english.howTos, HowTo>> = {
   'whole-job': {
@@ -71,7 +72,10 @@ export const howTos: Readonly<Record<keyof typeof english.howTos, HowTo>> = {
       {
         say: 'Für Längen stehe gerade, hänge ein Maßband mit einem Gewicht am Boden von der Schnur und lies im Spiegel ab. Vorn, Seite und hinten sind verschieden: Nimm jede.',
       },
-      { say: 'Nimm jedes Maß zweimal. Liegen die beiden mehr als 1/4 in auseinander, nimm ein drittes.' },
+      {
+        say: (shownIn) =>
+          `Nimm jedes Maß zweimal. Liegen die beiden mehr als ${roundLength(shownIn, 1 / 4, 0.5)} auseinander, nimm ein drittes.`,
+      },
     ],
   },
   photographing: {
@@ -147,7 +151,8 @@ export const howTos: Readonly<Record<keyof typeof english.howTos, HowTo>> = {
         drawing: 'waist-from-cone',
       },
       {
-        say: 'Je weiter die Hüfte gegenüber der Taille, desto mehr steigt der Bogen an der Seite. Bei einer Taille von 28 in und einer Hüfte von 38 in, 8 in tief, steigt ein Viertel etwas über einen Zoll.',
+        say: (shownIn) =>
+          `Je weiter die Hüfte gegenüber der Taille, desto mehr steigt der Bogen an der Seite. Bei einer Taille von ${roundLength(shownIn, 28, 70)} und einer Hüfte von ${roundLength(shownIn, 38, 95)}, ${roundLength(shownIn, 8, 20)} tief, steigt ein Viertel etwas über ${shownIn === 'in' ? 'einen Zoll' : roundLength(shownIn, 1, 2.5)}.`,
         drawing: 'straight-waist',
       },
       {
@@ -179,7 +184,8 @@ export const howTos: Readonly<Record<keyof typeof english.howTos, HowTo>> = {
         say: 'Schreibe jede Nadel im Raum Probe auf, solange du es noch anhast: welche Kante, wie weit daran, wie viel eingenommen oder ausgelassen.',
       },
       {
-        say: 'Was du schreibst, ist das ganze Fältchen oder die Hälfte: Sieh nach, was das Feld verlangt. Ein Fältchen von 1/2 in durch beide Lagen nimmt 1/4 in von jedem Teil.',
+        say: (shownIn) =>
+          `Was du schreibst, ist das ganze Fältchen oder die Hälfte: Sieh nach, was das Feld verlangt. Ein Fältchen von ${roundLength(shownIn, 1 / 2, 1)} durch beide Lagen nimmt ${roundLength(shownIn, 1 / 4, 0.5)} von jedem Teil.`,
       },
       { say: 'Übertrage jede Änderung, oder lehne sie mit einem Grund ab. Nichts bleibt halb getan.' },
     ],
@@ -206,13 +212,17 @@ export const howTos: Readonly<Record<keyof typeof english.howTos, HowTo>> = {
       {
         say: 'Hänge einen schräg geschnittenen Rock einen Tag aus, bevor du den Saum waagerecht machst: Er senkt sich.',
       },
-      { say: 'Kaufe etwas mehr. Ein achtel Yard ist billiger als ein fehlender Bund.' },
+      {
+        say: (shownIn) =>
+          `Kaufe etwas mehr. ${shownIn === 'in' ? 'Ein achtel Yard ist' : 'Zehn Zentimeter sind'} billiger als ein fehlender Bund.`,
+      },
     ],
     care: 'Für Kindernachtwäsche gibt es Regeln, wie Stoff brennen darf, und für Kordeln an Kinderkleidung auch. Sie sind von Land zu Land verschieden: Sieh deine nach.',
   },
   printing: {
     title: 'In Originalgröße drucken',
-    why: 'Programme, die Seiten zeigen, verkleinern gern. Ein auf 97 % verkleinertes Blatt macht aus 38 in Hüfte 37 in.',
+    why: (shownIn) =>
+      `Programme, die Seiten zeigen, verkleinern gern. Ein auf 97 % verkleinertes Blatt macht aus ${roundLength(shownIn, 38, 95)} Hüfte ${roundLength(shownIn, 37, 92)}.`,
     steps: [
       {
         say: 'Mache die Blätter und drucke das erste allein, mit 100 % oder „Originalgröße“, nie „an Seite anpassen“.',

@@ -1,10 +1,11 @@
 import type { HelpName } from '../../../guide/help';
+import type { Sentence } from '../../written';
 
 /** What each card is about, in a few sentences beside it. */
-export const helpWords: Readonly<Record<HelpName, string>> = {
-  who: 'Measures belong together: one person, one day, over the same clothes. Take them anew as a new set, and the old ones stay. Lengths are written in inches or in centimetres; what is drawn stays as it is.',
-  measures:
-    'These decide how a skirt or drawers fit. Write 28, 34 1/2 or 87 cm; Enter goes on to the next. A measure you cannot take now can be guessed from the others, and is marked as a guess.',
+export const helpWords: Readonly<Record<HelpName, Sentence>> = {
+  who: 'Measures belong together: one person, one day, over the same clothes. Take them anew as a new set, and the old ones stay. Lengths are written in inches or in centimetres, changed here or at the top of any room; what is drawn stays as it is.',
+  measures: (shownIn) =>
+    `These decide how a skirt or drawers fit. Write ${shownIn === 'in' ? '28, 34 1/2 or 87 cm' : '71, 87.5 or 34 1/2 in'}; Enter goes on to the next. A measure you cannot take now can be guessed from the others, and is marked as a guess.`,
 
   'square-up':
     'A photo is never quite straight. Put the four corners on something that was printed square, the frame of the plate or the page itself, and the picture is laid flat as if seen from straight above.',
@@ -108,7 +109,8 @@ export const helpWords: Readonly<Record<HelpName, string>> = {
     'Straight along the selvedge, across it, or at 45° on the bias; whether pieces may turn about; how much room is left between them.',
   places:
     'Every piece on the cloth with its place in numbers. Pin one and it stays where it is when the rest is laid again.',
-  'lay-sums': 'What the lay takes, in inches, yards and metres, and how much of the cloth is used.',
+  'lay-sums':
+    'What the lay takes, as a length and as what to ask for in the shop, in yards and in metres, and how much of the cloth is used.',
   beside: 'The same pieces laid straight and on the bias, or on other widths, side by side: what each takes and costs.',
   'bias-strips': 'From a square of cloth so many yards of binding, or for so many yards a square of this size.',
   budget: 'What the cloth costs, in money, coupons or points, and what this lay comes to.',
