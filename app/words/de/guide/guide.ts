@@ -18,7 +18,7 @@ export const guideWords: Said<typeof english.guideWords> = {
   readMore: (page) => `Mehr: ${page}`,
   step: (number) => `Schritt ${number}`,
   startWalk: 'Die ganze Arbeit zeigen lassen',
-  startWalkHelp: 'Das Probestück, von den Maßen bis zu den Blättern, eins nach dem anderen. Höre auf, wann du willst.',
+  startWalkHelp: 'Das Beispiel, von den Maßen bis zu den Blättern, eins nach dem anderen. Höre auf, wann du willst.',
   walk: 'Die Arbeit, eins nach dem anderen',
   walkStep: (number, of) => `${number} von ${of}`,
   walkDone: 'Fertig',
