@@ -51,6 +51,8 @@ test('a device that is full is met before it hurts, and when it is full nothing 
         await page.getByRole('button', { name: 'Not now' }).click();
         await expect(page.getByText(/Little room is left/)).toBeHidden();
         await expect(page.getByText('Kept on this device')).toBeVisible();
+        await page.getByRole('banner').getByRole('button').first().click();
+        await expect(page.getByText(/^\d+ MB used in this browser\. It allows up to (39|40) MB more/)).toBeVisible();
       }));
 
     await test.step('with no room left the change is kept in the reserve, and that is said', () =>

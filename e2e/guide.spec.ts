@@ -52,10 +52,9 @@ test('the walk leads from a first visit to a checked piece, and can be left', as
   await goOn();
 
   await test.step('the pages', async () => {
-    await Promise.all([
-      page.waitForEvent('download', { timeout: 60_000 }),
-      page.getByRole('button', { name: 'Make the pages (PDF)' }).click(),
-    ]);
+    const make = page.getByRole('button', { name: 'Make the pages (PDF)' });
+    await expect(make).toBeEnabled({ timeout: 30_000 });
+    await Promise.all([page.waitForEvent('download', { timeout: 60_000 }), make.click()]);
     await expect(walk).toContainText('Done');
   });
   await goOn();

@@ -25,7 +25,7 @@ test('a piece is drawn point by point from the screen, ticked off by keys and by
   await expect(screen.getByRole('heading', { name: 'The right angle' })).toBeVisible();
   await expect(screen.getByText('20 in')).toBeVisible();
   await screen.getByRole('button', { name: 'It measures so, next' }).click();
-  await expect(screen.getByText('30⅞ in')).toBeVisible();
+  await expect(screen.getByText('30 7/8 in')).toBeVisible();
   await page.keyboard.press('Enter');
   await expect(screen.getByRole('heading', { name: 'A', exact: true })).toBeVisible();
   await page.keyboard.press('Space');

@@ -81,7 +81,7 @@ export function ClothCard({ garment, cloth }: ClothCardProps) {
             shownIn={shownIn}
             min={inches(1)}
             allowEmpty
-            hint={words.atHandHint(cloth.atHand)}
+            hint={words.atHandHint(cloth.atHand, shownIn)}
             onCommit={(atHand) =>
               editCloth(cloth, (now) => (atHand === undefined ? without(now, 'atHand') : { ...now, atHand }))
             }

@@ -67,7 +67,7 @@ export function MoreOfCloth({ shownIn, cloth }: MoreProps) {
           onCommit={(across) => setShrinks({ across: across / 100 })}
         />
       </div>
-      <p className={styles.small}>{words.shrinkHint}</p>
+      <p className={styles.small}>{words.shrinkHint(shownIn)}</p>
       <Flaws shownIn={shownIn} cloth={cloth} />
       <Shape shownIn={shownIn} cloth={cloth} />
     </>

@@ -1,4 +1,5 @@
 import { isPlace } from '../../core/cloth/lay-by-hand';
+import type { LayStanding } from '../../core/cloth/lay-standing';
 import type { Garment } from '../../core/garment/garment';
 import type { GarmentCloth } from '../../core/garment/garment-cloth';
 import { Button } from '../ui/button';
@@ -67,7 +68,6 @@ function Takes({ garment, cloth, lay }: LayStripProps) {
   const shrunk = 1 - (cloth.shrinks?.along ?? 0);
   const needed = (double * lay.lay.length) / shrunk;
   const { atHand } = standing ?? {};
-  const had = cloth.shape ? undefined : cloth.atHand;
   return (
     <>
       <p className={styles.takes}>
@@ -82,11 +82,7 @@ function Takes({ garment, cloth, lay }: LayStripProps) {
                 ...standing.changed.ids.map((id) => laidName(id, garment, cloth)),
               ]),
             )
-          : !isLive && atHand && had !== undefined
-            ? atHand.kind === 'enough'
-              ? words.fits(atHand.over, had, shownIn)
-              : words.short(atHand.by, had, shownIn)
-            : null}{' '}
+          : !isLive && atHand && <Enough cloth={cloth} atHand={atHand} shownIn={shownIn} />}{' '}
         {!standing?.changed && !isLive && standing && (
           <>
             {words.used(standing.sums.used)}.{' '}
@@ -98,6 +94,27 @@ function Takes({ garment, cloth, lay }: LayStripProps) {
       </p>
     </>
   );
+}
+
+interface EnoughProps {
+  readonly cloth: GarmentCloth;
+  readonly atHand: NonNullable<LayStanding['atHand']>;
+  readonly shownIn: Garment['shownIn'];
+}
+
+/** Whether the length at hand, or the remnant, is enough. */
+function Enough({ cloth, atHand, shownIn }: EnoughProps) {
+  if (cloth.shape) {
+    return atHand.kind === 'enough' ? (
+      words.onRemnant
+    ) : (
+      <span className={styles.wrong}>{words.offRemnant(atHand.by, shownIn)}</span>
+    );
+  }
+  if (cloth.atHand === undefined) return null;
+  return atHand.kind === 'enough'
+    ? words.fits(atHand.over, cloth.atHand, shownIn)
+    : words.short(atHand.by, cloth.atHand, shownIn);
 }
 
 function InHand({ garment, cloth, lay }: LayStripProps) {

@@ -62,7 +62,7 @@ export function OuterCard({ garment, ring }: OuterCardProps) {
             label={words.shorterBy}
             value={outer.shorterBy}
             shownIn={shownIn}
-            hint={words.shorterHint}
+            hint={words.shorterHint(garment.shownIn)}
             onCommit={(by) => by !== undefined && edit(words.outerLabel, (before) => setShorterBy(before, by))}
           />
           <Button tone="quiet" icon="bin" onPress={remove}>

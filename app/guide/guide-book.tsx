@@ -1,10 +1,12 @@
 import { useEffect, useRef } from 'react';
 import { type GuidePage, useGuide } from '../state/guide-store';
+import { useShownIn } from '../state/shown-in';
 import { Button } from '../ui/button';
 import { Switch } from '../ui/switch';
 import { guideWords as words } from '../words/guide/guide';
 import { howTos } from '../words/guide/how-to';
 import { nextWords } from '../words/guide/next';
+import { inFull } from '../words/written';
 import { GlossaryPage } from './glossary-page';
 import styles from './guide.module.css';
 import { HowToPage } from './how-to-page';
@@ -68,6 +70,7 @@ function titleOf(page: GuidePage): string {
 function List() {
   const { open, setSaysNext } = useGuide.getState();
   const saysNext = useGuide((guide) => guide.saysNext);
+  const shownIn = useShownIn();
   return (
     <>
       <Switch label={nextWords.shown} on={saysNext} onChange={setSaysNext} />
@@ -76,7 +79,7 @@ function List() {
           <li key={name}>
             <button type="button" onClick={() => open(name)}>
               <strong>{howTos[name].title}</strong>
-              <span>{howTos[name].why}</span>
+              <span>{inFull(howTos[name].why, shownIn)}</span>
             </button>
           </li>
         ))}

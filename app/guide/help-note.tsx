@@ -1,9 +1,11 @@
 import { useEffect, useRef } from 'react';
 import { useGuide } from '../state/guide-store';
+import { useShownIn } from '../state/shown-in';
 import { Button } from '../ui/button';
 import { guideWords as words } from '../words/guide/guide';
 import { helpWords } from '../words/guide/help';
 import { howTos } from '../words/guide/how-to';
+import { inFull } from '../words/written';
 import { Drawing } from './drawing';
 import { type HelpName, helpOf } from './help';
 import styles from './help.module.css';
@@ -17,7 +19,7 @@ export function HelpNote({ name }: { readonly name: HelpName }) {
   }, []);
   return (
     <div ref={note} className={styles.note}>
-      <p>{helpWords[name]}</p>
+      <p>{inFull(helpWords[name], useShownIn())}</p>
       {drawing && <Drawing name={drawing} />}
       {page && (
         <Button tone="quiet" icon="book" onPress={() => useGuide.getState().open(page)}>

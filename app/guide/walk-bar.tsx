@@ -7,6 +7,7 @@ import { Icon } from '../ui/icon';
 import { say } from '../ui/say';
 import { guideWords as words } from '../words/guide/guide';
 import { shellWords } from '../words/shell';
+import { inFull } from '../words/written';
 import styles from './guide.module.css';
 import { walkSteps } from './walk-steps';
 
@@ -55,7 +56,7 @@ function Bar({ step, garmentId }: { readonly step: number; readonly garmentId: s
             </span>
           )}
         </h2>
-        <p>{said.say}</p>
+        <p>{inFull(said.say, garment.shownIn)}</p>
       </div>
       <div className={styles.walkButtons}>
         {room !== at.room && (

@@ -7,6 +7,7 @@ import { Card } from '../ui/card';
 import { Choice } from '../ui/choice';
 import { LengthField } from '../ui/length-field';
 import { paperWords as words } from '../words/paper';
+import { writeLength } from '../words/written';
 
 /** What the printer holds. */
 export function PaperCard({ garment }: { readonly garment: Garment }) {
@@ -26,7 +27,7 @@ export function PaperCard({ garment }: { readonly garment: Garment }) {
           label={words.rollWidth}
           value={paper.rollWidth ?? ROLL_WIDTH}
           shownIn={shownIn}
-          hint={words.rollHint}
+          hint={words.rollHint(writeLength(LONGEST_PAGE, { shownIn }))}
           min={ROLL_LEAST}
           max={LONGEST_PAGE}
           onCommit={(rollWidth) => rollWidth !== undefined && change({ rollWidth })}

@@ -46,7 +46,7 @@ export function PrinterLoses({ paper: { loses, losesAt }, shownIn, onChange }: P
           label={words.loses}
           value={loses}
           shownIn={shownIn}
-          hint={words.losesHint}
+          hint={words.losesHint(shownIn)}
           min={0}
           allowEmpty
           onCommit={allAlike}

@@ -1,10 +1,11 @@
 import { useState } from 'react';
 import { cutPieces } from '../../core/garment/cut-pieces';
-import type { Garment, PaperChoice, SquaresChoice } from '../../core/garment/garment';
+import type { Garment, SquaresChoice } from '../../core/garment/garment';
 import { setBaseLine, setPaper, setSquares } from '../../core/garment/paper-edits';
 import type { Piece } from '../../core/garment/piece';
 import { baseLineOf } from '../../core/paper/base-line';
 import { SQUARES } from '../../core/paper/squares-sheet';
+import { inches } from '../../core/units/inch';
 import { ByPoints } from '../by-points/by-points';
 import { useGarment } from '../state/garment-store';
 import { Button } from '../ui/button';
@@ -16,7 +17,8 @@ import { squaresWords as words } from '../words/squares';
 import { writeLength } from '../words/written';
 import styles from './paper-room.module.css';
 
-const STEPS: readonly PaperChoice['step'][] = ['sixteenth', 'eighth', 'millimetre'];
+/** What figures in inches can be rounded to; centimetres are told to a millimetre. */
+const STEPS = { sixteenth: inches(1 / 16), eighth: inches(1 / 8) } as const;
 
 interface SquaresCardProps {
   readonly garment: Garment;
@@ -46,12 +48,17 @@ export function SquaresCard({ garment, chosen }: SquaresCardProps) {
           edit(words.label, (now) => setSquares(now, { square: value === 'fine' ? undefined : Number(value) }))
         }
       />
-      <Pick
-        label={paperWords.step}
-        value={paper.step}
-        options={STEPS.map((value) => ({ value, words: paperWords.steps[value] }))}
-        onChange={(step) => edit(paperWords.paperLabel, (now) => setPaper(now, { step }))}
-      />
+      {shownIn === 'in' && (
+        <Pick
+          label={paperWords.step}
+          value={paper.step === 'eighth' ? 'eighth' : 'sixteenth'}
+          options={(['sixteenth', 'eighth'] as const).map((value) => ({
+            value,
+            words: paperWords.toStep(writeLength(STEPS[value], { shownIn })),
+          }))}
+          onChange={(step) => edit(paperWords.paperLabel, (now) => setPaper(now, { step }))}
+        />
+      )}
       <Choice
         label={words.from}
         value={from}

@@ -3,6 +3,7 @@ import { newGarment } from '../../core/garment/new-garment';
 import { useGarment } from '../state/garment-store';
 import { useGuide } from '../state/guide-store';
 import { useKept } from '../state/kept-store';
+import { usualUnit } from '../state/shown-in';
 import { useTable } from '../state/table-store';
 import { today } from '../state/today';
 import { openProjectFile, startDemo, startGarment } from '../storage/bring-in';
@@ -150,9 +151,4 @@ export function ShelfRoom() {
 /** Why the shelf cannot be read; nothing where the strip along the top says it already. */
 function unread(fault: unknown): string | undefined {
   return fault instanceof Blocked || fault instanceof Outdated ? undefined : words.noStorage;
-}
-
-/** Inches where people cut in inches, centimetres elsewhere; it can be changed in the Wearer room. */
-function usualUnit(): 'in' | 'cm' {
-  return /^en-(us|gb|ca|au|nz|ie)/i.test(navigator.language) || navigator.language === 'en' ? 'in' : 'cm';
 }

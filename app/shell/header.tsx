@@ -6,6 +6,7 @@ import { shellWords as words } from '../words/shell';
 import styles from './header.module.css';
 import { KeptMark } from './kept-mark';
 import { Tape } from './tape';
+import { UnitSwitch } from './unit-switch';
 
 /** The strip along the top of every room: whose garment it is, the rooms, and the way back. */
 export function Header() {
@@ -41,6 +42,7 @@ function History() {
     <div className={styles.history}>
       <Button icon="undo" title={words.undo(what)} disabled={what === undefined} onPress={first?.undo ?? undo} />
       <Button icon="redo" title={words.redo(redoable)} disabled={redoable === undefined} onPress={redo} />
+      <UnitSwitch />
       <KeptMark />
     </div>
   );

@@ -10,6 +10,7 @@ import { Choice } from '../ui/choice';
 import { Pick } from '../ui/pick';
 import { say } from '../ui/say';
 import { TextField } from '../ui/text-field';
+import { shellWords } from '../words/shell';
 import { wearerWords as words } from '../words/wearer';
 
 interface SetCardProps {
@@ -41,7 +42,7 @@ export function SetCard({ garment, set }: SetCardProps) {
           { value: 'in', words: words.inches },
           { value: 'cm', words: words.centimetres },
         ]}
-        onChange={(shownIn) => edit(words.labels.units, (now) => ({ ...now, shownIn }))}
+        onChange={(shownIn) => edit(shellWords.unitsChanged, (now) => ({ ...now, shownIn }))}
       />
       {wearer.sets.length > 1 && (
         <Pick

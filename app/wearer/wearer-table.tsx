@@ -30,7 +30,7 @@ export function WearerTable({ set, shown, shownIn }: WearerTableProps) {
       <div className={styles.inHand}>
         <p className={styles.inHandName}>
           {measureNames[shown]}
-          {measure !== undefined && ` ${writeLength(measure, { shownIn, fractions: 'printed' })}`}
+          {measure !== undefined && ` ${writeLength(measure, { shownIn })}`}
         </p>
         <p>{words.how[shown]}</p>
       </div>

@@ -12,7 +12,19 @@ import { drawText } from './draw-text';
 import type { FontAddresses, PdfCalls } from './pdf-calls';
 import type { Doing } from './serve';
 
-async function bytesAt(address: string): Promise<Uint8Array> {
+const fetched = new Map<string, Promise<Uint8Array>>();
+
+/** The same bytes for the same address, fetched once; after a failure the next job tries again. */
+function bytesAt(address: string): Promise<Uint8Array> {
+  const known = fetched.get(address);
+  if (known) return known;
+  const bytes = fetchedFrom(address);
+  fetched.set(address, bytes);
+  bytes.catch(() => fetched.delete(address));
+  return bytes;
+}
+
+async function fetchedFrom(address: string): Promise<Uint8Array> {
   const answer = await fetch(address);
   if (!answer.ok) throw new Error(`the font at ${address} could not be read`);
   return new Uint8Array(await answer.arrayBuffer());

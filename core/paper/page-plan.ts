@@ -139,12 +139,14 @@ type Cells = Pick<PagePlan, 'rows' | 'columns' | 'origin'> & { readonly cells: r
 
 function fewestCells(ink: readonly Point[], drawn: Box, size: Size): Cells {
   const { window, step } = size;
-  const needed = CLEAR.map((clear) => {
+  let fewest: Cells | undefined;
+  for (const clear of CLEAR) {
     const columns = windowsFor(drawn.maxX - drawn.minX + 2 * clear, window.width, window.width - step.across);
     const rows = windowsFor(drawn.maxY - drawn.minY + 2 * clear, window.height, window.height - step.down);
-    return { columns, rows, ...pagesNeeded(ink, growBox(drawn, clear), { columns, rows, ...size }) };
-  });
-  return needed.reduce((a, b) => (b.cells.length < a.cells.length ? b : a));
+    const needed = pagesNeeded(ink, growBox(drawn, clear), { columns, rows, ...size }, fewest?.cells.length);
+    if (needed) fewest = { columns, rows, ...needed };
+  }
+  return fewest ?? { columns: 1, rows: 1, origin: { x: drawn.minX, y: drawn.minY }, cells: [] };
 }
 
 /** The sheets needed when one of them begins at a place. */

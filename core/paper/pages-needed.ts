@@ -28,9 +28,15 @@ const MOST_SHIFTED = 200;
 /**
  * Which sheets of a grid show any of the places, with the grid shifted over `box` as far as it reaches beyond it; of all
  * shifts tried the one with fewest sheets. A sheet whose every place is also shown on another one is left out, and a
- * blank one is kept only where the others would not hang together without it.
+ * blank one is kept only where the others would not hang together without it. `undefined` where it would not be fewer
+ * sheets than `fewerThan`.
  */
-export function pagesNeeded(places: readonly Point[], box: Box, grid: Grid): PagesNeeded {
+export function pagesNeeded(
+  places: readonly Point[],
+  box: Box,
+  grid: Grid,
+  fewerThan = Number.POSITIVE_INFINITY,
+): PagesNeeded | undefined {
   const { columns, rows, step, window } = grid;
   const spareAcross = (columns - 1) * step.across + window.width - (box.maxX - box.minX);
   const spareDown = (rows - 1) * step.down + window.height - (box.maxY - box.minY);
@@ -42,29 +48,29 @@ export function pagesNeeded(places: readonly Point[], box: Box, grid: Grid): Pag
   const downAt = away.map((share) => stripsOf(at.y, box.minY - spareDown * share, down(grid)));
   const lists = emptyLists(places.length, columns * rows);
   let best: PagesNeeded | undefined;
+  let least = fewerThan;
   for (const strips of acrossAt) {
     for (const bands of downAt) {
       const origin = { x: strips.start, y: bands.start };
-      const needed = withoutDoubled(at, strips, bands, lists);
       // Joining them up only adds to them.
-      if (best && needed.length >= best.cells.length) continue;
+      const needed = withoutDoubled(at, [strips, bands], lists, least);
+      if (!needed) continue;
       const cells = joinedCells(needed, grid);
-      if (!best || cells.length < best.cells.length) best = { origin, cells };
+      if (cells.length >= least) continue;
+      best = { origin, cells };
+      least = cells.length;
     }
   }
-  return best ?? { origin: { x: box.minX, y: box.minY }, cells: [] };
+  return best;
 }
 
 /** Which sheets of a grid that begins at a place show any of the places, joined up. */
 export function cellsAt(places: readonly Point[], origin: TablePoint, grid: Grid): readonly number[] {
   const at = coordinates(places);
-  const needed = withoutDoubled(
-    at,
-    stripsOf(at.x, origin.x, across(grid)),
-    stripsOf(at.y, origin.y, down(grid)),
-    emptyLists(places.length, grid.columns * grid.rows),
-  );
-  return joinedCells(needed, grid);
+  const strips = stripsOf(at.x, origin.x, across(grid));
+  const bands = stripsOf(at.y, origin.y, down(grid));
+  const lists = emptyLists(places.length, grid.columns * grid.rows);
+  return joinedCells(withoutDoubled(at, [strips, bands], lists) ?? [], grid);
 }
 
 /** 1/2, then a little to either side, up to 0 and 1. */

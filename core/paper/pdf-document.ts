@@ -319,22 +319,13 @@ interface LoadedFont {
   readonly codes: (text: string) => string;
 }
 
-/** The same few words stand on every page: setting them takes longest of all that a page takes. */
-function remembered<Answer>(known: Map<string, Answer>, text: string, work: () => Answer): Answer {
-  const answer = known.get(text) ?? work();
-  known.set(text, answer);
-  return answer;
-}
-
 async function loadedFont(doc: PDFDocument, bytes: Uint8Array): Promise<LoadedFont> {
   const pdf = await doc.embedFont(bytes, { subset: true });
   const face = faceOf(bytes);
-  const widths = new Map<string, number>();
-  const codes = new Map<string, string>();
   return {
     has: (codePoint) => face.hasGlyphForCodePoint(codePoint),
     ref: pdf.ref,
-    width: (text) => remembered(widths, text, () => pdf.widthOfTextAtSize(text, 1)),
-    codes: (text) => remembered(codes, text, () => pdf.encodeText(text).toString()),
+    width: (text) => pdf.widthOfTextAtSize(text, 1),
+    codes: (text) => pdf.encodeText(text).toString(),
   };
 }

@@ -24,6 +24,8 @@ export interface Strips {
 export interface PlacesInStrips extends Strips {
   readonly start: number;
   readonly of: Int32Array;
+  /** 1 where no other column or row shows the place. */
+  readonly alone: Uint8Array;
 }
 
 /** Each place belongs to one sheet: the one on whose side of the joins, in the middle of the overlaps, it lies. */
@@ -31,47 +33,101 @@ export function stripsOf(at: Float64Array, start: number, strips: Strips): Place
   const { count, step, size } = strips;
   const first = start + (size - step) / 2;
   const of = new Int32Array(at.length);
+  const alone = new Uint8Array(at.length);
   for (let i = 0; i < at.length; i++) {
-    of[i] = Math.min(count - 1, Math.max(0, Math.floor(((at[i] as number) - first) / step)));
+    const place = at[i] as number;
+    const own = Math.min(count - 1, Math.max(0, Math.floor((place - first) / step)));
+    const from = start + own * step;
+    of[i] = own;
+    // What a column further off shows, the one beside shows too.
+    const isOnNext = own < count - 1 && place >= from + step + EDGE;
+    alone[i] = isOnNext || (own > 0 && place <= from - step + size - EDGE) ? 0 : 1;
   }
-  return { ...strips, start, of };
+  return { ...strips, start, of, alone };
 }
 
-/** The places of every sheet: how many, the first one, the last one, and after each the next one on the same sheet. */
+/**
+ * The places of every sheet that another may show as well: how many, the first one, the last one, and after each the next
+ * one on the same sheet.
+ */
 export interface Lists {
   readonly count: Int32Array;
   readonly first: Int32Array;
   readonly last: Int32Array;
   readonly next: Int32Array;
+  /** 1 for a sheet that alone shows some place, and so stays whatever others do. */
+  readonly needed: Uint8Array;
 }
 
 /** Room for the lists, used again for every shift. */
 export function emptyLists(places: number, sheets: number): Lists {
   const ofSheets = () => new Int32Array(sheets);
-  return { count: ofSheets(), first: ofSheets(), last: ofSheets(), next: new Int32Array(places) };
+  return {
+    count: ofSheets(),
+    first: ofSheets(),
+    last: ofSheets(),
+    next: new Int32Array(places),
+    needed: new Uint8Array(sheets),
+  };
 }
 
-/** Fills the lists; the sheets that any place touches, in the order in which the places do. */
-function touchedBy(strips: PlacesInStrips, bands: PlacesInStrips, { count, first, last, next }: Lists): number[] {
+/** Of so many places one is enough to see, of most shifts, that they save nothing. */
+const ONE_OF = 12;
+
+/** Whether a few of the places show already that at least so many sheets stay. */
+function areCertain(least: number, strips: PlacesInStrips, bands: PlacesInStrips, needed: Uint8Array): boolean {
+  const [columnOf, rowOf, aloneAcross, aloneDown] = [strips.of, bands.of, strips.alone, bands.alone];
+  let certain = 0;
+  needed.fill(0);
+  for (let i = 0; i < columnOf.length && certain < least; i += ONE_OF) {
+    if (aloneAcross[i] === 0 || aloneDown[i] === 0) continue;
+    const cell = (rowOf[i] as number) * strips.count + (columnOf[i] as number);
+    if (needed[cell] === 0) certain += 1;
+    needed[cell] = 1;
+  }
+  return certain >= least;
+}
+
+/** Fills the lists; the sheets that any place touches, and how many of them alone show one. */
+function touchedBy(strips: PlacesInStrips, bands: PlacesInStrips, lists: Lists) {
+  const { count, first, last, next, needed } = lists;
   const cells: number[] = [];
+  let certain = 0;
   count.fill(0);
+  needed.fill(0);
   for (let i = 0; i < next.length; i++) {
     const cell = (bands.of[i] as number) * strips.count + (strips.of[i] as number);
     const before = count[cell] as number;
-    if (before === 0) {
-      first[cell] = i;
-      cells.push(cell);
-    } else next[last[cell] as number] = i;
+    const isNeeded = needed[cell] === 1;
+    if (before === 0 && !isNeeded) cells.push(cell);
+    if (strips.alone[i] === 1 && bands.alone[i] === 1) {
+      if (!isNeeded) certain += 1;
+      needed[cell] = 1;
+      continue;
+    }
+    if (before === 0) first[cell] = i;
+    else next[last[cell] as number] = i;
     last[cell] = i;
     count[cell] = before + 1;
   }
-  return cells;
+  return { cells, certain };
 }
 
-/** The sheets without those whose every place stands in the overlaps of others that stay. */
-export function withoutDoubled(at: Coordinates, strips: PlacesInStrips, bands: PlacesInStrips, lists: Lists): number[] {
-  const { count, first, last, next } = lists;
-  const cells = touchedBy(strips, bands, lists);
+/**
+ * The sheets without those whose every place stands in the overlaps of others that stay; `undefined` as soon as it is
+ * known that they will not be fewer than `fewerThan`.
+ */
+export function withoutDoubled(
+  at: Coordinates,
+  [strips, bands]: readonly [PlacesInStrips, PlacesInStrips],
+  lists: Lists,
+  fewerThan = Number.POSITIVE_INFINITY,
+): number[] | undefined {
+  const { count, first, last, next, needed } = lists;
+  if (areCertain(fewerThan, strips, bands, needed)) return undefined;
+  const { cells, certain } = touchedBy(strips, bands, lists);
+  if (certain >= fewerThan) return undefined;
+  let staying = certain;
   const kept = new Uint8Array(strips.count * bands.count);
   for (const cell of cells) kept[cell] = 1;
   const shownOn = (place: number) => {
@@ -87,11 +143,14 @@ export function withoutDoubled(at: Coordinates, strips: PlacesInStrips, bands: P
     return -1;
   };
   for (const cell of cells.toSorted((a, b) => (count[a] as number) - (count[b] as number))) {
+    if (needed[cell] === 1) continue;
     kept[cell] = 0;
     let place = first[cell] as number;
     while (shownOn(place) >= 0 && place !== last[cell]) place = next[place] as number;
     if (shownOn(place) < 0) {
       kept[cell] = 1;
+      staying += 1;
+      if (staying >= fewerThan) return undefined;
       continue;
     }
     // What others show in its stead they must go on showing: it is theirs from now on.
@@ -99,8 +158,11 @@ export function withoutDoubled(at: Coordinates, strips: PlacesInStrips, bands: P
     for (let given = first[cell] as number, after = given; ; given = after) {
       after = next[given] as number;
       const taker = shownOn(given);
-      next[last[taker] as number] = given;
-      last[taker] = given;
+      // What stays anyhow need not be told what it shows.
+      if (needed[taker] === 0) {
+        next[last[taker] as number] = given;
+        last[taker] = given;
+      }
       if (given === end) break;
     }
   }

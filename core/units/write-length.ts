@@ -16,23 +16,11 @@ export interface WriteOptions {
   readonly unit?: 'shown' | 'left-off';
   /** `kept` holds a length together on one line by spaces that do not break; `typed` has the spaces of a keyboard. */
   readonly spaces?: 'kept' | 'typed';
-  /** `plain` writes 7 1/2, which can be typed again; `printed` writes 7½ where there is such a sign. */
-  readonly fractions?: 'plain' | 'printed';
   /** The sign between whole and parts of centimetres; a point unless said. Either can be typed again. */
   readonly decimal?: '.' | ',';
 }
 
 const parts: Readonly<Partial<Record<WrittenStep, number>>> = { eighth: 8, sixteenth: 16, thirtysecond: 32 };
-
-const printed: Readonly<Record<string, string>> = {
-  '1/2': '½',
-  '1/4': '¼',
-  '3/4': '¾',
-  '1/8': '⅛',
-  '3/8': '⅜',
-  '5/8': '⅝',
-  '7/8': '⅞',
-};
 
 /** A space at which no line breaks: `1 1/4 in` cut in two reads as one inch. */
 const KEPT_SPACE = '\u00a0';
@@ -47,15 +35,13 @@ export function writeLength(length: number, options: WriteOptions): string {
   return options.spaces === 'typed' ? written : written.replaceAll(' ', KEPT_SPACE);
 }
 
-function inInches(length: number, { step = 'sixteenth', fractions = 'plain' }: WriteOptions): string {
+function inInches(length: number, { step = 'sixteenth' }: WriteOptions): string {
   const under = parts[step] ?? 16;
   const steps = Math.round((Math.abs(length) / MM_PER_INCH) * under);
   const whole = Math.floor(steps / under);
   const fraction = reduced(steps % under, under);
   const sign = length < 0 && steps > 0 ? '−' : '';
   if (fraction === '') return `${sign}${whole}`;
-  const glyph = fractions === 'printed' ? printed[fraction] : undefined;
-  if (glyph) return `${sign}${whole === 0 ? '' : whole}${glyph}`;
   return `${sign}${whole === 0 ? '' : `${whole} `}${fraction}`;
 }
 

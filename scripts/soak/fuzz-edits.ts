@@ -5,6 +5,7 @@ import { readGarment } from '../../core/garment/schema';
 import type { PaperFonts } from '../../core/paper/pdf-document';
 import { type Doing, EDITS, spoiltSequence } from './edit-sequence';
 import { type FuzzFigures, noteTimes } from './fuzz-files';
+import { heldMb } from './held-heap';
 import { plainFault } from './plain-fault';
 import { type Longest, timed, workThrough } from './worked-through';
 
@@ -47,7 +48,9 @@ export async function fuzzEdits(
     noteTimes(seed, here, longest, faults);
     for (; told < faults.length; told++) tell?.(faults[told] as string);
     if ((seed + 1 - from) % 500 === 0)
-      tell?.(`${seed + 1 - from} sequences, ${sums.edits} edits, ${sums.taken} taken, ${faults.length} faults`);
+      tell?.(
+        `${seed + 1 - from} sequences, ${sums.edits} edits, ${sums.taken} taken, ${faults.length} faults, ${heldMb()} MB held`,
+      );
   }
   useGarment.getState().close();
   return { tried: count, ...sums, faults, longest };

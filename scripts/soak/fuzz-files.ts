@@ -2,6 +2,7 @@ import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
 import { type Project, readProject, writeProject } from '../../app/storage/project-file';
 import { seededRandom } from '../../core/cloth/seeded-random';
 import type { PaperFonts } from '../../core/paper/pdf-document';
+import { heldMb } from './held-heap';
 import { asText, mutated, mutatedBytes } from './mutated';
 import { plainFault } from './plain-fault';
 import { type Longest, timed, workThrough } from './worked-through';
@@ -47,7 +48,8 @@ export async function fuzzFiles(
     }
     noteTimes(seed, here, longest, faults);
     for (; told < faults.length; told++) tell?.(faults[told] as string);
-    if ((seed + 1 - from) % 500 === 0) tell?.(`${seed + 1 - from} files, ${accepted} let in, ${faults.length} faults`);
+    if ((seed + 1 - from) % 500 === 0)
+      tell?.(`${seed + 1 - from} files, ${accepted} let in, ${faults.length} faults, ${heldMb()} MB held`);
   }
   return { tried: count, accepted, faults, longest };
 }

@@ -62,7 +62,7 @@ describe.skipIf(!hasReaders)('a label read back', () => {
         'For Marta',
         'Measures of 11 February 2026',
         'corset',
-        'Waist 28½ in',
+        'Waist 28 1/2 in',
         'hip 39 in',
         'five yards of serge',
         '3 pieces, 12 parts to cut',

@@ -27,7 +27,7 @@ describe('pagesNeeded', () => {
       { x: 20, y: 15 },
       { x: 99.5, y: 17 },
     ];
-    expect(pagesNeeded(places, box, grid).cells).toEqual([0, 1]);
+    expect(pagesNeeded(places, box, grid)?.cells).toEqual([0, 1]);
   });
 
   it('shifts the sheets until two far places of a narrow box fall on one', () => {
@@ -36,7 +36,7 @@ describe('pagesNeeded', () => {
       { x: 104, y: 44 },
       { x: 186, y: 86 },
     ];
-    expect(pagesNeeded(places, box, grid).cells).toHaveLength(1);
+    expect(pagesNeeded(places, box, grid)?.cells).toHaveLength(1);
   });
 
   it('shows every place on some sheet, and has no more sheets than with the grid as it stands', () => {
@@ -47,7 +47,9 @@ describe('pagesNeeded', () => {
         x: box.minX + 1 + random() * (box.maxX - box.minX - 2),
         y: box.minY + 1 + random() * (box.maxY - box.minY - 2),
       }));
-      const { origin, cells } = pagesNeeded(places, box, grid);
+      const needed = pagesNeeded(places, box, grid);
+      if (!needed) throw new Error('without a bound there is always an answer');
+      const { origin, cells } = needed;
       const windows = cells.map((cell) => ({
         left: origin.x + (cell % grid.columns) * grid.step.across,
         top: origin.y + Math.floor(cell / grid.columns) * grid.step.down,
@@ -57,5 +59,31 @@ describe('pagesNeeded', () => {
       }
       expect(cells.length).toBeLessThanOrEqual(cellsAt(places, { x: box.minX, y: box.minY }, grid).length);
     }
+  });
+
+  it('has as few sheets as the best of all its shifts, each counted to its end', () => {
+    const random = seededRandom(23);
+    const shares = Array.from({ length: 13 }, (_, k) => k / 12);
+    let fewer = 0;
+    for (let i = 0; i < 40; i++) {
+      const box = { minX: 5, minY: -3, maxX: 5 + 191 + random() * 60, maxY: -3 + 61 + random() * 35 };
+      const places = Array.from({ length: 2 + Math.floor(random() * 9) }, () => ({
+        x: box.minX + 1 + random() * (box.maxX - box.minX - 2),
+        y: box.minY + 1 + random() * (box.maxY - box.minY - 2),
+      }));
+      const spare = { x: 280 - (box.maxX - box.minX), y: 110 - (box.maxY - box.minY) };
+      const counts = shares.flatMap((across) =>
+        shares.map((down) => {
+          const origin = { x: box.minX - spare.x * across, y: box.minY - spare.y * down };
+          return cellsAt(places, origin, grid).length;
+        }),
+      );
+      const fewest = Math.min(...counts);
+      expect(pagesNeeded(places, box, grid)?.cells).toHaveLength(fewest);
+      expect(pagesNeeded(places, box, grid, fewest)).toBeUndefined();
+      expect(pagesNeeded(places, box, grid, fewest + 1)).toEqual(pagesNeeded(places, box, grid));
+      if (Math.max(...counts) > Math.min(...counts)) fewer += 1;
+    }
+    expect(fewer).toBeGreaterThan(20);
   });
 });

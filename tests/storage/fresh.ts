@@ -32,15 +32,24 @@ export function theStore(): globalThis.IDBFactory {
   return Dexie.dependencies.indexedDB as globalThis.IDBFactory;
 }
 
-/** The store as it was before garments could be put away. */
-export function storeOfVersion2(): Dexie {
-  const old = new Dexie('inchsquare');
-  old.version(1).stores({
+/** What each version of the store added, as it was; none of it is ever changed. */
+const STORES: readonly Readonly<Record<string, string>>[] = [
+  {
     shelf: 'id, changed',
     snapshots: '[garmentId+seq], garmentId',
     journal: '[garmentId+seq], garmentId',
     photos: 'id',
-  });
-  old.version(2).stores({ versions: '[garmentId+number], garmentId' });
+  },
+  { versions: '[garmentId+number], garmentId' },
+  { putAway: 'id', covers: 'id' },
+];
+
+/** How many versions of the store there were before the present one. */
+export const EARLIER_STORES = STORES.length;
+
+/** The store as a program of an earlier version made it, 1 for the first. */
+export function storeOfVersion(version: number): Dexie {
+  const old = new Dexie('inchsquare');
+  for (const [index, stores] of STORES.slice(0, version).entries()) old.version(index + 1).stores(stores);
   return old;
 }

@@ -2,7 +2,7 @@ import { beforeEach, expect, it, vi } from 'vitest';
 import { onShelf } from '../../app/shelf/shelf-order';
 import { isFound } from '../../core/garment/shelf-text';
 import { linden } from '../garment/linden';
-import { emptyBrowser, type Program, reload, storeOfVersion2 } from './fresh';
+import { EARLIER_STORES, emptyBrowser, type Program, reload, storeOfVersion } from './fresh';
 
 const ID = 'linden-petticoat';
 const bytes = (...values: number[]) => new Uint8Array(values).buffer;
@@ -95,30 +95,44 @@ it('a garment put away stays away while it is changed, is brought out as it was,
   expect(await program.database.putAway.count()).toBe(0);
 });
 
-it('what a store of the second version holds is all there in the third, and its rows can be searched', async () => {
-  const garment = { ...linden(), remarks: 'Sewn with silk' };
-  await emptyBrowser();
-  const old = storeOfVersion2();
-  const row = { id: garment.id, name: garment.name, changed: 7, pieces: 2 };
-  await old.table('shelf').bulkAdd([row, { id: 'broken', name: 'Broken', changed: 5, pieces: 1 }]);
-  const snapshot = { garmentId: garment.id, seq: 0, garment, past: [], future: [] };
-  await old.table('snapshots').add(snapshot);
-  await old.table('photos').add(photo('plate'));
-  await old.table('versions').add({ garmentId: garment.id, number: 1, name: 'kept' });
-  old.close();
-
-  program = await reload();
-  expect((await program.listShelf()).map(({ id }) => id)).toEqual([garment.id, 'broken']);
-  await program.bringUpRows();
-  const [first, broken] = await program.listShelf();
-  expect(first).toMatchObject({ ...row, made: garment.made, isPutAway: false });
-  expect(isFound(first?.text ?? '', 'SILK')).toBe(true);
-  expect(broken).toMatchObject({ name: 'Broken', changed: 5 });
-  expect(await program.takeForSaving(garment.id)).toEqual(garment);
-  expect(await program.database.snapshots.toArray()).toEqual([snapshot]);
-  expect(await program.database.photos.count()).toBe(1);
-  expect(await program.database.versions.count()).toBe(1);
+it('there is an old store of every version before the present one', () => {
+  expect(EARLIER_STORES).toBe(program.STORE_VERSION - 1);
 });
+
+it.each(Array.from({ length: EARLIER_STORES }, (_, index) => index + 1))(
+  'what a store of version %i holds is all there in the present one, its rows can be searched, and work goes on',
+  async (version) => {
+    const garment = { ...linden(), remarks: 'Sewn with silk' };
+    await emptyBrowser();
+    const old = storeOfVersion(version);
+    const row = { id: garment.id, name: garment.name, changed: 7, pieces: 2 };
+    await old.table('shelf').bulkAdd([row, { id: 'broken', name: 'Broken', changed: 5, pieces: 1 }]);
+    const snapshot = { garmentId: garment.id, seq: 0, garment, past: [], future: [] };
+    await old.table('snapshots').add(snapshot);
+    await old.table('photos').add(photo('plate'));
+    if (version >= 2) await old.table('versions').add({ garmentId: garment.id, number: 1, name: 'kept' });
+    if (version >= 3) await old.table('putAway').add({ id: garment.id });
+    old.close();
+
+    program = await reload();
+    expect((await program.listShelf()).map(({ id }) => id)).toEqual([garment.id, 'broken']);
+    await program.bringUpRows();
+    const [first, broken] = await program.listShelf();
+    expect(first).toMatchObject({ ...row, made: garment.made, isPutAway: version >= 3 });
+    expect(isFound(first?.text ?? '', 'SILK')).toBe(true);
+    expect(broken).toMatchObject({ name: 'Broken', changed: 5 });
+    expect(await program.takeForSaving(garment.id)).toEqual(garment);
+    expect(await program.database.snapshots.toArray()).toEqual([snapshot]);
+    expect(await program.database.photos.count()).toBe(1);
+    expect(await program.database.versions.count()).toBe(version >= 2 ? 1 : 0);
+
+    await program.openFromShelf(garment.id);
+    program.useGarment.getState().edit('rename', (now) => ({ ...now, name: 'Linden, anew' }));
+    await program.flushJournal();
+    program = await reload();
+    expect((await program.takeForSaving(garment.id))?.name).toBe('Linden, anew');
+  },
+);
 
 it('with 300 garments the shelf is listed without one of them being opened', async () => {
   const rows = Array.from({ length: 300 }, (_, i) =>

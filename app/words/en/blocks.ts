@@ -55,7 +55,7 @@ export const blockWords = {
   sources: {
     'plain-skirt': 'Darts shared out as is common practice; the waist from the cone of the body.',
     'two-dart-skirt':
-      'WikiEducator, Handout for drafting skirt block. Its ease is in it: 2.4 cm at the waist, 5 cm at the hip.',
+      'WikiEducator, Handout for drafting skirt block. Its ease is in it: 2.4 cm (1 in) at the waist, 5 cm (2 in) at the hip.',
     'gored-skirt': 'Two cones, waist to hip and hip to hem.',
     'shared-gores': 'Rules printed 1911 to 1916; see which below.',
     'five-gored-underskirt':
@@ -72,7 +72,7 @@ export const blockWords = {
     bodice: 'Plain geometry from the measures, by common practice.',
     slip: 'The plain bodice and a skirt of gores, joined at the waist or under the bust.',
     'bias-slip':
-      'A home-dressmaking leaflet of the 1930s, in one size: four pieces of 27 in and four squares of 15 in.',
+      'A home-dressmaking leaflet of the 1930s, in one size: four pieces of 27 in (69 cm) and four squares of 15 in (38 cm).',
   } satisfies Record<BlockKind, string>,
   rules: {
     'five-equal': 'five equal gores, 1914',

@@ -8,7 +8,7 @@ import type { WaysOut } from '../../../core/cloth/ways-out';
 import type { ClothPriced, ClothStrip, GarmentCloth } from '../../../core/garment/garment-cloth';
 import { inches, type ShownIn } from '../../../core/units/inch';
 import { writeYards } from '../../../core/units/write-yards';
-import { writeLength, writeMetres } from '../written';
+import { roundLength, writeLength, writeMetres } from '../written';
 import { clothNames } from './cloth-names';
 
 const grains: Readonly<Record<LaidGrain, string>> = { straight: 'straight', cross: 'cross', bias: 'bias' };
@@ -73,6 +73,9 @@ export const clothWords = {
     `Fits in the ${said(atHand, shownIn)} you have: yes, with ${writeLength(over, { shownIn, step: 'eighth' })} over.`,
   short: (by: number, atHand: number, shownIn: ShownIn) =>
     `Fits in the ${said(atHand, shownIn)} you have: no, ${writeLength(by, { shownIn, step: 'eighth' })} short.`,
+  onRemnant: 'It all goes on the remnant.',
+  offRemnant: (by: number, shownIn: ShownIn) =>
+    `It does not all go on the remnant: ${writeLength(by, { shownIn, step: 'eighth' })} lie beyond its end.`,
   used: (share: number) => `${(100 * share).toFixed(1)} % used`,
   faults: (count: number) => (count === 1 ? '1 fault in the lay' : `${count} faults in the lay`),
   noFaults: 'No overlaps',
@@ -124,14 +127,15 @@ export const clothWords = {
     'flannel-1910': 'petticoat flannel, 1910s',
     'cotton-1910': 'household cotton, 1910s',
     'wool-1910': 'wool and tweed, 1910s',
-    '1920': 'dress goods of the 1920s, 24 to 32 in',
+    '1920': 'dress goods of the 1920s, 24 to 32 in (61 to 81 cm)',
     '1930': '1930s to 1950s',
     '1960': 'from the early 1960s',
     today: 'today',
   } satisfies Readonly<Record<UsualWidth['when'], string>>,
   selvedge: 'Selvedge lost, each side',
   atHand: 'Length at hand',
-  atHandHint: (mm: number | undefined) => (mm === undefined ? 'Leave empty to be told.' : said(mm, 'in')),
+  atHandHint: (mm: number | undefined, shownIn: ShownIn) =>
+    mm === undefined ? 'Leave empty to be told.' : said(mm, shownIn),
   folded: 'It lies',
   foldedWays: { lengthwise: 'folded lengthwise', open: 'opened out', crosswise: 'folded crosswise' },
   foldedHelp: {
@@ -146,10 +150,10 @@ export const clothWords = {
   repeatAcross: 'Repeat across the cloth',
   repeatHint:
     'Leave empty for plain cloth. Every piece is then laid with the far end of its grain on the same place of the repeat.',
-  shrinksAlong: 'Shrinks in length, in 100',
-  shrinksAcross: 'Shrinks in width, in 100',
-  shrinkHint:
-    'The lay is made on the cloth as it is after washing, and what to buy is counted before it. Wash and measure a 20 in square to know.',
+  shrinksAlong: 'Shrinks in length, in %',
+  shrinksAcross: 'Shrinks in width, in %',
+  shrinkHint: (shownIn: ShownIn) =>
+    `The lay is made on the cloth as it is after washing, and what to buy is counted before it. Wash and measure a square of ${roundLength(shownIn, 20, 50)} to know.`,
   flaws: 'Flaws to keep clear of',
   flaw: (i: number) => `Flaw ${i + 1}`,
   addFlaw: 'Add a flaw by its size',
@@ -330,7 +334,7 @@ export const clothWords = {
   costAs: (bought: string) => `for ${bought}`,
   ration: 'Clothing coupons, United Kingdom, 1941',
   rationHelp:
-    'Coupons for a yard by its width, to be changed at will. Wool 36 in wide took 3 (The Times, 3 June 1941); other cloth 36 in wide 2 and 44 in wide 2 1/2 (from memory and a booklet of the time); other widths are worked out from these.',
+    'Coupons for a yard by its width, to be changed at will. Wool 36 in (91 cm) wide took 3 (The Times, 3 June 1941); other cloth of that width 2, and 44 in (112 cm) wide 2 1/2 (from memory and a booklet of the time); other widths are worked out from these.',
   rationNames: { woollen: 'Woollen cloth', other: 'Other cloth' },
   rationEach: (each: number, known: RationKnown) =>
     `${half(each)} a yard${{ printed: '', remembered: ' (from memory)', estimate: ' (an estimate)' }[known]}`,
@@ -361,7 +365,7 @@ export const clothWords = {
   biasNone: 'On this cloth a strip would be shorter than its own joins.',
   biasSide: 'Side of a square at hand',
   biasAdd: 'Put this strip into the lay',
-  biasExtra: 'Take 10 to 20 in 100 more for corners and joins (common practice).',
+  biasExtra: 'Take 10 to 20 % more for corners and joins (common practice).',
 
   // Print
   print: 'Print the lay',

@@ -228,7 +228,7 @@ function scaleOffWords({ cause, across, down, wanted }: Finding & { readonly kin
     case 'uneven':
       return `${fittedWords(cause)}.`;
     case 'unknown':
-      return `${share}. Print again at 100 %, or "actual size", without fitting to the page.`;
+      return `${share}. Print again at 100 %, or “actual size”, without fitting to the page.`;
   }
 }
 

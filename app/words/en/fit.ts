@@ -1,6 +1,7 @@
 import type { EasedCloth, EasedGarment } from '../../../core/fit/ease';
 import type { Level } from '../../../core/garment/garment';
 import type { GirthName } from '../../../core/garment/measure';
+import type { ShownIn } from '../../../core/units/inch';
 
 const girth = {
   waist: 'Waist',
@@ -140,7 +141,8 @@ export const fitWords = {
   ownLength: (own: string) => `This one is ${own} long there.`,
   ownAgainst: (own: string, most: string) => `This one is ${own} long there, and may be ${most}.`,
   shorterBy: 'This one stays shorter by',
-  shorterHint: 'An inch or two is common practice.',
+  shorterHint: (shownIn: ShownIn) =>
+    shownIn === 'in' ? 'An inch or two is common practice.' : 'Three to five centimetres are common practice.',
   removeOuter: 'Nothing is worn over it',
   outerRemoved: 'The garment worn over it is removed. Undo brings it back.',
   noHem: 'No edge is named as the hem yet, so the lengths cannot be compared.',

@@ -26,7 +26,7 @@ const MOST = 4;
 
 /** Everything said on the label, in English. */
 export function labelWords({ shownIn }: Pick<Garment, 'shownIn'>): LabelWords {
-  const length = (mm: number) => writeLength(mm, { shownIn, fractions: 'printed' });
+  const length = (mm: number) => writeLength(mm, { shownIn });
   return {
     unnamedGarment: 'Garment without a name',
     unnamedPiece: 'Piece without a name',

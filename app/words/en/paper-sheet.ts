@@ -4,11 +4,11 @@ import type { CheckSheetWords, FirstPageWords, PaperWords, SquaresWords } from '
 import type { ScaleCause } from '../../../core/paper/scale-causes';
 import type { ShownIn } from '../../../core/units/inch';
 import type { WrittenStep } from '../../../core/units/write-length';
-import { writeLength } from '../written';
+import { roundLength, writeLength } from '../written';
 
 /** Everything said on paper, in English. Lengths are written in `shownIn`, to the nearest `step`. */
 export function paperSheetWords(shownIn: ShownIn, step: WrittenStep): PaperWords {
-  const options = { shownIn, step, fractions: 'printed' } as const;
+  const options = { shownIn, step } as const;
   const length = (mm: number) => writeLength(mm, options);
   return {
     length,
@@ -34,14 +34,14 @@ export function paperSheetWords(shownIn: ShownIn, step: WrittenStep): PaperWords
       `${piece === undefined ? 'all taped up' : piece}: ${across} across, ${down} down${grain === undefined ? '' : `, grain line ${grain}`}`,
     layers: {
       cut: 'Cut line',
-      stitch: 'Seam line',
+      stitch: 'Stitch line',
       marks: 'Marks and words',
       squares: 'Fine squares',
       under: (version) => `Older: ${version}`,
       older: (index, version) => `${olderLineWords[index] ?? ''}: ${version}`,
     },
-    first,
-    check: checkWords,
+    first: firstWords(shownIn),
+    check: checkWords(shownIn),
     squares: squaresWords(shownIn, length),
   };
 }
@@ -68,11 +68,11 @@ const papers: Readonly<Record<string, string>> = {
   roll: 'a roll',
 };
 
-const checkWords: CheckSheetWords = {
+const checkWords = (shownIn: ShownIn): CheckSheetWords => ({
   title: 'Is your printer true?',
   how: [
     'Print this page alone at 100 % or “actual size”, with fitting, shrinking and borderless printing turned off, on the paper the pattern will be printed on.',
-    'Lay a ruler or a tape along each of the two rules, from end tick to end tick, and write down what you read in the Paper room. A difference of 1/32 in is read by nobody.',
+    `Lay a ruler or a tape along each of the two rules, from end tick to end tick, and write down what you read in the Paper room. A difference of ${roundLength(shownIn, 1 / 32, 0.1)} is read by nobody.`,
   ],
   rule: (length, way) => `this rule is ${length} ${way}`,
   marginTitle: 'What your printer loses',
@@ -81,7 +81,7 @@ const checkWords: CheckSheetWords = {
   ],
   fitsTitle: 'When the longer rule measures',
   fit: (cause, share, length) => `${length} (${(share * 100).toFixed(1)} %): ${fittedWords(cause)}`,
-};
+});
 
 /** Why pages came out larger or smaller. */
 export function fittedWords(cause: ScaleCause): string {
@@ -99,7 +99,7 @@ export function fittedWords(cause: ScaleCause): string {
   }
 }
 
-const first: FirstPageWords = {
+const firstWords = (shownIn: ShownIn): FirstPageWords => ({
   line: (pages, paper, date) => `Full-size pattern of ${date}: ${pages} pages of ${paper}, this one among them`,
   paper: (size) => papers[size] ?? size,
   wearerLine: (date, wornOver) =>
@@ -108,7 +108,7 @@ const first: FirstPageWords = {
   scaleLines: [
     'Print this page alone, at 100 % or “actual size”, with fitting, shrinking and borderless printing turned off.',
     'Lay a ruler on the square, across and down. Both ways it must be 4 in, which is 10.16 cm. Then print the rest.',
-    'At 3.89 in, Letter pages were fitted to A4. At 3.76 in, A4 pages were fitted to Letter. Choose the paper you have and print again.',
+    `Near ${roundLength(shownIn, 3 + 7 / 8, 9.9)}, Letter pages were fitted to A4. Near ${roundLength(shownIn, 3 + 3 / 4, 9.6)}, A4 pages were fitted to Letter. Choose the paper you have and print again.`,
     'Every page has its own square and rulers, for a printer may slip on any of them.',
   ],
   joinTitle: 'Join the pages',
@@ -134,7 +134,7 @@ const first: FirstPageWords = {
     'A draft is a plan: make a mock-up in cheap cloth and fit it before cutting the real one.',
     'Irons burn and blades cut. Cut away from your hand, and count the pins after a fitting.',
   ],
-};
+});
 
 function squaresWords(shownIn: ShownIn, length: (mm: number) => string): SquaresWords {
   return {

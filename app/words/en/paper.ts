@@ -3,10 +3,11 @@ import type { Printing } from '../../../core/garment/printed';
 import type { PaperSize } from '../../../core/garment/sheet-choice';
 import type { StoredVersion } from '../../../core/garment/version';
 import type { VersionSaid } from '../../../core/garment/version-said';
+import { SAFE_MARGIN } from '../../../core/paper/page-sizes';
 import type { TapedSheet } from '../../../core/paper/placed-piece';
 import type { PagesCounted } from '../../../core/paper/taped-sheets';
 import type { ShownIn } from '../../../core/units/inch';
-import { writeLength } from '../written';
+import { roundLength, writeLength } from '../written';
 import { dateWords, olderLineWords, versionWords } from './paper-sheet';
 
 /** Words of the Paper room. */
@@ -69,12 +70,13 @@ export const paperWords = {
   lapped: 'One over the other',
   butted: 'Edge to edge',
   loses: 'My printer loses',
-  losesHint: 'Along the edge it loses most at: 1/4 in is common. The check sheet shows it.',
+  losesHint: (shownIn: ShownIn) =>
+    `Along the edge it loses most at: ${roundLength(shownIn, 1 / 4, 0.6)} is common. The check sheet shows it.`,
   losesBySide: 'Each side by itself',
   losesAt: { top: 'At the top', right: 'At the right', bottom: 'At the bottom', left: 'At the left' },
   keepsClear: (loses: number | undefined, shownIn: ShownIn) =>
     loses === undefined
-      ? 'All ink keeps 10 mm from the edge until you say what your printer loses.'
+      ? `All ink keeps ${writeLength(SAFE_MARGIN, { shownIn })} from the edge until you say what your printer loses.`
       : `All ink keeps ${writeLength(loses, { shownIn })} from the edge, which is what your printer loses.`,
   squaresOver: 'Fine squares over the pages',
   noSquares: 'None',
@@ -91,10 +93,10 @@ export const paperWords = {
   versionNamed: ({ number, name, made }: Pick<StoredVersion, 'number' | 'name' | 'made'>) =>
     `version ${number}${name === '' ? '' : `, ${name}`}, ${dateWords(made)}`,
   rollWidth: 'The roll is wide',
-  rollHint: 'One page is as long as it needs to be, up to 200 in.',
+  rollHint: (longest: string) => `One page is as long as it needs to be, up to ${longest}.`,
   overlap: 'Pages overlap by',
   step: 'Figures of the squares sheet',
-  steps: { sixteenth: 'to 1/16 in', eighth: 'to 1/8 in', millimetre: 'to 1 mm' },
+  toStep: (step: string) => `to ${step}`,
   paperLabel: 'paper',
   pages: (count: number) => (count === 1 ? '1 page' : `${count} pages`),
   total: (pages: number, first: number) =>
@@ -116,8 +118,8 @@ export const paperWords = {
         { shownIn, step: 'eighth' },
       )} are needed.`;
     }
-    const saved = pages < plain ? ` Plain rows and columns would take ${plain}.` : '';
-    return `${saved} ${pages === least ? 'Fewer cannot be.' : `Fewer than ${least} cannot be.`}`;
+    const saved = pages < plain ? `Plain rows and columns would take ${plain}. ` : '';
+    return `${saved}${pages === least ? 'Fewer cannot be.' : `Fewer than ${least} cannot be.`}`;
   },
   laying: 'Looking for the fewest pages…',
   layingFailed: 'The pages could not be laid out. Change the paper, or tick fewer pieces at once.',
@@ -130,12 +132,12 @@ export const paperWords = {
   makeAgain: (name: string) => `Make page ${name} again (PDF)`,
   proof: 'Proof of scale',
   proofHelp:
-    'Print the check sheet once for your printer and paper, measure its two rules, and write down what you read. The 4 in square on every page shows whether that page came out true.',
+    'Print the check sheet once for your printer and paper, measure its two rules, and write down what you read. The test square on every page shows whether that page came out true.',
   makeCheck: 'Make the check sheet (PDF)',
   checkFile: 'check-sheet',
   measured: 'What was measured',
   measuredRules: 'The check sheet',
-  measuredSquare: 'The 4 in square',
+  measuredSquare: 'The test square',
   ruleAcross: (length: number, shownIn: ShownIn) => `The ${writeLength(length, { shownIn })} across measure`,
   ruleDown: (length: number, shownIn: ShownIn) => `The ${writeLength(length, { shownIn })} down measure`,
   across: 'The square measures across',

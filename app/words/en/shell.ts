@@ -30,6 +30,9 @@ export const shellWords = {
   settled: 'nothing to settle',
   undo: (what: string | undefined) => (what ? `Undo: ${what}` : 'Nothing to undo'),
   redo: (what: string | undefined) => (what ? `Do again: ${what}` : 'Nothing to do again'),
+  units: { in: 'in', cm: 'cm' },
+  writeIn: { in: 'Write lengths in inches', cm: 'Write lengths in centimetres' },
+  unitsChanged: 'inches or centimetres',
   saving: {
     saved: 'Kept on this device',
     waiting: 'Keeping…',

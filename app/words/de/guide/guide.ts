@@ -18,7 +18,7 @@ export const guideWords: Said<typeof english.guideWords> = {
   readMore: (page) => `Mehr: ${page}`,
   step: (number) => `Schritt ${number}`,
   startWalk: 'Die ganze Arbeit zeigen lassen',
-  startWalkHelp: 'Das Probestück, von den Maßen bis zu den Blättern, eins nach dem anderen. Höre auf, wann du willst.',
+  startWalkHelp: 'Das Beispiel, von den Maßen bis zu den Blättern, eins nach dem anderen. Höre auf, wann du willst.',
   walk: 'Die Arbeit, eins nach dem anderen',
   walkStep: (number, of) => `${number} von ${of}`,
   walkDone: 'Fertig',
@@ -31,7 +31,8 @@ export const guideWords: Said<typeof english.guideWords> = {
   steps: {
     measures: {
       title: 'Die Trägerin',
-      say: 'Ein Schnitt ist für einen Körper. Hier stehen seine Maße, und bei jedem, wie man es nimmt; versuche 29 für die Taille und sieh, was die anderen Räume sagen. Bei einem wahrscheinlichen Versehen wird nachgefragt.',
+      say: (shownIn) =>
+        `Ein Schnitt ist für einen Körper. Hier stehen seine Maße, und bei jedem, wie man es nimmt; versuche ${shownIn === 'in' ? 29 : 74} für die Taille und sieh, was die anderen Räume sagen. Bei einem wahrscheinlichen Versehen wird nachgefragt.`,
     },
     squared: {
       title: 'Das Bild, entzerrt',
@@ -39,7 +40,8 @@ export const guideWords: Said<typeof english.guideWords> = {
     },
     traced: {
       title: 'Das Teil, nachgezeichnet',
-      say: 'Die halbe Bahn auf Quadraten von einem Zoll. Drücke auf eine Ecke oder Kante, und ihre Längen stehen im Notizbuch; ziehe einen Punkt, und alles andere folgt. „Rückgängig“ ist oben rechts.',
+      say: (shownIn) =>
+        `Die halbe Bahn auf Quadraten von ${shownIn === 'in' ? 'einem Zoll' : 'zwei Zentimetern'}. Drücke auf eine Ecke oder Kante, und ihre Längen stehen im Notizbuch; ziehe einen Punkt, und alles andere folgt. „Rückgängig“ ist oben rechts.`,
     },
     waist: {
       title: 'Eine Taille für einen Körper',
@@ -55,15 +57,17 @@ export const guideWords: Said<typeof english.guideWords> = {
     },
     cloth: {
       title: 'Auf dem Stoff',
-      say: 'Zweieinhalb Yard davon sind vorhanden. Drücke „Teile auflegen“ und sieh, was sie brauchen; ziehe dann eines, oder lege alles im Schrägfadenlauf.',
+      say: (shownIn) =>
+        `${shownIn === 'in' ? 'Zweieinhalb Yard' : 'Zweieinviertel Meter'} davon sind vorhanden. Drücke „Teile auflegen“ und sieh, was sie brauchen; ziehe dann eines, oder lege alles im Schrägfadenlauf.`,
     },
     pages: {
       title: 'Auf Papier',
-      say: 'Drücke „Druckblätter machen“. Auf jedem Blatt steht ein Quadrat von 4 in zum Nachmessen; die Punktetabelle ist für Packpapier.',
+      say: 'Drücke „Druckblätter machen“. Auf jedem Blatt steht ein Prüfquadrat zum Nachmessen; die Punktetabelle ist für Packpapier.',
     },
     proof: {
       title: 'Druckt der Drucker genau?',
-      say: 'Drucke das erste Blatt, miss sein Quadrat in beiden Richtungen und schreibe auf, was du abliest. Um ohne Drucker weiterzugehen, schreibe 4 und 4.',
+      say: (shownIn) =>
+        `Drucke das erste Blatt, miss sein Quadrat in beiden Richtungen und schreibe auf, was du abliest. Um ohne Drucker weiterzugehen, schreibe ${shownIn === 'in' ? '4 und 4' : '10,16 und 10,16'}.`,
     },
     check: {
       title: 'Vor dem Zuschneiden',

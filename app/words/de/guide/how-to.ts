@@ -1,5 +1,6 @@
 import type * as english from '../../en/guide/how-to';
 import type { HowTo } from '../../en/guide/how-to';
+import { roundLength } from '../../written';
 
 export const howTos: Readonly<Record<keyof typeof english.howTos, HowTo>> = {
   'whole-job': {
@@ -40,7 +41,7 @@ export const howTos: Readonly<Record<keyof typeof english.howTos, HowTo>> = {
         drawing: 'two-laid',
       },
       { say: 'Stoff: Lege gerade oder schräg auf und wisse, wie viel Stoff es braucht.', drawing: 'grain-ways' },
-      { say: 'Papier: Drucke in Originalgröße und füge die Blätter zusammen…', drawing: 'joined-pages' },
+      { say: 'Papier: Drucke in Originalgröße und füge die Blätter zusammen …', drawing: 'joined-pages' },
       { say: '… oder bringe es nach seinen Quadraten auf Packpapier.', drawing: 'squares-carried' },
       {
         say: 'Vor dem Zuschneiden: Sieh die Liste durch. Lege den Schnitt dann in seinen Umschlag, und eine Kopie der Datei dazu.',
@@ -71,7 +72,10 @@ export const howTos: Readonly<Record<keyof typeof english.howTos, HowTo>> = {
       {
         say: 'Für Längen stehe gerade, hänge ein Maßband mit einem Gewicht am Boden von der Schnur und lies im Spiegel ab. Vorn, Seite und hinten sind verschieden: Nimm jede.',
       },
-      { say: 'Nimm jedes Maß zweimal. Liegen die beiden mehr als 1/4 in auseinander, nimm ein drittes.' },
+      {
+        say: (shownIn) =>
+          `Nimm jedes Maß zweimal. Liegen die beiden mehr als ${roundLength(shownIn, 1 / 4, 0.5)} auseinander, nimm ein drittes.`,
+      },
     ],
   },
   photographing: {
@@ -125,7 +129,7 @@ export const howTos: Readonly<Record<keyof typeof english.howTos, HowTo>> = {
         drawing: 'half-on-fold',
       },
       {
-        say: 'Zeichne die Linie nach, die die Vorlage zeigt, und gib an, ob sie Nahtlinie oder Schneidelinie ist. Alte Entwürfe lassen Nahtzugaben oft weg.',
+        say: 'Zeichne die Linie nach, die die Vorlage zeigt, und gib an, ob sie Nahtlinie oder Schnittlinie ist. Alte Entwürfe lassen Nahtzugaben oft weg.',
       },
       {
         say: 'Gib an, was jede Kante ist: Naht, Taille, Saum, Bruch, Öffnung. Die Prüfungen von Nähten und Passform ruhen darauf.',
@@ -147,7 +151,8 @@ export const howTos: Readonly<Record<keyof typeof english.howTos, HowTo>> = {
         drawing: 'waist-from-cone',
       },
       {
-        say: 'Je weiter die Hüfte gegenüber der Taille, desto mehr steigt der Bogen an der Seite. Bei einer Taille von 28 in und einer Hüfte von 38 in, 8 in tief, steigt ein Viertel etwas über einen Zoll.',
+        say: (shownIn) =>
+          `Je weiter die Hüfte gegenüber der Taille, desto mehr steigt der Bogen an der Seite. Bei einer Taille von ${roundLength(shownIn, 28, 70)} und einer Hüfte von ${roundLength(shownIn, 38, 95)}, ${roundLength(shownIn, 8, 20)} tief, steigt ein Viertel etwas über ${shownIn === 'in' ? 'einen Zoll' : roundLength(shownIn, 1, 2.5)}.`,
         drawing: 'straight-waist',
       },
       {
@@ -179,7 +184,8 @@ export const howTos: Readonly<Record<keyof typeof english.howTos, HowTo>> = {
         say: 'Schreibe jede Nadel im Raum Probe auf, solange du es noch anhast: welche Kante, wie weit daran, wie viel eingenommen oder ausgelassen.',
       },
       {
-        say: 'Was du schreibst, ist das ganze Fältchen oder die Hälfte: Sieh nach, was das Feld verlangt. Ein Fältchen von 1/2 in durch beide Lagen nimmt 1/4 in von jedem Teil.',
+        say: (shownIn) =>
+          `Was du schreibst, ist das ganze Fältchen oder die Hälfte: Sieh nach, was das Feld verlangt. Ein Fältchen von ${roundLength(shownIn, 1 / 2, 1)} durch beide Lagen nimmt ${roundLength(shownIn, 1 / 4, 0.5)} von jedem Teil.`,
       },
       { say: 'Übertrage jede Änderung, oder lehne sie mit einem Grund ab. Nichts bleibt halb getan.' },
     ],
@@ -206,16 +212,20 @@ export const howTos: Readonly<Record<keyof typeof english.howTos, HowTo>> = {
       {
         say: 'Hänge einen schräg geschnittenen Rock einen Tag aus, bevor du den Saum waagerecht machst: Er senkt sich.',
       },
-      { say: 'Kaufe etwas mehr. Ein achtel Yard ist billiger als ein fehlender Bund.' },
+      {
+        say: (shownIn) =>
+          `Kaufe etwas mehr. ${shownIn === 'in' ? 'Ein achtel Yard ist' : 'Zehn Zentimeter sind'} billiger als ein fehlender Bund.`,
+      },
     ],
     care: 'Für Kindernachtwäsche gibt es Regeln, wie Stoff brennen darf, und für Kordeln an Kinderkleidung auch. Sie sind von Land zu Land verschieden: Sieh deine nach.',
   },
   printing: {
     title: 'In Originalgröße drucken',
-    why: 'Programme, die Seiten zeigen, verkleinern gern. Ein auf 97 % verkleinertes Blatt macht aus 38 in Hüfte 37 in.',
+    why: (shownIn) =>
+      `Programme, die Seiten zeigen, verkleinern gern. Ein auf 97 % verkleinertes Blatt macht aus ${roundLength(shownIn, 38, 95)} Hüfte ${roundLength(shownIn, 37, 92)}.`,
     steps: [
       {
-        say: 'Mache die Blätter und drucke das erste allein, mit 100 % oder „Originalgröße“, nie „an Seite anpassen“.',
+        say: 'Mache die Blätter und drucke das erste allein, mit 100 % oder „Tatsächliche Größe“, nie „an Seite anpassen“.',
       },
       {
         say: 'Miss sein Quadrat mit dem Lineal in beiden Richtungen und schreibe auf, was du abliest. Stimmt es nicht, wird die wahrscheinliche Ursache genannt.',
@@ -237,11 +247,11 @@ export const howTos: Readonly<Record<keyof typeof english.howTos, HowTo>> = {
     steps: [
       { say: 'Ziehe auf dem Papier eine lange Gerade und setze einen rechten Winkel daran.' },
       {
-        say: 'Weise den Winkel nach: 3 ft an der einen Seite und 4 ft an der anderen müssen 5 ft auseinanderliegen.',
+        say: 'Prüfe den Winkel: 3 ft an der einen Seite und 4 ft an der anderen müssen 5 ft auseinanderliegen.',
         drawing: 'three-four-five',
       },
       {
-        say: 'Jeder Punkt des Quadratblatts sagt, wie weit er vom Nullpunkt nach rechts und nach unten liegt. Miss jeden von denselben zwei Kanten, nicht vom letzten Punkt.',
+        say: 'Jeder Punkt des Rasterblatts sagt, wie weit er vom Nullpunkt nach rechts und nach unten liegt. Miss jeden von denselben zwei Kanten, nicht vom letzten Punkt.',
         drawing: 'squares-carried',
       },
       {
@@ -250,7 +260,7 @@ export const howTos: Readonly<Record<keyof typeof english.howTos, HowTo>> = {
       {
         say: 'Verbinde die Punkte: mit dem Lineal bei geraden Kanten; für Kurven biege eine dünne Leiste durch die Punkte, oder stelle ein Maßband hochkant.',
       },
-      { say: 'Miss die beiden Nachweise auf dem Blatt. Stimmen sie, stimmt das Ganze.' },
+      { say: 'Miss die beiden Prüflängen auf dem Blatt nach. Stimmen sie, stimmt das Ganze.' },
     ],
   },
 };

@@ -35,7 +35,7 @@ export const glossary: readonly TradeWord[] = [
   { word: 'Lay', means: 'All pieces placed on the cloth, ready to be cut.' },
   { word: 'Mirrored pair', means: 'Two pieces from one drawing, one of them turned over, as for a left and a right.' },
   { word: 'Mock-up', means: 'The garment made first in cheap cloth, to be fitted and marked.' },
-  { word: 'Nail', means: 'An old measure of cloth: 2 1/4 in, the sixteenth part of a yard.' },
+  { word: 'Nail', means: 'An old measure of cloth: 2 1/4 in (5.7 cm), the sixteenth part of a yard.' },
   { word: 'Nap', means: 'A pile, shine or print that looks otherwise upside down; all pieces must lie one way.' },
   { word: 'Net', means: 'Drawn to the line to sew on, without allowances.' },
   { word: 'Notch', means: 'A mark on an edge that meets its fellow on another edge.' },

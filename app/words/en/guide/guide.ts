@@ -1,4 +1,5 @@
 import type { WalkStepName } from '../../../guide/walk-steps';
+import type { Sentence } from '../../written';
 
 /** Words of the book beside the rooms and of the walk through the demo garment. */
 export const guideWords = {
@@ -30,7 +31,8 @@ export const guideWords = {
   steps: {
     measures: {
       title: 'The wearer',
-      say: 'A pattern is for one body. Here are its measures, each with how to take it; try 29 for the waist and see what the other rooms say. A likely slip is asked about.',
+      say: (shownIn) =>
+        `A pattern is for one body. Here are its measures, each with how to take it; try ${shownIn === 'in' ? 29 : 74} for the waist and see what the other rooms say. A likely slip is asked about.`,
     },
     squared: {
       title: 'The picture, squared up',
@@ -38,7 +40,8 @@ export const guideWords = {
     },
     traced: {
       title: 'The piece, traced',
-      say: 'The half panel on squares of one inch. Press a corner or an edge and its lengths stand in the notebook; drag a point and everything else follows. Undo is at the top right.',
+      say: (shownIn) =>
+        `The half panel on squares of ${shownIn === 'in' ? 'one inch' : 'two centimetres'}. Press a corner or an edge and its lengths stand in the notebook; drag a point and everything else follows. Undo is at the top right.`,
     },
     waist: {
       title: 'A waist for a body',
@@ -54,19 +57,21 @@ export const guideWords = {
     },
     cloth: {
       title: 'On the cloth',
-      say: 'Two yards and a half of it are at hand. Press “Lay the pieces” and see what they take; then drag one, or lay all of it on the bias.',
+      say: (shownIn) =>
+        `${shownIn === 'in' ? 'Two yards and a half' : 'Two metres and a quarter'} of it are at hand. Press “Lay the pieces” and see what they take; then drag one, or lay all of it on the bias.`,
     },
     pages: {
       title: 'On paper',
-      say: 'Press “Make the pages”. Every page has a square of 4 in on it, to be measured; the table of points is for brown paper.',
+      say: 'Press “Make the pages”. Every page has a test square on it, to be measured; the table of points is for brown paper.',
     },
     proof: {
       title: 'Is the printer true?',
-      say: 'Print the first page, measure its square both ways and write down what you read. To go on without a printer, write 4 and 4.',
+      say: (shownIn) =>
+        `Print the first page, measure its square both ways and write down what you read. To go on without a printer, write ${shownIn === 'in' ? '4 and 4' : '10.16 and 10.16'}.`,
     },
     check: {
       title: 'Before you cut',
       say: 'Everything there is to be sure of, with its numbers, each leading to where it is mended. When nothing is left open, cut.',
     },
-  } satisfies Readonly<Record<WalkStepName, { readonly title: string; readonly say: string }>>,
+  } satisfies Readonly<Record<WalkStepName, { readonly title: string; readonly say: Sentence }>>,
 } as const;

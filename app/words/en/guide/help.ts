@@ -1,10 +1,11 @@
 import type { HelpName } from '../../../guide/help';
+import type { Sentence } from '../../written';
 
 /** What each card is about, in a few sentences beside it. */
-export const helpWords: Readonly<Record<HelpName, string>> = {
-  who: 'Measures belong together: one person, one day, over the same clothes. Take them anew as a new set, and the old ones stay. Lengths are written in inches or in centimetres; what is drawn stays as it is.',
-  measures:
-    'These decide how a skirt or drawers fit. Write 28, 34 1/2 or 87 cm; Enter goes on to the next. A measure you cannot take now can be guessed from the others, and is marked as a guess.',
+export const helpWords: Readonly<Record<HelpName, Sentence>> = {
+  who: 'Measures belong together: one person, one day, over the same clothes. Take them anew as a new set, and the old ones stay. Lengths are written in inches or in centimetres, changed here or at the top of any room; what is drawn stays as it is.',
+  measures: (shownIn) =>
+    `These decide how a skirt or drawers fit. Write ${shownIn === 'in' ? '28, 34 1/2 or 87 cm' : '71, 87.5 or 34 1/2 in'}; Enter goes on to the next. A measure you cannot take now can be guessed from the others, and is marked as a guess.`,
 
   'square-up':
     'A photo is never quite straight. Put the four corners on something that was printed square, the frame of the plate or the page itself, and the picture is laid flat as if seen from straight above.',
@@ -99,7 +100,7 @@ export const helpWords: Readonly<Record<HelpName, string>> = {
   'compare-words': 'The same in sentences, to read aloud or to keep with the garment.',
 
   cloth:
-    'How wide the cloth is between its ends, and how it lies. Folded lengthwise every piece is cut twice at once and fold pieces lie on the fold; opened out each is laid by itself. With a nap, a shine or a print with an up and a down all pieces point one way.',
+    'How wide the cloth is from selvedge to selvedge, and how it lies. Folded lengthwise every piece is cut twice at once and fold pieces lie on the fold; opened out each is laid by itself. With a nap, a shine or a print with an up and a down all pieces point one way.',
   'cloth-more':
     'Stripes and repeats that must meet, flaws to keep clear of, shrinking in the wash, and remnants of odd shape.',
   'cut-from-it': 'Which pieces this cloth is for, and the strips that are cut with them: bands, facings, bias binding.',
@@ -108,14 +109,15 @@ export const helpWords: Readonly<Record<HelpName, string>> = {
     'Straight along the selvedge, across it, or at 45° on the bias; whether pieces may turn about; how much room is left between them.',
   places:
     'Every piece on the cloth with its place in numbers. Pin one and it stays where it is when the rest is laid again.',
-  'lay-sums': 'What the lay takes, in inches, yards and metres, and how much of the cloth is used.',
+  'lay-sums':
+    'What the lay takes, as a length and as what to ask for in the shop, in yards and in metres, and how much of the cloth is used.',
   beside: 'The same pieces laid straight and on the bias, or on other widths, side by side: what each takes and costs.',
   'bias-strips': 'From a square of cloth so many yards of binding, or for so many yards a square of this size.',
   budget: 'What the cloth costs, in money, coupons or points, and what this lay comes to.',
   'lay-plan': 'The lay on paper: a plan on one page for the cutting table, or a sheet to scale.',
 
   pages:
-    'True-size pages to be joined, or one small sheet of numbered squares to carry the piece to brown paper with a yardstick.',
+    'Full-size pages to be joined, or one small sheet of numbered squares to carry the piece to brown paper with a yardstick.',
   'paper-size': 'The paper in your printer. Pages are laid so that as few as can be are needed.',
   'more-pages': 'Margins, how pages overlap and are marked, and what else is printed on them. Most leave it as it is.',
   proof:
@@ -123,9 +125,9 @@ export const helpWords: Readonly<Record<HelpName, string>> = {
   printed:
     'What was printed and when. After a change you are told which pages are no longer true; only those are printed anew.',
   envelope: 'A label with all that one forgets: what it is, for whom, from which book, how much cloth.',
-  'drawing-files': 'For other programs: SVG in true size, DXF in millimetres.',
+  'drawing-files': 'For other programs: SVG at full size, DXF in millimetres.',
   'squares-sheet':
     'A small drawing on numbered squares and a table of points: how far across and how far down each lies from zero. Two lengths on it prove the whole.',
   'screen-paper':
-    'A large screen, or a beam on the table, in the place of paper: measured once, the piece stands there at full size.',
+    'A large screen, or a projector’s beam on the table, in the place of paper: measured once, the piece stands there at full size.',
 };

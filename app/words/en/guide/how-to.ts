@@ -1,4 +1,5 @@
 import type { HowToName } from '../../../guide/pages';
+import { roundLength, type Sentence } from '../../written';
 
 /** The small drawings that stand beside a step. */
 export type DrawingName =
@@ -32,13 +33,13 @@ export type DrawingName =
   | 'open-seam';
 
 export interface HowToStep {
-  readonly say: string;
+  readonly say: Sentence;
   readonly drawing?: DrawingName;
 }
 
 export interface HowTo {
   readonly title: string;
-  readonly why: string;
+  readonly why: Sentence;
   readonly steps: readonly HowToStep[];
   /** What can hurt, spoil cloth, or waste paper. */
   readonly care?: string;
@@ -72,7 +73,7 @@ export const howTos: Readonly<Record<HowToName, HowTo>> = {
         drawing: 'two-laid',
       },
       { say: 'Cloth: lay it straight or on the bias, and know how much cloth it takes.', drawing: 'grain-ways' },
-      { say: 'Paper: print it at true size and join the pages…', drawing: 'joined-pages' },
+      { say: 'Paper: print it at full size and join the pages…', drawing: 'joined-pages' },
       { say: '… or carry it by its squares to brown paper.', drawing: 'squares-carried' },
       {
         say: 'Before you cut: look the list over. Then file the pattern in its envelope, and a copy of the file with it.',
@@ -106,7 +107,8 @@ export const howTos: Readonly<Record<HowToName, HowTo>> = {
         say: 'For lengths, stand straight, hang a tape from the cord with its weight on the floor, and read it in the mirror. Front, side and back differ: take each.',
       },
       {
-        say: 'Take every measure twice. Where the two differ by more than 1/4 in, take a third.',
+        say: (shownIn) =>
+          `Take every measure twice. Where the two differ by more than ${roundLength(shownIn, 1 / 4, 0.5)}, take a third.`,
       },
     ],
   },
@@ -181,7 +183,8 @@ export const howTos: Readonly<Record<HowToName, HowTo>> = {
         drawing: 'waist-from-cone',
       },
       {
-        say: 'The more the hip is wider than the waist, the more the curve rises at the side. For a waist of 28 in and a hip of 38 in, 8 in down, a quarter rises a little over an inch.',
+        say: (shownIn) =>
+          `The more the hip is wider than the waist, the more the curve rises at the side. For a waist of ${roundLength(shownIn, 28, 70)} and a hip of ${roundLength(shownIn, 38, 95)}, ${roundLength(shownIn, 8, 20)} down, a quarter rises a little over ${shownIn === 'in' ? 'an inch' : roundLength(shownIn, 1, 2.5)}.`,
         drawing: 'straight-waist',
       },
       {
@@ -211,7 +214,8 @@ export const howTos: Readonly<Record<HowToName, HowTo>> = {
         say: 'While it is still on, write down each pin in the Mock-up room: which edge, how far along, how much was taken in or let out.',
       },
       {
-        say: 'What you write is the whole of the tuck or half of it: look at what the field asks for. A tuck of 1/2 in over both layers takes 1/4 in from each piece.',
+        say: (shownIn) =>
+          `What you write is the whole of the tuck or half of it: look at what the field asks for. A tuck of ${roundLength(shownIn, 1 / 2, 1)} over both layers takes ${roundLength(shownIn, 1 / 4, 0.5)} from each piece.`,
       },
       { say: 'Carry each change over, or decline it with a reason. Nothing stays half done.' },
     ],
@@ -234,13 +238,17 @@ export const howTos: Readonly<Record<HowToName, HowTo>> = {
       },
       { say: 'Cloth with a nap, a shine or a print that has an up and a down takes all its pieces one way.' },
       { say: 'Hang a bias skirt for a day before you level its hem: it drops.' },
-      { say: 'Buy a little over. An eighth of a yard is cheaper than a missing waistband.' },
+      {
+        say: (shownIn) =>
+          `Buy a little over. ${shownIn === 'in' ? 'An eighth of a yard is' : 'Ten centimetres are'} cheaper than a missing waistband.`,
+      },
     ],
     care: 'For children’s nightwear there are rules on how cloth burns, and for cords on children’s clothes too. They differ by country: look up your own.',
   },
   printing: {
     title: 'Printing at full size',
-    why: 'Programs that show pages like to shrink them to fit. A page shrunk to 97 % makes a 38 in hip into 37 in.',
+    why: (shownIn) =>
+      `Programs that show pages like to shrink them to fit. A page shrunk to 97 % makes a hip of ${roundLength(shownIn, 38, 95)} into ${roundLength(shownIn, 37, 92)}.`,
     steps: [
       { say: 'Make the pages and print the first one alone, at 100 % or “actual size”, never “fit to page”.' },
       {
