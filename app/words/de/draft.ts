@@ -143,6 +143,7 @@ export const draftWords: Said<typeof english.draftWords> = {
     'in-line': 'läuft sie in einer Linie weiter',
   },
   addThrough: 'Kurvenpunkt hinzufügen',
+  cornerFrom: (corner) => `Eine Ecke so weit von Ecke ${corner}`,
   addCorner: 'Ecke hinzufügen',
   drawnLength: 'Gezeichnet',
   netLength: 'Ohne die Abnäher darin',

@@ -72,7 +72,7 @@ export const fitWords: Said<typeof english.fitWords> = {
   addLevel: 'Höhe hinzufügen',
   addThisLevel: 'Diese Höhe hinzufügen',
   levelAddedLabel: 'Höhe hinzugefügt',
-  changeLevel: (level) => `${level} ändern`,
+  changeLevel: (level) => `${level}: wo und wie gemessen`,
   levelName: 'Name der Höhe',
   levelNameHint: 'Leer gelassen, heißt sie nach ihrem Umfang.',
   levelLabel: 'Höhe',
@@ -127,6 +127,14 @@ export const fitWords: Said<typeof english.fitWords> = {
   openingOf: (piece, edge) => `Öffnung: ${edge ? `${piece}, ${edge}` : piece}`,
   noOpening: 'noch keine',
   openingNeeded: 'So lang muss sie sein, damit die Hüfte durchgeht',
+  whichSeam: 'Welche Naht',
+  seamOf: (piece, edge, number) => `${piece}, ${edge || `Kante ${number}`}`,
+  openTo: 'Von der Taille an offen, so tief',
+  leaveOpen: 'Offen lassen',
+  leaveOpenHelp:
+    'Sie steht auf jedem Teil, das nach dieser Zeichnung zugeschnitten wird. Eine offene Naht genügt; nähe die anderen ganz zu.',
+  leaveOpenLabel: 'Öffnung',
+  leftOpen: (depth) => `Die obersten ${depth} der Naht bleiben offen, auf beiden Seiten.`,
   hemRound: 'Saum, ringsum',
   beyondHip: 'Saum weiter als Hüfte',
   walkingHelp: (least, easy) =>
