@@ -35,8 +35,9 @@ export interface LaySearch {
   shorten: number;
   /** Rounds on the present length. */
   rounds: number;
-  /** Rounds since it came nearer, and how often there were too many of them. */
+  /** Rounds since it came nearer, how many there may be, and how often there were too many. */
   roundsInVain: number;
+  patience: number;
   strikes: number;
 }
 
