@@ -18,8 +18,9 @@ import type { Random, SearchEffort } from './place-search';
 import { type Doing, keptOf, type LaySearch, restore } from './search-state';
 import { roundOf, separate } from './separate';
 
-/** What one piece's search costs, and the strikes after which a length is given up: found by trial. */
+/** What one piece's search costs, the rounds in vain and the strikes after which a length is given up: found by trial. */
 const EFFORT: SearchEffort = { anywhere: 12, near: 8, touching: 16, bettered: 3 };
+const ROUNDS_IN_VAIN = 150;
 const STRIKES = 3;
 
 /** What a step works out at most before it ends, in units of the table's `work`: about so many microseconds. */
@@ -85,7 +86,6 @@ export function startLay(task: LayTask, random: Random, { from }: LayStart = {})
     nearest: { ...keptOf(field), depth: 0 },
     rounds: 0,
     roundsInVain: 0,
-    patience: 0,
     strikes: 0,
   };
   if (goesOn) shortenCloth(search);
@@ -148,7 +148,7 @@ function roundDone(search: LaySearch, depth: number): 'better' | 'same' {
     if (depth < NEARER * search.nearest.depth) search.roundsInVain = 0;
     search.nearest = { ...keptOf(field), depth };
   } else search.roundsInVain++;
-  if (search.roundsInVain > search.patience) {
+  if (search.roundsInVain > ROUNDS_IN_VAIN) {
     search.roundsInVain = 0;
     search.strikes++;
     restore(field, search.nearest);

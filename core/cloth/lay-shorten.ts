@@ -11,15 +11,8 @@ export const FIRST_SHORTER = 0.004;
 const LEAST_SHORTER = 0.0005;
 const AFTER_FAILURE = 0.7;
 
-/**
- * So many rounds may be in vain, by chance: some lengths are had soon or never, others after thousands of rounds, and which
- * is which is not known beforehand.
- */
-const LEAST_PATIENCE = 150;
-const MOST_PATIENCE = 600;
-
 /** How often a failure leads back to the lay that is reached, and how many near misses are kept for the other times. */
-const BACK_TO_BEST = 0.5;
+const BACK_TO_BEST = 0.7;
 const MISSES = 12;
 
 /** The largest pieces that together make this share of the area are large; areas within the other share are alike. */
@@ -99,6 +92,5 @@ function settle(search: LaySearch): void {
   search.doing = { kind: 'depths', next: 0 };
   search.rounds = 0;
   search.roundsInVain = 0;
-  search.patience = LEAST_PATIENCE + (MOST_PATIENCE - LEAST_PATIENCE) * search.random() ** 2;
   search.strikes = 0;
 }

@@ -41,9 +41,8 @@ export interface LaySearch {
   shorten: number;
   /** Rounds on the present length. */
   rounds: number;
-  /** Rounds since it came nearer, how many there may be, and how often there were too many. */
+  /** Rounds since it came nearer, and how often there were too many of them. */
   roundsInVain: number;
-  patience: number;
   strikes: number;
 }
 
