@@ -11,12 +11,12 @@ import { Card } from '../ui/card';
 import { Choice } from '../ui/choice';
 import { Note } from '../ui/note';
 import { RoomLayout } from '../ui/room-layout';
-import { findingSentence } from '../words/findings';
 import { fitWords as words } from '../words/fit';
 import { CurvedWaistCard } from './curved-waist-card';
 import { EaseCard } from './ease-card';
 import { useFit } from './fit-store';
 import { FitTable } from './fit-table';
+import { GirthNote } from './girth-note';
 import { LevelsCard } from './levels-card';
 import { addNewRing } from './new-ring';
 import { OuterCard } from './outer-card';
@@ -111,9 +111,7 @@ function FindingsCard({ garment, ring }: FindingsCardProps) {
         <Note tone={isCompared ? 'good' : 'plain'}>{isCompared ? words.allWell : words.nothingCompared}</Note>
       )}
       {here.map((finding) => (
-        <Note key={JSON.stringify(finding)} tone={finding.weight}>
-          {findingSentence(finding, garment)}
-        </Note>
+        <GirthNote key={JSON.stringify(finding)} finding={finding} garment={garment} ring={ring} />
       ))}
     </Card>
   );
