@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import type { Finding } from '../../core/check/before-you-cut';
 import { letOutAt } from '../../core/fit/let-out';
-import type { Garment, Ring } from '../../core/garment/garment';
+import type { Garment, Level, Ring } from '../../core/garment/garment';
 import { pieceOf } from '../../core/garment/with-piece';
 import { inches } from '../../core/units/inch';
 import { askToLetOut } from '../state/asked-store';
@@ -16,17 +16,19 @@ export function GirthNote({ finding, garment, ring }: GirthNoteProps) {
   const letOut = useMemo(() => letOutFor(finding, garment, ring), [finding, garment, ring]);
   const piece = letOut && pieceOf(garment, letOut.edge.pieceId);
   const edge = piece?.edges.find(({ id }) => id === letOut?.edge.edgeId);
-  const action =
-    letOut && piece && edge
-      ? {
-          words: words.letOut(
-            trialWords.edgeOf(piece, edge),
-            writeLength(letOut.by, { shownIn: garment.shownIn }),
-            letOut.of,
-          ),
-          onPress: () => askToLetOut(letOut),
-        }
-      : undefined;
+  const level = finding.place.kind === 'ring' && levelOf(ring, finding.place.levelId);
+  const action = letOut &&
+    piece &&
+    edge &&
+    level && {
+      words: words.letOut(
+        trialWords.edgeOf(piece, edge),
+        writeLength(letOut.by, { shownIn: garment.shownIn }),
+        words.levelOf(level),
+        letOut.of,
+      ),
+      onPress: () => askToLetOut(letOut),
+    };
   return (
     <Note tone={finding.weight} {...(action && { action })}>
       {findingSentence(finding, garment)}
@@ -38,6 +40,10 @@ interface GirthNoteProps {
   readonly finding: Finding;
   readonly garment: Garment;
   readonly ring: Ring;
+}
+
+function levelOf(ring: Ring, levelId: string | undefined): Level | undefined {
+  return ring.levels.find(({ id }) => id === levelId);
 }
 
 /** A waist that is short has its own curve to be taken. */
