@@ -76,7 +76,7 @@ export const wearerWords: Said<typeof english.wearerWords> = {
   date: 'Genommen am',
   wornOver: 'Unter dem Maßband getragen',
   wornOverHint: 'Was du unter dem Kleidungsstück tragen wirst: Hemd, Korsett und einen Unterrock.',
-  copySet: 'In einem neuen Satz noch einmal messen',
+  copySet: 'Neu messen, als neuer Satz',
   copied: 'Ein neuer Satz mit denselben Zahlen, mit heutigem Datum. Der alte bleibt.',
 
   whence:
