@@ -296,7 +296,7 @@ export const clothWords: Said<typeof english.clothWords> = {
   besideWidths: 'Andere Breiten',
   besideWidthsHelp:
     'Dieselben Teile und derselbe Fadenlauf auf üblichen Breiten, Webkanten wie hier, Fehler weggelassen.',
-  setBeside: 'Nebeneinander auflegen',
+  setBeside: 'Jedes auflegen und vergleichen',
   besideRuns: (share) => `Auflegen, ${Math.round(100 * share)} %`,
   grainHead: 'Fadenlauf',
   widthHead: 'Breite',

@@ -131,6 +131,8 @@ export const fitWords: Said<typeof english.fitWords> = {
   seamOf: (piece, edge, number) => `${piece}, ${edge || `Kante ${number}`}`,
   openTo: 'Von der Taille an offen, so tief',
   leaveOpen: 'Offen lassen',
+  leaveOpenHelp:
+    'Sie steht auf jedem Teil, das nach dieser Zeichnung zugeschnitten wird. Eine offene Naht genügt; nähe die anderen ganz zu.',
   leaveOpenLabel: 'Öffnung',
   leftOpen: (depth) => `Die obersten ${depth} der Naht bleiben offen, auf beiden Seiten.`,
   hemRound: 'Saum, ringsum',

@@ -47,7 +47,7 @@ export const screenPaperWords: Said<typeof english.screenPaperWords> = {
   },
   turn: 'Viertel drehen',
   home: 'Zurück zum ersten Stück',
-  check: 'Das Quadrat misst …',
+  check: 'Quadrat misst …',
   more: 'Linien, Farben, neu messen',
   lock: 'Sperren',
   locked: 'Gesperrt. Drücken zum Entsperren',

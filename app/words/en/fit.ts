@@ -134,6 +134,8 @@ export const fitWords = {
   seamOf: (piece: string, edge: string, number: number) => `${piece}, ${edge || `edge ${number}`}`,
   openTo: 'Open from the waist down to',
   leaveOpen: 'Leave it open',
+  leaveOpenHelp:
+    'It is drawn on every piece cut from this drawing. One open seam is enough; sew the others all the way.',
   leaveOpenLabel: 'opening',
   leftOpen: (depth: string) => `The uppermost ${depth} of the seam are left open, on both sides of it.`,
   hemRound: 'Hem, all round',
