@@ -23,7 +23,7 @@ function demo(hip: number): { garment: Garment; ring: Ring } {
   const [ring] = fresh.rings;
   if (!set || !ring) throw new Error('the demo garment has measures and a ring');
   const measures = { ...set.measures, hip: { length: inches(hip), depth: inches(8) } };
-  const garment = { ...fresh, wearer: { ...fresh.wearer, sets: [{ ...set, measures }] } };
+  const garment: Garment = { ...fresh, wearer: { ...fresh.wearer, sets: [{ ...set, measures }] } };
   const curved = waistNeeds(garment, ring).reduce(
     (so, need) => (need.kind === 'needs-curve' ? withPiece(so, need.pieceId, () => need.curve.piece) : so),
     garment,
