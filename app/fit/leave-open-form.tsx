@@ -36,27 +36,30 @@ export function LeaveOpenForm({ garment, ring, needed }: LeaveOpenFormProps) {
     say(words.leftOpen(writeLength(depth, { shownIn })));
   };
   return (
-    <div className={styles.row}>
-      {seams.length > 1 && (
-        <Pick
-          label={words.whichSeam}
-          value={at.edgeId}
-          options={seams.map(({ pieceId, edgeId }) => ({ value: edgeId, words: seamName(garment, pieceId, edgeId) }))}
-          onChange={setChosen}
+    <>
+      <div className={styles.row}>
+        {seams.length > 1 && (
+          <Pick
+            label={words.whichSeam}
+            value={at.edgeId}
+            options={seams.map(({ pieceId, edgeId }) => ({ value: edgeId, words: seamName(garment, pieceId, edgeId) }))}
+            onChange={setChosen}
+          />
+        )}
+        <LengthField
+          label={words.openTo}
+          value={depth}
+          shownIn={shownIn}
+          min={inches(1)}
+          max={at.length}
+          onCommit={setWanted}
         />
-      )}
-      <LengthField
-        label={words.openTo}
-        value={depth}
-        shownIn={shownIn}
-        min={inches(1)}
-        max={at.length}
-        onCommit={setWanted}
-      />
-      <Button tone="chalk" step="opening" onPress={leave}>
-        {words.leaveOpen}
-      </Button>
-    </div>
+        <Button tone="chalk" step="opening" onPress={leave}>
+          {words.leaveOpen}
+        </Button>
+      </div>
+      <p className={styles.small}>{words.leaveOpenHelp}</p>
+    </>
   );
 }
 

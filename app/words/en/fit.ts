@@ -134,6 +134,8 @@ export const fitWords = {
   seamOf: (piece: string, edge: string, number: number) => `${piece}, ${edge || `edge ${number}`}`,
   openTo: 'Open from the waist down to',
   leaveOpen: 'Leave it open',
+  leaveOpenHelp:
+    'It is drawn on every piece cut from this drawing. One open seam is enough; sew the others all the way.',
   leaveOpenLabel: 'opening',
   leftOpen: (depth: string) => `The uppermost ${depth} of the seam are left open, on both sides of it.`,
   hemRound: 'Hem, all round',
@@ -165,7 +167,7 @@ export const fitWords = {
     'Other pieces may go round the body beside these, such as a bodice above its skirt. Each lies on one side of the waist.',
   addBelow: 'Add more below the waist',
   addAbove: 'Add more above the waist',
-  proposeAbove: 'They lie above the waist, as a bodice',
+  proposeAbove: 'Take them above the waist, as a bodice',
   bustLeftOut: 'Front waist length and bust depth place the bust. Measure them, or add the level by hand.',
   otherWays: 'Other ways to curve it',
   otherWaysOf: (piece: string) => `Other ways to curve it: ${piece}`,

@@ -17,7 +17,7 @@ export const guideWords: Said<typeof english.guideWords> = {
   about: (card) => `Über: ${card}`,
   readMore: (page) => `Mehr: ${page}`,
   step: (number) => `Schritt ${number}`,
-  startWalk: 'Die ganze Arbeit zeigen lassen',
+  startWalk: 'Rundgang machen',
   startWalkHelp: 'Das Beispiel, von den Maßen bis zu den Blättern, eins nach dem anderen. Höre auf, wann du willst.',
   walk: 'Die Arbeit, eins nach dem anderen',
   walkStep: (number, of) => `${number} von ${of}`,
