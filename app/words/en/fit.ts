@@ -167,7 +167,7 @@ export const fitWords = {
     'Other pieces may go round the body beside these, such as a bodice above its skirt. Each lies on one side of the waist.',
   addBelow: 'Add more below the waist',
   addAbove: 'Add more above the waist',
-  proposeAbove: 'They lie above the waist, as a bodice',
+  proposeAbove: 'Take them above the waist, as a bodice',
   bustLeftOut: 'Front waist length and bust depth place the bust. Measure them, or add the level by hand.',
   otherWays: 'Other ways to curve it',
   otherWaysOf: (piece: string) => `Other ways to curve it: ${piece}`,
