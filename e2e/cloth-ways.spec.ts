@@ -44,7 +44,7 @@ test('the usual widths side by side, one of them taken; what the wash takes is a
   await expect(strip(page)).toContainText(/Takes\s61\sin/);
 
   await test.step('36, 39, 45, 54 and 60 in', async () => {
-    await notebook(page).getByRole('button', { name: 'Lay them beside one another' }).nth(1).click();
+    await notebook(page).getByRole('button', { name: 'Lay each and compare' }).nth(1).click();
     const row = (width: number) =>
       notebook(page)
         .getByRole('row')

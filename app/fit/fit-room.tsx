@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { Fragment, useMemo } from 'react';
 import type { Finding } from '../../core/check/before-you-cut';
 import { girthsOf } from '../../core/fit/round-body';
 import { waistNeeds } from '../../core/fit/waist-needs';
@@ -11,12 +11,13 @@ import { Card } from '../ui/card';
 import { Choice } from '../ui/choice';
 import { Note } from '../ui/note';
 import { RoomLayout } from '../ui/room-layout';
-import { findingSentence } from '../words/findings';
 import { fitWords as words } from '../words/fit';
 import { CurvedWaistCard } from './curved-waist-card';
 import { EaseCard } from './ease-card';
 import { useFit } from './fit-store';
 import { FitTable } from './fit-table';
+import { GirthNote } from './girth-note';
+import { LeaveOpenForm } from './leave-open-form';
 import { LevelsCard } from './levels-card';
 import { addNewRing } from './new-ring';
 import { OuterCard } from './outer-card';
@@ -111,9 +112,10 @@ function FindingsCard({ garment, ring }: FindingsCardProps) {
         <Note tone={isCompared ? 'good' : 'plain'}>{isCompared ? words.allWell : words.nothingCompared}</Note>
       )}
       {here.map((finding) => (
-        <Note key={JSON.stringify(finding)} tone={finding.weight}>
-          {findingSentence(finding, garment)}
-        </Note>
+        <Fragment key={JSON.stringify(finding)}>
+          <GirthNote finding={finding} garment={garment} ring={ring} />
+          {finding.kind === 'no-opening' && <LeaveOpenForm garment={garment} ring={ring} needed={finding.depth} />}
+        </Fragment>
       ))}
     </Card>
   );

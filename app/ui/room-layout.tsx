@@ -1,4 +1,5 @@
 import { type ReactNode, useLayoutEffect, useRef, useState } from 'react';
+import type { NextStepName } from '../guide/next-step';
 import { NextStrip } from '../guide/next-strip';
 import { useGuide } from '../state/guide-store';
 import { uiWords } from '../words/ui';
@@ -15,14 +16,25 @@ interface RoomLayoutProps {
   readonly tableFirst?: boolean;
   /** What the notebook speaks of: when it turns to something else it begins at its top. */
   readonly page?: string | undefined;
+  /** The notebook has come to ask something: folded away, nobody would hear it. */
+  readonly asks?: boolean;
 }
 
 /** As narrow as in room-layout.module.css. */
 const PHONE = '(max-width: 46rem)';
 
+/** Steps whose button only takes something up to work with: whoever is led to it has it in hand. */
+const TAKES_UP: ReadonlySet<NextStepName> = new Set(['known-length', 'second-length', 'trace']);
+
 /** The table with the notebook beside it; on a phone the notebook lies over its lower part and can be folded away. */
-export function RoomLayout({ table, notebook, tableFirst = false, page }: RoomLayoutProps) {
+export function RoomLayout({ table, notebook, tableFirst = false, page, asks = false }: RoomLayoutProps) {
   const [folded, setFolded] = useState(() => tableFirst && matchMedia(PHONE).matches);
+  const [asked, setAsked] = useState(asks);
+  // While it is drawn, so that the question comes up in a notebook that lies open.
+  if (asked !== asks) {
+    setAsked(asks);
+    if (asks) setFolded(false);
+  }
   const pages = useRef<HTMLDivElement>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: another page is what turns it back to the top
   useLayoutEffect(() => {
@@ -37,6 +49,7 @@ export function RoomLayout({ table, notebook, tableFirst = false, page }: RoomLa
     if (folded && pages.current?.contains(target)) return setFolded(false);
     useGuide.setState({ pointedAt: undefined });
     lightUp(target);
+    if (target instanceof HTMLButtonElement && TAKES_UP.has(pointedAt)) target.click();
   });
   return (
     <div ref={room} className={styles.room} data-folded={folded || undefined}>

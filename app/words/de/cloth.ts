@@ -76,6 +76,7 @@ export const clothWords: Said<typeof english.clothWords> = {
   laying: (share) => `Auflegen, ${Math.round(100 * share)} % der Zeit vorbei`,
   takes: 'Braucht',
   bought,
+  toBuyOf: (bought) => `: zu kaufen ${bought}`,
   exactly: eighths,
   notLaid: 'Noch nicht aufgelegt',
   fits: (over, atHand, shownIn) =>
@@ -296,7 +297,7 @@ export const clothWords: Said<typeof english.clothWords> = {
   besideWidths: 'Andere Breiten',
   besideWidthsHelp:
     'Dieselben Teile und derselbe Fadenlauf auf üblichen Breiten, Webkanten wie hier, Fehler weggelassen.',
-  setBeside: 'Nebeneinander auflegen',
+  setBeside: 'Jedes auflegen und vergleichen',
   besideRuns: (share) => `Auflegen, ${Math.round(100 * share)} %`,
   grainHead: 'Fadenlauf',
   widthHead: 'Breite',

@@ -152,7 +152,7 @@ export function findingSentence(finding: Finding, garment: Garment): string {
     case 'hem-narrow':
       return `Der Saum misst ringsum ${length(finding.sweep)}, die Hüfte ${length(finding.hip)}. Mit weniger als ${length(WALKING_ROOM.least)} mehr am Saum geht es sich schwer; plane einen Schlitz oder eine Falte.`;
     case 'no-opening':
-      return `Die Taille, ${length(finding.waist)}, kommt nicht über die Hüfte, ${length(finding.hip)}. Plane eine Öffnung, mindestens ${length(finding.depth)} tief: Füge im Raum Entwurf auf einer Naht eine Ecke hinzu und gib an, dass das Stück darüber eine Öffnung ist.`;
+      return `Die Taille, ${length(finding.waist)}, kommt nicht über die Hüfte, ${length(finding.hip)}. Lass eine Naht oben offen, mindestens ${length(finding.depth)} tief: Das geht im Raum Passform.`;
     case 'opening-short':
       return `${where}: Die Öffnung ist ${length(finding.opening)} lang, die Hüfte braucht ${length(finding.needed)}, um hindurchzukommen. Mache sie länger.`;
     case 'seam-off':

@@ -72,7 +72,7 @@ export const fitWords: Said<typeof english.fitWords> = {
   addLevel: 'Höhe hinzufügen',
   addThisLevel: 'Diese Höhe hinzufügen',
   levelAddedLabel: 'Höhe hinzugefügt',
-  changeLevel: (level) => `${level} ändern`,
+  changeLevel: (level) => `${level}: wo und wie gemessen`,
   levelName: 'Name der Höhe',
   levelNameHint: 'Leer gelassen, heißt sie nach ihrem Umfang.',
   levelLabel: 'Höhe',
@@ -127,6 +127,14 @@ export const fitWords: Said<typeof english.fitWords> = {
   openingOf: (piece, edge) => `Öffnung: ${edge ? `${piece}, ${edge}` : piece}`,
   noOpening: 'noch keine',
   openingNeeded: 'So lang muss sie sein, damit die Hüfte durchgeht',
+  whichSeam: 'Welche Naht',
+  seamOf: (piece, edge, number) => `${piece}, ${edge || `Kante ${number}`}`,
+  openTo: 'Von der Taille an offen, so tief',
+  leaveOpen: 'Offen lassen',
+  leaveOpenHelp:
+    'Sie steht auf jedem Teil, das nach dieser Zeichnung zugeschnitten wird. Eine offene Naht genügt; nähe die anderen ganz zu.',
+  leaveOpenLabel: 'Öffnung',
+  leftOpen: (depth) => `Die obersten ${depth} der Naht bleiben offen, auf beiden Seiten.`,
   hemRound: 'Saum, ringsum',
   beyondHip: 'Saum weiter als Hüfte',
   walkingHelp: (least, easy) =>
@@ -156,7 +164,7 @@ export const fitWords: Said<typeof english.fitWords> = {
     'Daneben können andere Teile um den Körper gehen, etwa ein Oberteil über seinem Rock. Jede Gruppe liegt auf einer Seite der Taille.',
   addBelow: 'Weitere unter der Taille',
   addAbove: 'Weitere über der Taille',
-  proposeAbove: 'Sie liegen über der Taille, wie ein Oberteil',
+  proposeAbove: 'Über der Taille nehmen, als Oberteil',
   bustLeftOut:
     'Vordere Taillenlänge und Brusttiefe sagen, wo die Brust liegt. Miss sie, oder füge die Höhe von Hand hinzu.',
   otherWays: 'Andere Wege, sie zu biegen',
@@ -167,6 +175,8 @@ export const fitWords: Said<typeof english.fitWords> = {
   over: (by) => `${by} zu viel`,
   short: (by) => `${by} zu wenig`,
   exact: 'genau richtig',
+  letOut: (edge, by, level, of) =>
+    `${edge} auslassen, ${by} (${level})${of === 'seam' ? ', aus beiden Kanten ihrer Naht' : ''}`,
   toWearer: 'Zum Raum Maße',
   curvedWaist: 'Die Taille, die der Körper braucht',
   curvedHelp:

@@ -41,7 +41,7 @@ export const wearerWords: Said<typeof english.wearerWords> = {
     along: 'Weitere, am Körper entlang',
     bodice: 'Weitere, für ein Oberteil',
   },
-  filled: (count, of) => `${count} von ${of}`,
+  filled: (count, of) => `${count}\u00a0von\u00a0${of}`,
   depthOf,
   right: (measure) => `${measure}, rechts an ihr`,
   left: (measure) => `${measure}, links an ihr`,

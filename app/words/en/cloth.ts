@@ -67,6 +67,7 @@ export const clothWords = {
   laying: (share: number) => `Laying, ${Math.round(100 * share)} % of the time gone`,
   takes: 'Takes',
   bought,
+  toBuyOf: (bought: string) => `: buy ${bought}`,
   exactly: (length: number, shownIn: ShownIn) => writeLength(length, { shownIn, step: 'eighth' }),
   notLaid: 'Not laid yet',
   fits: (over: number, atHand: number, shownIn: ShownIn) =>
@@ -306,7 +307,7 @@ export const clothWords = {
   besideGrainsHelp: 'Each laid for a few seconds on this cloth as it lies, or opened out where it must be.',
   besideWidths: 'Other widths',
   besideWidthsHelp: 'The same pieces and grain on the usual widths, selvedges as here and flaws left out.',
-  setBeside: 'Lay them beside one another',
+  setBeside: 'Lay each and compare',
   besideRuns: (share: number) => `Laying, ${Math.round(100 * share)} %`,
   grainHead: 'Grain',
   widthHead: 'Width',

@@ -75,7 +75,7 @@ export const fitWords = {
   addLevel: 'Add a level',
   addThisLevel: 'Add this level',
   levelAddedLabel: 'level added',
-  changeLevel: (level: string) => `Change ${level}`,
+  changeLevel: (level: string) => `${level}: where and how it is measured`,
   levelName: 'Name of the level',
   levelNameHint: 'Left empty, it goes by its girth.',
   levelLabel: 'level',
@@ -130,6 +130,14 @@ export const fitWords = {
   openingOf: (piece: string, edge: string | undefined) => `Opening: ${edge ? `${piece}, ${edge}` : piece}`,
   noOpening: 'none yet',
   openingNeeded: 'It must be, for the hip to pass',
+  whichSeam: 'Which seam',
+  seamOf: (piece: string, edge: string, number: number) => `${piece}, ${edge || `edge ${number}`}`,
+  openTo: 'Open from the waist down to',
+  leaveOpen: 'Leave it open',
+  leaveOpenHelp:
+    'It is drawn on every piece cut from this drawing. One open seam is enough; sew the others all the way.',
+  leaveOpenLabel: 'opening',
+  leftOpen: (depth: string) => `The uppermost ${depth} of the seam are left open, on both sides of it.`,
   hemRound: 'Hem, all round',
   beyondHip: 'Hem beyond the hip',
   walkingHelp: (least: string, easy: string) =>
@@ -159,7 +167,7 @@ export const fitWords = {
     'Other pieces may go round the body beside these, such as a bodice above its skirt. Each lies on one side of the waist.',
   addBelow: 'Add more below the waist',
   addAbove: 'Add more above the waist',
-  proposeAbove: 'They lie above the waist, as a bodice',
+  proposeAbove: 'Take them above the waist, as a bodice',
   bustLeftOut: 'Front waist length and bust depth place the bust. Measure them, or add the level by hand.',
   otherWays: 'Other ways to curve it',
   otherWaysOf: (piece: string) => `Other ways to curve it: ${piece}`,
@@ -169,6 +177,9 @@ export const fitWords = {
   over: (by: string) => `${by} over`,
   short: (by: string) => `${by} short`,
   exact: 'just right',
+  /** The way out beside a girth that is short: to the Reshape room, with this begun. */
+  letOut: (edge: string, by: string, level: string, of: 'edge' | 'seam') =>
+    `Let out ${edge}, ${by} at the ${level.toLowerCase()}${of === 'seam' ? ' from both edges of its seam' : ''}`,
   toWearer: 'Go to the Wearer room',
   curvedWaist: 'The waist the body needs',
   curvedHelp:

@@ -40,7 +40,7 @@ export const wearerWords = {
     along: 'More, along the body',
     bodice: 'More, for a bodice',
   },
-  filled: (count: number, of: number) => `${count} of ${of}`,
+  filled: (count: number, of: number) => `${count}\u00a0of\u00a0${of}`,
   depthOf,
   right: (measure: string) => `${measure}, on her right`,
   left: (measure: string) => `${measure}, on her left`,
