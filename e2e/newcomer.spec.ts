@@ -97,7 +97,7 @@ for (const { name, ...viewport } of SIZES) {
           // What comes next is looked for once she has stopped for a moment.
           await page.waitForTimeout(400);
         }
-        await press((await follow('lay the grain line')).getByRole('button', { name: 'Draw it' }));
+        await begin('lay the grain line');
         const seen = await page.locator('main canvas').first().boundingBox();
         if (!seen) throw new Error('there is no canvas');
         const middle = { x: seen.x + seen.width * 0.42, y: seen.y + seen.height * 0.4 };

@@ -40,7 +40,7 @@ test('two edges pressed one after another are paired, walked, trued and their no
     const slant = Math.sqrt(25.25 ** 2 - 24 ** 2);
     const back = seen({ x: inches(24 + (slant * 2) / 7), y: inches(24 * (5 / 7)) });
     await page.mouse.click(front.x, front.y);
-    await expect(page.getByRole('status')).toContainText('Front: side. Now press the edge it is sewn to.');
+    await expect(page.getByRole('status')).toContainText('Front: side. Now press the edge it is sewn to,');
     await page.mouse.click(back.x, back.y);
     await expect(notebook.getByText('Back: side is 1/4 in longer than Front: side; 1 notch misses')).toBeVisible();
     await press(page, 'Pair them');
@@ -125,7 +125,7 @@ test('a waist and its band are proposed, and the lap is said', async ({ page }) 
   await expect(seams.first()).toContainText('25 in and 25 1/4 in');
   const band = seams.filter({ hasText: 'agree, with a lap of 1 in' });
   await expect(band).toContainText('27 in and 27 in');
-  await expect(seams.filter({ hasText: 'agrees with itself' })).toHaveCount(1);
+  await expect(seams.filter({ hasText: 'agrees with its mirror image' })).toHaveCount(1);
   await band.getByRole('button').click();
   const lap = notebook.getByLabel('Lap of the band');
   await expect(lap).toHaveValue('1 in');
@@ -173,7 +173,7 @@ test('with one piece and nothing paired the room says what to do, and an edge ca
   await expect(notebook.getByText('No seam is paired yet.')).toBeVisible();
   await test.step('a panel cut twice on the fold is proposed to be sewn to its like', async () => {
     await press(page, 'Pair Panel: side seam to that of the next piece like it');
-    await expect(notebook.getByRole('listitem').filter({ hasText: 'agrees with itself' })).toHaveCount(1);
+    await expect(notebook.getByRole('listitem').filter({ hasText: 'agrees with its mirror image' })).toHaveCount(1);
     await press(page, 'Undo: pair edges');
   });
   await notebook.getByRole('button', { name: 'Pair Panel: side seam', exact: true }).click();

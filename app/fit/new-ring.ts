@@ -21,6 +21,7 @@ export function addNewRing(side: RingSide): void {
   edit(words.ringAddedLabel, (before) => addRing(before, ring));
   if (useGarment.getState().garment === garment) return;
   useFit.setState({ ringId: ring.id });
+  if (ring.members.length === 0) say(words.noWaistNamed);
   const hasBust = ring.levels.some(({ girth }) => girth === 'bust');
   if (side === 'above' && !hasBust) say(words.bustLeftOut);
 }

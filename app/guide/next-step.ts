@@ -71,6 +71,11 @@ function edgeLackingAllowance(garment: Garment): Chosen | undefined {
   return undefined;
 }
 
+const hasWaist = (garment: Garment) =>
+  cutPieces(garment).some(({ edges }) => edges.some(({ role }) => role === 'waist'));
+
+const firstCut = pieceWhere(() => true);
+
 /** The way from a picture to the cut cloth, in the order in which each thing can be done. */
 const way: readonly Step[] = [
   {
@@ -97,6 +102,11 @@ const way: readonly Step[] = [
     room: 'seams',
     due: (garment) =>
       !garment.seams?.length && cutPieces(garment).some(({ edges }) => edges.some(({ role }) => role === 'seam')),
+  },
+  {
+    name: 'waist-edge',
+    room: 'draft',
+    due: (garment) => !garment.rings.length && !hasWaist(garment) && firstCut(garment, []),
   },
   { name: 'ring', room: 'fit', due: said('no-ring') },
   { name: 'waist-edge', room: 'draft', due: said('no-waist-edge') },

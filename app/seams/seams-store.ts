@@ -1,5 +1,5 @@
 import { create } from 'zustand';
-import { type EdgeRef, isSameEdge } from '../../core/garment/seam';
+import type { EdgeRef } from '../../core/garment/seam';
 import { useGarment } from '../state/garment-store';
 import type { SeamTrial } from './seam-trial';
 
@@ -28,11 +28,11 @@ export function rollTo(along: number): void {
   useSeams.setState({ along });
 }
 
-/** Picks an edge to be paired; a third begins anew, and the only one pressed again is put down. */
+/** Picks an edge to be paired; a third begins anew, and the only one pressed again is sewn to its own mirror image. */
 export function pickEdge(edge: EdgeRef): void {
   const { picked } = useSeams.getState();
   const [only] = picked;
-  const next = only && picked.length === 1 ? (isSameEdge(only, edge) ? [] : [only, edge]) : [edge];
+  const next = only && picked.length === 1 ? [only, edge] : [edge];
   useSeams.setState({ ...atFirst, picked: next });
 }
 

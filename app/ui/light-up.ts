@@ -1,8 +1,10 @@
 /** How long something stays lit up, in ms. */
 const LIT_MS = 2500;
 
-/** Brings something into sight, outlines it for a moment and takes the focus to the first thing in it that can be used. */
+/** Brings something into sight, unfolds it, outlines it for a moment and takes the focus to the first thing in it that can be used. */
 export function lightUp(target: HTMLElement): void {
+  const folded = target.querySelector<HTMLDetailsElement>(':scope > details:not([open])');
+  if (folded) folded.open = true;
   const usable = 'a[href], button:not(:disabled), input:not(:disabled), select:not(:disabled), summary';
   const first = target.matches(usable) ? target : target.querySelector<HTMLElement>(usable);
   first?.focus({ preventScroll: true });

@@ -24,7 +24,7 @@ interface RoomLayoutProps {
 const PHONE = '(max-width: 46rem)';
 
 /** Steps whose button only takes something up to work with: whoever is led to it has it in hand. */
-const TAKES_UP: ReadonlySet<NextStepName> = new Set(['known-length', 'second-length', 'trace']);
+const TAKES_UP: ReadonlySet<NextStepName> = new Set(['known-length', 'second-length', 'trace', 'grain']);
 
 /** The table with the notebook beside it; on a phone the notebook lies over its lower part and can be folded away. */
 export function RoomLayout({ table, notebook, tableFirst = false, page, asks = false }: RoomLayoutProps) {
@@ -49,7 +49,7 @@ export function RoomLayout({ table, notebook, tableFirst = false, page, asks = f
     if (folded && pages.current?.contains(target)) return setFolded(false);
     useGuide.setState({ pointedAt: undefined });
     lightUp(target);
-    if (target instanceof HTMLButtonElement && TAKES_UP.has(pointedAt)) target.click();
+    if (TAKES_UP.has(pointedAt)) (target.matches('button') ? target : target.querySelector('button'))?.click();
   });
   return (
     <div ref={room} className={styles.room} data-folded={folded || undefined}>

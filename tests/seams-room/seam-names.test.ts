@@ -50,7 +50,7 @@ describe('differenceWords(garment, line)', () => {
   });
 
   it('does not measure an edge against itself, nor one that is gone', () => {
-    expect(said(centreBackSeam)).toBe('agrees with itself');
+    expect(said(centreBackSeam)).toBe('agrees with its mirror image');
     expect(said({ ...sideSeam, other: [{ pieceId: 'back', edgeId: 'no-such-edge' }] })).toBe(
       'one of its edges is no longer there',
     );

@@ -165,6 +165,8 @@ export const fitWords: Said<typeof english.fitWords> = {
   addBelow: 'Weitere unter der Taille',
   addAbove: 'Weitere über der Taille',
   proposeAbove: 'Über der Taille nehmen, als Oberteil',
+  noWaistNamed:
+    'Noch ist keine Kante als Taille benannt, also wurde kein Teil genommen. Benenne sie im Raum Entwurf, oder hake die Teile hier an.',
   bustLeftOut:
     'Vordere Taillenlänge und Brusttiefe sagen, wo die Brust liegt. Miss sie, oder füge die Höhe von Hand hinzu.',
   otherWays: 'Andere Wege, sie zu biegen',

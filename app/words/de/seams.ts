@@ -33,7 +33,7 @@ export const seamsWords: Said<typeof english.seamsWords> = {
     beyond: (said, by, what) => `${said}, ${by} über ${what === 'lap' ? 'den Übertritt' : 'die Mehrweite'} hinaus`,
     short: (said, by, what) =>
       `${said}, ${by} weniger als ${what === 'lap' ? 'der gemeinte Übertritt' : 'die gemeinte Mehrweite'}`,
-    mirror: 'stimmt mit sich selbst überein',
+    mirror: 'stimmt mit seinem Spiegelbild überein',
     gone: 'eine ihrer Kanten gibt es nicht mehr',
     notchesOff: (count) => (count === 1 ? '1 Knips trifft nicht' : `${count} Knipse treffen nicht`),
   },
@@ -59,7 +59,8 @@ export const seamsWords: Said<typeof english.seamsWords> = {
   notChosen: 'noch nicht gewählt',
   pairThem: 'Die beiden paaren',
   inSeam: (edge) => `${edge} ist schon in einer Naht.`,
-  nowSecond: (edge) => `${edge}. Drücke jetzt auf die Kante, an die sie genäht wird.`,
+  nowSecond: (edge) =>
+    `${edge}. Drücke jetzt auf die Kante, an die sie genäht wird, oder noch einmal dieselbe, wenn sie an ihr eigenes Spiegelbild kommt.`,
   bothPicked: (one, other) => `${one} und ${other}. Paare sie im Notizbuch.`,
   loose: 'Noch an nichts genäht',
   pickLoose: (edge) => `${edge} paaren`,

@@ -168,6 +168,8 @@ export const fitWords = {
   addBelow: 'Add more below the waist',
   addAbove: 'Add more above the waist',
   proposeAbove: 'Take them above the waist, as a bodice',
+  noWaistNamed:
+    'No edge is named as the waist yet, so no piece was taken. Name it in the Draft room, or tick the pieces here.',
   bustLeftOut: 'Front waist length and bust depth place the bust. Measure them, or add the level by hand.',
   otherWays: 'Other ways to curve it',
   otherWaysOf: (piece: string) => `Other ways to curve it: ${piece}`,

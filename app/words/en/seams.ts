@@ -33,7 +33,7 @@ export const seamsWords = {
       `${said}, ${by} ${what === 'lap' ? 'beyond its lap' : 'beyond its ease'}`,
     short: (said: string, by: string, what: 'ease' | 'lap') =>
       `${said}, ${by} short of the ${what === 'lap' ? 'lap' : 'ease'} meant`,
-    mirror: 'agrees with itself',
+    mirror: 'agrees with its mirror image',
     gone: 'one of its edges is no longer there',
     notchesOff: (count: number) => (count === 1 ? '1 notch misses' : `${count} notches miss`),
   },
@@ -59,7 +59,8 @@ export const seamsWords = {
   notChosen: 'not chosen yet',
   pairThem: 'Pair them',
   inSeam: (edge: string) => `${edge} is in a seam already.`,
-  nowSecond: (edge: string) => `${edge}. Now press the edge it is sewn to.`,
+  nowSecond: (edge: string) =>
+    `${edge}. Now press the edge it is sewn to, or the same one again where it is sewn to its own mirror image.`,
   bothPicked: (one: string, other: string) => `${one} and ${other}. Pair them in the notebook.`,
   loose: 'Sewn to nothing yet',
   pickLoose: (edge: string) => `Pair ${edge}`,
