@@ -175,6 +175,8 @@ export const fitWords: Said<typeof english.fitWords> = {
   over: (by) => `${by} zu viel`,
   short: (by) => `${by} zu wenig`,
   exact: 'genau richtig',
+  letOut: (edge, by, level, of) =>
+    `${edge} auslassen, ${by} (${level})${of === 'seam' ? ', aus beiden Kanten ihrer Naht' : ''}`,
   toWearer: 'Zum Raum Maße',
   curvedWaist: 'Die Taille, die der Körper braucht',
   curvedHelp:

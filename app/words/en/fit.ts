@@ -177,6 +177,9 @@ export const fitWords = {
   over: (by: string) => `${by} over`,
   short: (by: string) => `${by} short`,
   exact: 'just right',
+  /** The way out beside a girth that is short: to the Reshape room, with this begun. */
+  letOut: (edge: string, by: string, level: string, of: 'edge' | 'seam') =>
+    `Let out ${edge}, ${by} at the ${level.toLowerCase()}${of === 'seam' ? ' from both edges of its seam' : ''}`,
   toWearer: 'Go to the Wearer room',
   curvedWaist: 'The waist the body needs',
   curvedHelp:
