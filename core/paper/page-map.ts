@@ -1,4 +1,5 @@
 import type { Mark } from '../drawing/drawing';
+import { arcOfCircle } from '../geometry/arc';
 import { type AssembledTotals, assembledTotals } from './assembled-totals';
 import type { PaperWords } from './paper-words';
 import type { PdfDocument } from './pdf-document';
@@ -24,7 +25,9 @@ export interface Area {
 
 const TEXT = 2.8;
 const LEADING = 4;
-/** A corner's letter in its frame may stand over the map's edge by so much (mm). */
+/** The ring about a corner's number on the map (mm). */
+const RING = 1.75;
+/** A corner's number in its ring may stand over the map's edge by so much (mm). */
 const OVERHANG = 2;
 
 /** Totals stand beside a map that leaves them so much room, and below any other (mm). */
@@ -129,14 +132,12 @@ function inkDiagonal(ink: Ink, document: PdfDocument, { diagonal }: AssembledTot
   const [fromX, fromY] = place(diagonal.fromAt.x, diagonal.fromAt.y);
   const [toX, toY] = place(diagonal.toAt.x, diagonal.toAt.y);
   ink.pen(0.2, [1.2, 0.8]).line(fromX, fromY, toX, toY);
-  for (const [letter, x, y] of [
+  for (const [number, x, y] of [
     [diagonal.from, fromX, fromY],
     [diagonal.to, toX, toY],
   ] as const) {
-    ink
-      .fillRectangle(x - 1.7, y - 1.7, 3.4, 3.4, 1)
-      .pen(0.2)
-      .rectangle(x - 1.7, y - 1.7, 3.4, 3.4);
-    document.text(ink, letter, x, y + 1, { size: 2.8, weight: 'bold', align: 'middle' });
+    const ring = arcOfCircle({ x, y }, { x: x + RING, y }, 2 * Math.PI, 0.01);
+    ink.fillPath(ring, 1).pen(0.2).path(ring);
+    document.text(ink, String(number), x, y + 0.9, { size: 2.4, weight: 'bold', align: 'middle' });
   }
 }

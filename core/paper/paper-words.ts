@@ -79,7 +79,7 @@ export interface FirstPageWords {
   readonly totals: {
     readonly grain: (length: string) => string;
     readonly widest: (across: string, down: string) => string;
-    readonly diagonal: (from: string, to: string, length: string) => string;
+    readonly diagonal: (from: number, to: number, length: string) => string;
   };
   readonly cautionTitle: string;
   readonly cautions: readonly string[];

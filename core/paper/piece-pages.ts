@@ -1,4 +1,4 @@
-import type { Mark } from '../drawing/drawing';
+import type { Mark, WordsContent } from '../drawing/drawing';
 import type { Garment } from '../garment/garment';
 import { growBox } from '../geometry/bounds';
 import { firstPagesCount } from './first-page';
@@ -6,7 +6,7 @@ import type { MendedSheet } from './mend-plan';
 import { type Furniture, inkFurniture } from './page-furniture';
 import { type Join, pageJoins } from './page-joins';
 import type { MappedSheet } from './page-map';
-import { HEADER, type Page, windowSize } from './page-plan';
+import { HEADER, inkPlaces, type Page, windowSize } from './page-plan';
 import { rulerTicks } from './page-rulers';
 import { marginsOf, sheetOf } from './page-sizes';
 import type { PaperWords } from './paper-words';
@@ -15,13 +15,21 @@ import { Ink } from './pdf-ink';
 import { cutLineOf, inkMarks, inkOlder } from './piece-ink';
 import type { TapedSheet } from './placed-piece';
 import { type ChosenPages, isChosen } from './printing-of';
+import { levelStrokes, levelsOn, sheetNotes } from './sheet-notes';
 import { inkSquares } from './squares-over';
+import { inkSquareGround } from './test-square';
+import { type SquarePlace, testSquarePlace } from './test-square-place';
 
 /** The widest a word or a line reaches beyond the drawing's own box (mm). */
 const AROUND = 200;
 
 /** A sheet with its drawing stored. */
-export type PlannedSheet = MappedSheet & { readonly drawing: StoredDrawing };
+export type PlannedSheet = MappedSheet & {
+  readonly drawing: StoredDrawing;
+  readonly joins: readonly Join[];
+  /** Where the test squares lie, in the order of the pages. */
+  readonly squares: readonly SquarePlace[];
+};
 
 /** What is said of the pages, and what is drawn on them beside the pieces. */
 export interface PagesSaid {
@@ -36,7 +44,7 @@ export interface PagesSaid {
 export function plannedSheets(document: PdfDocument, sheets: readonly TapedSheet[], said: PagesSaid): PlannedSheet[] {
   let firstNumber = 1 + firstPagesCount(said.garment, sheets.length);
   return sheets.map((sheet) => {
-    const one = { ...storedSheet(document, sheet, said), firstNumber };
+    const one = { ...storedSheet(document, sheet, pageJoins(sheet.plan), said), firstNumber };
     firstNumber += sheet.plan.pages.length;
     return one;
   });
@@ -57,7 +65,7 @@ export function sheetPages(document: PdfDocument, options: SheetPages): (() => v
   return planned.flatMap((sheet) => {
     const number = (page: Page) => sheet.firstNumber + sheet.plan.pages.indexOf(page);
     const pages = sheet.plan.pages.filter((page) => isChosen(sheet, page, chosen));
-    return pageJobs(document, { ...options, sheet, pages, joins: pageJoins(sheet.plan), number, of, rulers });
+    return pageJobs(document, { ...options, sheet, pages, number, of, rulers });
   });
 }
 
@@ -65,36 +73,26 @@ export function sheetPages(document: PdfDocument, options: SheetPages): (() => v
 export function mendedPages(document: PdfDocument, mended: readonly MendedSheet[], said: PagesSaid): (() => void)[] {
   const rulers = rulersOf(document);
   return mended.flatMap((one) => {
-    const sheet = storedSheet(document, one, said);
-    return pageJobs(document, {
-      ...said,
-      sheet,
-      pages: one.only,
-      joins: one.joins,
-      number: one.number,
-      of: one.of,
-      rulers,
-    });
+    const sheet = storedSheet(document, one, one.joins, said);
+    return pageJobs(document, { ...said, sheet, pages: one.only, number: one.number, of: one.of, rulers });
   });
 }
 
 interface PageJobs extends PagesSaid {
   readonly sheet: Stored;
   readonly pages: readonly Page[];
-  readonly joins: readonly Join[];
   readonly number: (page: Page) => number;
   readonly of: number;
   readonly rulers: Rulers;
 }
 
-function pageJobs(
-  document: PdfDocument,
-  { sheet, pages, joins, number, of, rulers, ...said }: PageJobs,
-): (() => void)[] {
-  const { plan, drawing, name, cutLine, placed } = sheet;
+function pageJobs(document: PdfDocument, { sheet, pages, number, of, rulers, ...said }: PageJobs): (() => void)[] {
+  const { plan, drawing, name, cutLine, placed, joins, squares } = sheet;
   const { words, garment, garmentLine, olderSaid = [] } = said;
   const ticks = rulers(plan.paper);
   return pages.map((page) => () => {
+    const square = squares[plan.pages.indexOf(page)];
+    if (!square) throw new Error('every page has a test square');
     addSheet(drawing, {
       document,
       words,
@@ -105,6 +103,7 @@ function pageJobs(
       plan,
       placed,
       joins,
+      square,
       rulers: ticks,
       page,
       number: number(page),
@@ -118,8 +117,12 @@ function pageJobs(
 
 type Stored = Omit<PlannedSheet, 'firstNumber'>;
 
-function storedSheet(document: PdfDocument, { placed, plan }: TapedSheet, said: PagesSaid): Stored {
+function storedSheet(document: PdfDocument, sheet: TapedSheet, joins: readonly Join[], said: PagesSaid): Stored {
+  const { placed, plan } = sheet;
   const { words, garment, olderSaid = [] } = said;
+  const levels = levelsOn(sheet, garment);
+  const lines = inkPlaces(levelStrokes(levels));
+  const squares = plan.pages.map((page) => testSquarePlace(plan, page, joins, lines));
   const ink = new Ink();
   if (garment.paper.squaresOver) inkSquares(ink, document, plan, garment.paper.squaresOver, words);
   for (const [index, one] of olderSaid.entries()) {
@@ -127,11 +130,15 @@ function storedSheet(document: PdfDocument, { placed, plan }: TapedSheet, said: 
     if (marks.length > 0) inkOlder(ink, document, marks, { index, layer: words.layers.under(one) });
   }
   for (const { marks } of placed) inkMarks(ink, document, marks, words);
+  const widthOf = (content: WordsContent, size: number) => document.textWidth(words.content(content), size);
+  inkMarks(ink, document, sheetNotes(sheet, { garment, levels, joins, squares, widthOf }), words);
   const cut = [...new Set(placed.map(({ marks }) => cutLineOf(marks, words)))].join(' | ');
   return {
     name: placed.map(({ piece }) => (piece.name === '' ? words.unnamedPiece : piece.name)).join(' + '),
     placed,
     plan,
+    joins,
+    squares,
     drawing: document.store(ink, growBox(plan.drawn, AROUND)),
     cutLine: cut,
   };
@@ -165,10 +172,10 @@ function addSheet(drawing: StoredDrawing, furniture: Furniture): void {
   const [left, top] = [margins.left, margins.top + HEADER];
   const ink = new Ink();
   ink.save().clip(left, top, width, height);
-  ink
-    .shift(left - page.window.minX, top - page.window.minY)
-    .show(drawing.name)
-    .restore();
+  ink.shift(left - page.window.minX, top - page.window.minY);
+  // Under the drawing, so that every line of a piece stays whole.
+  if (!furniture.square.isClear) inkSquareGround(ink, furniture.square);
+  ink.show(drawing.name).restore();
   inkFurniture(ink, furniture);
   document.addPage(sheet, ink);
 }

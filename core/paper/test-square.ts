@@ -1,0 +1,135 @@
+import { boxContains, growBox } from '../geometry/bounds';
+import type { Point } from '../geometry/point';
+import { MM_PER_INCH } from '../units/inch';
+import { assembledTotals } from './assembled-totals';
+import { olderLine } from './older-lines';
+import type { Furniture } from './page-furniture';
+import { inkPlaces, type Page } from './page-plan';
+import { TEST_SQUARE } from './paper-findings';
+import type { PaperWords } from './paper-words';
+import type { Ink } from './pdf-ink';
+import type { PlacedPiece } from './placed-piece';
+import type { SquarePlace } from './test-square-place';
+import { fittedText } from './text-lines';
+
+const GREY = 0.35;
+
+/** The ground of a square over which lines of a piece run: so pale that a line on it is as plain as beside it. */
+const GROUND = 0.93;
+
+/** The ticks along its sides, a quarter of an inch apart: full inches reach further in (mm). */
+const TICK = 1.2;
+const INCH_TICK = 2.4;
+
+/** How much is shown of a line that is named (mm). */
+const SAMPLE = 16;
+
+/** The first line of words below the top, and from one to the next (mm). */
+const FIRST = 8.4;
+const LEADING = 3.6;
+
+/** Words keep so far from the left side, and more where lines run there (mm); so wide they mostly are. */
+const INDENTS = [4.5, 16, 28, 40];
+const WIDE = 56;
+
+/** The ground of a square that could not be kept clear of lines: no pattern has one. */
+export function inkSquareGround(ink: Ink, { x, y }: SquarePlace): void {
+  ink.fillRectangle(x, y, TEST_SQUARE, TEST_SQUARE, GROUND);
+}
+
+interface Row {
+  readonly said: string;
+  readonly size: number;
+  readonly weight?: 'bold';
+  /** A sample of the line of an older version, by its index. */
+  readonly older?: number;
+}
+
+/**
+ * A square of just four inches, ruled along its sides so that nobody takes it for part of a pattern: which page it is, what
+ * is laid under the piece, what the taped pages must measure, for she measures here, and that it is there to be measured.
+ */
+export function inkTestSquare(ink: Ink, furniture: Furniture): void {
+  const { document, page, pieceName, square, plan } = furniture;
+  const { x, y } = square;
+  ink.pen(0.2, [], GREY).rectangle(x, y, TEST_SQUARE, TEST_SQUARE);
+  inkTicks(ink, square);
+  const rows = rowsOf(furniture);
+  const height = FIRST + rows.length * LEADING;
+  const { left, top } = freestPlace(plan.ink, square, height);
+  document.text(ink, page.label, left, top + FIRST, { size: 5.2, weight: 'bold', grey: GREY });
+  const beside = left + 2 + document.textWidth(page.label, 5.2, 'bold');
+  document.text(ink, pieceName, beside, top + FIRST, { size: 3, grey: GREY });
+  let base = top + FIRST;
+  for (const { said, size, weight = 'plain', older } of rows) {
+    base += LEADING;
+    const from = older === undefined ? 0 : SAMPLE + 2;
+    if (older !== undefined) {
+      const { width, dash } = olderLine(older);
+      ink.pen(width, dash).line(left, base - 0.8, left + SAMPLE, base - 0.8);
+    }
+    const line = fittedText(document, said, { width: x + TEST_SQUARE - INCH_TICK - left - from, size, least: 1.6, weight });
+    document.text(ink, line.text, left + from, base, { size: line.size, weight, grey: GREY });
+  }
+}
+
+function inkTicks(ink: Ink, { x, y }: SquarePlace): void {
+  const [right, bottom] = [x + TEST_SQUARE, y + TEST_SQUARE];
+  const quarter = MM_PER_INCH / 4;
+  ink.pen(0.2, [], GREY);
+  for (let i = 1; i * quarter < TEST_SQUARE - 1; i++) {
+    const reach = i % 4 === 0 ? INCH_TICK : TICK;
+    const at = i * quarter;
+    ink.line(x + at, y, x + at, y + reach).line(x + at, bottom, x + at, bottom - reach);
+    ink.line(x, y + at, x + reach, y + at).line(right, y + at, right - reach, y + at);
+  }
+}
+
+function rowsOf({ words, printer, older, page, placed }: Furniture): Row[] {
+  return [
+    { said: words.testSquare, size: 3, weight: 'bold' },
+    ...piecesTotals(placed, page, words).map((said) => ({ said, size: 2.4 })),
+    ...older.flatMap(({ said, isHere }, index) =>
+      isHere ? [{ said: words.layers.older(index, said), size: 2.4, older: index }] : [],
+    ),
+    ...(printer ? [{ said: words.corrected(printer), size: 2.4 }] : []),
+  ];
+}
+
+/** Where the words of a square begin: where least of the drawing runs through them. */
+function freestPlace(
+  ink: readonly Point[],
+  { x, y, isClear }: SquarePlace,
+  height: number,
+): { readonly left: number; readonly top: number } {
+  const first = { left: x + (INDENTS[0] ?? 0), top: y };
+  if (isClear) return first;
+  const tops = Array.from({ length: Math.floor((TEST_SQUARE - height) / LEADING) }, (_, k) => y + k * LEADING);
+  let [best, least] = [first, Number.POSITIVE_INFINITY];
+  for (const place of tops.flatMap((top) => INDENTS.map((indent) => ({ left: x + indent, top })))) {
+    const block = { minX: place.left, maxX: place.left + WIDE, minY: place.top + 3, maxY: place.top + height };
+    const crossed = ink.filter((at) => boxContains(growBox(block, 1), at)).length;
+    if (crossed < least) [best, least] = [place, crossed];
+  }
+  return best;
+}
+
+/** So many pieces are told of on one page. */
+const MOST_TOLD = 3;
+
+/** What the taped-up pages must measure, of each piece that this page shows some of. */
+function piecesTotals(placed: readonly PlacedPiece[], { window }: Page, words: PaperWords): string[] {
+  const here = placed.filter(
+    ({ marks }) => placed.length === 1 || inkPlaces(marks).some((at) => boxContains(window, at)),
+  );
+  return here.slice(0, MOST_TOLD).map(({ piece, marks, motion }) => {
+    const { across, down, grain } = assembledTotals(piece, marks, motion);
+    const name = placed.length === 1 ? undefined : piece.name || words.unnamedPiece;
+    return words.inAll(
+      name,
+      words.length(across),
+      words.length(down),
+      grain === undefined ? undefined : words.length(grain),
+    );
+  });
+}
