@@ -21,6 +21,8 @@ export interface Furniture extends Header {
   readonly older: readonly { readonly said: string; readonly isHere: boolean }[];
   readonly joins: readonly Join[];
   readonly square: SquarePlace;
+  /** The sides of the test square and their ticks, stored once too. */
+  readonly ruled: StoredDrawing;
   /** The ticks, stored once for all pages. */
   readonly rulers: StoredDrawing;
 }

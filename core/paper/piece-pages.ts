@@ -1,4 +1,4 @@
-import type { Mark, WordsContent } from '../drawing/drawing';
+import type { LineKind, Mark, WordsContent } from '../drawing/drawing';
 import type { Garment } from '../garment/garment';
 import { growBox } from '../geometry/bounds';
 import { firstPagesCount } from './first-page';
@@ -6,19 +6,20 @@ import type { MendedSheet } from './mend-plan';
 import { type Furniture, inkFurniture } from './page-furniture';
 import { type Join, pageJoins } from './page-joins';
 import type { MappedSheet } from './page-map';
-import { HEADER, inkPlaces, type Page, windowSize } from './page-plan';
+import { HEADER, type Page, windowSize } from './page-plan';
 import { rulerTicks } from './page-rulers';
 import { marginsOf, sheetOf } from './page-sizes';
+import { TEST_SQUARE } from './paper-findings';
 import type { PaperWords } from './paper-words';
 import type { PdfDocument, StoredDrawing } from './pdf-document';
 import { Ink } from './pdf-ink';
 import { cutLineOf, inkMarks, inkOlder } from './piece-ink';
 import type { TapedSheet } from './placed-piece';
 import { type ChosenPages, isChosen } from './printing-of';
-import { levelStrokes, levelsOn, sheetNotes } from './sheet-notes';
+import { edgeContents, sheetNotes, testSquares } from './sheet-notes';
 import { inkSquares } from './squares-over';
-import { inkSquareGround } from './test-square';
-import { type SquarePlace, testSquarePlace } from './test-square-place';
+import { inkSquareGround, ruledSquare } from './test-square';
+import type { SquarePlace } from './test-square-place';
 
 /** The widest a word or a line reaches beyond the drawing's own box (mm). */
 const AROUND = 200;
@@ -61,20 +62,20 @@ export interface SheetPages extends PagesSaid {
 /** One job for each full-size page, each adding its page to the document: drawing, and all that stands beside it. */
 export function sheetPages(document: PdfDocument, options: SheetPages): (() => void)[] {
   const { planned, of, chosen } = options;
-  const rulers = rulersOf(document);
+  const ruled = ruledOf(document);
   return planned.flatMap((sheet) => {
     const number = (page: Page) => sheet.firstNumber + sheet.plan.pages.indexOf(page);
     const pages = sheet.plan.pages.filter((page) => isChosen(sheet, page, chosen));
-    return pageJobs(document, { ...options, sheet, pages, number, of, rulers });
+    return pageJobs(document, { ...options, sheet, pages, number, of, ruled });
   });
 }
 
 /** One job for each page that is made anew, on the paper and under the name and number it had. */
 export function mendedPages(document: PdfDocument, mended: readonly MendedSheet[], said: PagesSaid): (() => void)[] {
-  const rulers = rulersOf(document);
+  const ruled = ruledOf(document);
   return mended.flatMap((one) => {
     const sheet = storedSheet(document, one, one.joins, said);
-    return pageJobs(document, { ...said, sheet, pages: one.only, number: one.number, of: one.of, rulers });
+    return pageJobs(document, { ...said, sheet, pages: one.only, number: one.number, of: one.of, ruled });
   });
 }
 
@@ -83,13 +84,13 @@ interface PageJobs extends PagesSaid {
   readonly pages: readonly Page[];
   readonly number: (page: Page) => number;
   readonly of: number;
-  readonly rulers: Rulers;
+  readonly ruled: Ruled;
 }
 
-function pageJobs(document: PdfDocument, { sheet, pages, number, of, rulers, ...said }: PageJobs): (() => void)[] {
+function pageJobs(document: PdfDocument, { sheet, pages, number, of, ruled, ...said }: PageJobs): (() => void)[] {
   const { plan, drawing, name, cutLine, placed, joins, squares } = sheet;
   const { words, garment, garmentLine, olderSaid = [] } = said;
-  const ticks = rulers(plan.paper);
+  const rulers = ruled.rulers(plan.paper);
   return pages.map((page) => () => {
     const square = squares[plan.pages.indexOf(page)];
     if (!square) throw new Error('every page has a test square');
@@ -104,7 +105,8 @@ function pageJobs(document: PdfDocument, { sheet, pages, number, of, rulers, ...
       placed,
       joins,
       square,
-      rulers: ticks,
+      rulers,
+      ruled: ruled.square,
       page,
       number: number(page),
       of,
@@ -120,9 +122,7 @@ type Stored = Omit<PlannedSheet, 'firstNumber'>;
 function storedSheet(document: PdfDocument, sheet: TapedSheet, joins: readonly Join[], said: PagesSaid): Stored {
   const { placed, plan } = sheet;
   const { words, garment, olderSaid = [] } = said;
-  const levels = levelsOn(sheet, garment);
-  const lines = inkPlaces(levelStrokes(levels));
-  const squares = plan.pages.map((page) => testSquarePlace(plan, page, joins, lines));
+  const squares = testSquares(sheet, garment, joins);
   const ink = new Ink();
   if (garment.paper.squaresOver) inkSquares(ink, document, plan, garment.paper.squaresOver, words);
   for (const [index, one] of olderSaid.entries()) {
@@ -131,7 +131,8 @@ function storedSheet(document: PdfDocument, sheet: TapedSheet, joins: readonly J
   }
   for (const { marks } of placed) inkMarks(ink, document, marks, words);
   const widthOf = (content: WordsContent, size: number) => document.textWidth(words.content(content), size);
-  inkMarks(ink, document, sheetNotes(sheet, { garment, levels, joins, squares, widthOf }), words);
+  const notes = sheetNotes(sheet, { garment, joins, squares, widthOf });
+  inkMarks(ink, document, notes, words);
   const cut = [...new Set(placed.map(({ marks }) => cutLineOf(marks, words)))].join(' | ');
   return {
     name: placed.map(({ piece }) => (piece.name === '' ? words.unnamedPiece : piece.name)).join(' + '),
@@ -139,9 +140,24 @@ function storedSheet(document: PdfDocument, sheet: TapedSheet, joins: readonly J
     plan,
     joins,
     squares,
+    lines: kindsOf([...placed.flatMap(({ marks }) => marks), ...notes]),
     drawing: document.store(ink, growBox(plan.drawn, AROUND)),
     cutLine: cut,
+    edgesLine: edgesLineOf(placed, said),
   };
+}
+
+/** What is allowed on each edge of the pieces, in words, for what has no room on the pieces themselves. */
+function edgesLineOf(placed: TapedSheet['placed'], { garment, words }: PagesSaid): string {
+  const lines = placed.map(({ piece }) => {
+    const said = edgeContents(piece, garment).flatMap((one) => (one?.width === undefined ? [] : words.content(one)));
+    return [...new Set(said)].join('; ');
+  });
+  return [...new Set(lines.filter((one) => one !== ''))].join(' | ');
+}
+
+function kindsOf(marks: readonly Mark[]): ReadonlySet<LineKind> {
+  return new Set(marks.flatMap((mark) => (mark.kind === 'stroke' ? [mark.line] : [])));
 }
 
 /** The lines of one of the older versions, of all pieces that lie on a sheet. */
@@ -149,19 +165,25 @@ function olderOf(placed: TapedSheet['placed'], index: number): Mark[] {
   return placed.flatMap(({ under }) => under[index] ?? []);
 }
 
-/** The ticks of rulers for a paper. */
-type Rulers = (paper: TapedSheet['plan']['paper']) => StoredDrawing;
+/** What is the same on all pages of a size: the ticks of the rulers, and the test square. */
+interface Ruled {
+  readonly rulers: (paper: TapedSheet['plan']['paper']) => StoredDrawing;
+  readonly square: StoredDrawing;
+}
 
 /** The ticks for each size of page, stored when they are first asked for. */
-function rulersOf(document: PdfDocument): Rulers {
+function ruledOf(document: PdfDocument): Ruled {
   const known = new Map<string, StoredDrawing>();
-  return (paper) => {
-    const { width, height } = windowSize(paper);
-    const key = `${width} ${height}`;
-    const stored =
-      known.get(key) ?? document.store(rulerTicks({ width, height }), { minX: 0, minY: 0, maxX: width, maxY: height });
-    known.set(key, stored);
-    return stored;
+  return {
+    square: document.store(ruledSquare(), { minX: -1, minY: -1, maxX: TEST_SQUARE + 1, maxY: TEST_SQUARE + 1 }),
+    rulers(paper) {
+      const { width, height } = windowSize(paper);
+      const key = `${width} ${height}`;
+      const box = { minX: 0, minY: 0, maxX: width, maxY: height };
+      const stored = known.get(key) ?? document.store(rulerTicks({ width, height }), box);
+      known.set(key, stored);
+      return stored;
+    },
   };
 }
 

@@ -16,9 +16,10 @@ import { windingOf } from '../seams/corner-angle';
 import { longestBetweenCorners } from './assembled-totals';
 import { type FreeRoom, freeRoom } from './free-room';
 import { motionMap, movedPoint } from './moved-marks';
-import type { Join } from './page-joins';
+import { type Join, pageJoins } from './page-joins';
 import { inkPlaces } from './page-plan';
 import type { PlacedPiece, TapedSheet } from './placed-piece';
+import { type SquarePlace, testSquarePlace } from './test-square-place';
 import { wordsBesideLine } from './words-beside-line';
 
 /** The number of a corner: the radius of its ring, its height, and how far from the corner its middle is sought (mm). */
@@ -27,16 +28,17 @@ const NUMBER_SIZE = 3.6;
 const FROM_CORNER = Array.from({ length: 15 }, (_, k) => 6 + k);
 const WAYS = 24;
 
+/** Test squares keep their sides from so far about such a corner (mm). */
+const ABOUT_CORNER = 7;
+
 /** The name of a level stands at this share of its line. */
 const LEVEL_NAME_AT = 0.3;
 
 /** The level lines of the body over a piece, as it lies on its sheets. */
-export type Levels = readonly { readonly level: Level; readonly run: Path }[];
+type Levels = readonly { readonly level: Level; readonly run: Path }[];
 
 export interface NotesOptions {
   readonly garment: Garment;
-  /** Of each piece on the sheet, in their order. */
-  readonly levels: readonly Levels[];
   readonly joins: readonly Join[];
   /** Where the test squares lie. */
   readonly squares: readonly TablePoint[];
@@ -50,7 +52,8 @@ export interface NotesOptions {
  * it is, what is allowed on it and what of it is left open. Words for which there is no room are left out.
  */
 export function sheetNotes({ placed, plan }: TapedSheet, options: NotesOptions): Mark[] {
-  const { garment, levels, joins, squares } = options;
+  const { garment, joins, squares } = options;
+  const levels = levelsOn({ placed }, garment);
   const strokes = levelStrokes(levels);
   const room = freeRoom(plan, joins, squares, inkPlaces(strokes));
   const write = writer(room, options);
@@ -67,15 +70,36 @@ export function sheetNotes({ placed, plan }: TapedSheet, options: NotesOptions):
 }
 
 /** The levels over the pieces of a sheet. */
-export function levelsOn({ placed }: TapedSheet, garment: Garment): Levels[] {
+function levelsOn({ placed }: Pick<TapedSheet, 'placed'>, garment: Garment): Levels[] {
   return placed.map(({ piece, motion }) =>
     levelsOnPiece(garment, piece.id).map(({ level, run }) => ({ level, run: moved(motion, run) })),
   );
 }
 
-/** Their lines alone. */
-export function levelStrokes(levels: readonly Levels[]): Stroke[] {
+function levelStrokes(levels: readonly Levels[]): Stroke[] {
   return levels.flat().map(({ run }) => ({ kind: 'stroke', line: 'level', path: run }));
+}
+
+/**
+ * Where the test squares of a sheet's pages lie: where they can be, clear of the drawing, the levels and the corners that
+ * are numbered.
+ */
+export function testSquares(
+  sheet: TapedSheet,
+  garment: Garment,
+  joins: readonly Join[] = pageJoins(sheet.plan),
+): SquarePlace[] {
+  const { placed, plan } = sheet;
+  const corners = placed.flatMap((one) => numberedCorners(one).flatMap(({ at }) => aroundIt(at, ABOUT_CORNER)));
+  const keepOff = [...inkPlaces(levelStrokes(levelsOn(sheet, garment))), ...corners];
+  return plan.pages.map((page) => testSquarePlace(plan, page, joins, keepOff));
+}
+
+function aroundIt(middle: Point, away: number): Point[] {
+  return Array.from({ length: WAYS }, (_, k) => {
+    const angle = (k * 2 * Math.PI) / WAYS;
+    return move(middle, { dx: Math.cos(angle), dy: Math.sin(angle) }, away);
+  });
 }
 
 const moved = (motion: PlacedPiece['motion'], path: Path) => transformPath(motionMap(motion), path);
@@ -112,17 +136,25 @@ function openingWords({ piece, motion }: PlacedPiece, write: Write): Words[] {
 /** What each edge is and what is allowed on it, in few words where there is little room. A fold says so itself. */
 function edgeWords({ piece, motion }: PlacedPiece, garment: Garment, write: Write): Words[] {
   const { edges: paths } = outlineOf(piece);
-  return piece.edges.flatMap((edge, index) => {
-    const { id, role } = edge;
-    if (role === 'fold') return [];
-    const name = edge.name.trim() || seamNameOf(garment, piece, id);
-    const width = piece.drawnAs === 'net' ? allowanceOf(edge) : undefined;
-    const said = { kind: 'edge', name, role, width } as const;
-    return write(width === undefined ? [said] : [said, { ...said, width: undefined }], {
+  return edgeContents(piece, garment).flatMap((said, index) => {
+    if (!said) return [];
+    return write(said.width === undefined ? [said] : [said, { ...said, width: undefined }], {
       path: moved(motion, paths[index] as Path),
       best: 0.5,
       side: windingOf(piece),
     });
+  });
+}
+
+type EdgeSaid = Extract<WordsContent, { kind: 'edge' }>;
+
+/** What is said of each edge in turn; nothing of a fold. */
+export function edgeContents(piece: Piece, garment: Garment): (EdgeSaid | undefined)[] {
+  return piece.edges.map((edge) => {
+    const { id, role } = edge;
+    if (role === 'fold') return undefined;
+    const name = edge.name.trim() || seamNameOf(garment, piece, id);
+    return { kind: 'edge', name, role, width: piece.drawnAs === 'net' ? allowanceOf(edge) : undefined };
   });
 }
 
@@ -134,15 +166,20 @@ function seamNameOf({ seams = [] }: Garment, { id }: Piece, edgeId: string): str
   return its?.name.trim() ?? '';
 }
 
-/** The two corners of the stitch line between which the whole is measured: their numbers, inside the piece. */
-function cornerMarks(room: FreeRoom, { piece, motion }: PlacedPiece): Mark[] {
+/** The two corners of the stitch line between which the whole is measured. */
+function numberedCorners({ piece, motion }: PlacedPiece): { readonly number: number; readonly at: Point }[] {
   const [diagonal] = longestBetweenCorners(piece);
   if (!diagonal) return [];
-  const ring = flattenPath(moved(motion, outlineOf(piece).whole), 0.5);
   return [
     { number: diagonal.from, at: movedPoint(motion, diagonal.fromAt) },
     { number: diagonal.to, at: movedPoint(motion, diagonal.toAt) },
-  ].flatMap(({ number, at }): Mark[] => {
+  ];
+}
+
+/** Their numbers, in rings inside the piece. */
+function cornerMarks(room: FreeRoom, one: PlacedPiece): Mark[] {
+  const ring = flattenPath(moved(one.motion, outlineOf(one.piece).whole), 0.5);
+  return numberedCorners(one).flatMap(({ number, at }): Mark[] => {
     const placed = besideCorner(room, ring, at);
     if (!placed) return [];
     room.take(placed, 0);
@@ -166,12 +203,8 @@ function cornerMarks(room: FreeRoom, { piece, motion }: PlacedPiece): Mark[] {
 
 /** The place of a ring about the number of a corner, as near to it as can be within the piece. */
 function besideCorner(room: FreeRoom, ring: readonly Point[], corner: Point): Placed | undefined {
-  const inside = FROM_CORNER.flatMap((away) =>
-    Array.from({ length: WAYS }, (_, k): Placed => {
-      const angle = (k * 2 * Math.PI) / WAYS;
-      const at = move(corner, { dx: Math.cos(angle), dy: Math.sin(angle) }, away);
-      return { at, size: 2 * RING, angle: 0 };
-    }),
-  ).filter(({ at }) => placeInRing(ring, at) === 'inside');
+  const inside = FROM_CORNER.flatMap((away) => aroundIt(corner, away))
+    .filter((at) => placeInRing(ring, at) === 'inside')
+    .map((at): Placed => ({ at, size: 2 * RING, angle: 0 }));
   return inside.find((placed) => room.isFree(placed, 0)) ?? inside[0];
 }

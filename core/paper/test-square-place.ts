@@ -1,6 +1,6 @@
 import { type Box, boxContains, growBox } from '../geometry/bounds';
 import type { Point, TablePoint } from '../geometry/point';
-import { type Join, pageJoins } from './page-joins';
+import type { Join } from './page-joins';
 import type { Page, PagePlan } from './page-plan';
 import { TEST_SQUARE } from './paper-findings';
 
@@ -30,8 +30,8 @@ const INSIDE_COUNTS = 0.15;
 export function testSquarePlace(
   plan: PagePlan,
   page: Page,
-  joins: readonly Join[] = pageJoins(plan),
-  lines: readonly Point[] = [],
+  joins: readonly Join[],
+  lines: readonly Point[],
 ): SquarePlace {
   const { minX, minY, maxX, maxY } = roomOn(plan, page, joins);
   const about = growBox({ minX, minY, maxX, maxY }, NEAR);

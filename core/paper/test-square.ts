@@ -7,15 +7,19 @@ import type { Furniture } from './page-furniture';
 import { inkPlaces, type Page } from './page-plan';
 import { TEST_SQUARE } from './paper-findings';
 import type { PaperWords } from './paper-words';
-import type { Ink } from './pdf-ink';
+import { Ink } from './pdf-ink';
 import type { PlacedPiece } from './placed-piece';
 import type { SquarePlace } from './test-square-place';
 import { fittedText } from './text-lines';
 
 const GREY = 0.35;
 
-/** The ground of a square over which lines of a piece run: so pale that a line on it is as plain as beside it. */
+/**
+ * The ground of a square over which lines of a piece run: so pale that a line on it is as plain as beside it, and within
+ * the ticks, so that the sides are as sharp to measure between as on white.
+ */
 const GROUND = 0.93;
+const GROUND_INSET = 3;
 
 /** The ticks along its sides, a quarter of an inch apart: full inches reach further in (mm). */
 const TICK = 1.2;
@@ -34,7 +38,22 @@ const WIDE = 56;
 
 /** The ground of a square that could not be kept clear of lines: no pattern has one. */
 export function inkSquareGround(ink: Ink, { x, y }: SquarePlace): void {
-  ink.fillRectangle(x, y, TEST_SQUARE, TEST_SQUARE, GROUND);
+  const side = TEST_SQUARE - 2 * GROUND_INSET;
+  ink.fillRectangle(x + GROUND_INSET, y + GROUND_INSET, side, side, GROUND);
+}
+
+/** A square of just four inches from its corner, ruled along its sides: the same on every page. */
+export function ruledSquare(): Ink {
+  const ink = new Ink();
+  const quarter = MM_PER_INCH / 4;
+  ink.pen(0.2, [], GREY).rectangle(0, 0, TEST_SQUARE, TEST_SQUARE);
+  for (let i = 1; i * quarter < TEST_SQUARE - 1; i++) {
+    const reach = i % 4 === 0 ? INCH_TICK : TICK;
+    const at = i * quarter;
+    ink.line(at, 0, at, reach).line(at, TEST_SQUARE, at, TEST_SQUARE - reach);
+    ink.line(0, at, reach, at).line(TEST_SQUARE, at, TEST_SQUARE - reach, at);
+  }
+  return ink;
 }
 
 interface Row {
@@ -46,14 +65,13 @@ interface Row {
 }
 
 /**
- * A square of just four inches, ruled along its sides so that nobody takes it for part of a pattern: which page it is, what
- * is laid under the piece, what the taped pages must measure, for she measures here, and that it is there to be measured.
+ * The square, ruled so that nobody takes it for part of a pattern, and in it: which page it is, that it is there to be
+ * measured, what the taped pages must measure, for she measures here, and what is laid under the piece.
  */
 export function inkTestSquare(ink: Ink, furniture: Furniture): void {
-  const { document, page, pieceName, square, plan } = furniture;
+  const { document, page, pieceName, square, plan, ruled } = furniture;
   const { x, y } = square;
-  ink.pen(0.2, [], GREY).rectangle(x, y, TEST_SQUARE, TEST_SQUARE);
-  inkTicks(ink, square);
+  ink.save().shift(x, y).show(ruled.name).restore();
   const rows = rowsOf(furniture);
   const height = FIRST + rows.length * LEADING;
   const { left, top } = freestPlace(plan.ink, square, height);
@@ -68,20 +86,13 @@ export function inkTestSquare(ink: Ink, furniture: Furniture): void {
       const { width, dash } = olderLine(older);
       ink.pen(width, dash).line(left, base - 0.8, left + SAMPLE, base - 0.8);
     }
-    const line = fittedText(document, said, { width: x + TEST_SQUARE - INCH_TICK - left - from, size, least: 1.6, weight });
+    const line = fittedText(document, said, {
+      width: x + TEST_SQUARE - INCH_TICK - left - from,
+      size,
+      least: 1.6,
+      weight,
+    });
     document.text(ink, line.text, left + from, base, { size: line.size, weight, grey: GREY });
-  }
-}
-
-function inkTicks(ink: Ink, { x, y }: SquarePlace): void {
-  const [right, bottom] = [x + TEST_SQUARE, y + TEST_SQUARE];
-  const quarter = MM_PER_INCH / 4;
-  ink.pen(0.2, [], GREY);
-  for (let i = 1; i * quarter < TEST_SQUARE - 1; i++) {
-    const reach = i % 4 === 0 ? INCH_TICK : TICK;
-    const at = i * quarter;
-    ink.line(x + at, y, x + at, y + reach).line(x + at, bottom, x + at, bottom - reach);
-    ink.line(x, y + at, x + reach, y + at).line(right, y + at, right - reach, y + at);
   }
 }
 

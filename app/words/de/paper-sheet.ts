@@ -108,6 +108,25 @@ const firstWords = (shownIn: ShownIn): FirstPageWords => ({
   paper: (size) => papers[size] ?? size,
   wearerLine: (date, wornOver) =>
     wornOver === '' ? `Nach den Maßen vom ${date}` : `Nach den Maßen vom ${date}, gemessen über ${wornOver}`,
+  markLine: (version) =>
+    `Auf jedem Blatt steht: ${versionWords(version)}. Das Zeichen ändert sich, sobald ein Teil sich ändert, damit alte Blätter von neuen zu unterscheiden sind.`,
+  keyTitle: 'Die Linien auf den Blättern',
+  key: {
+    cut: 'hier schneiden',
+    stitch: 'hier nähen',
+    fold: 'Stoffbruch: hier anlegen, nicht schneiden',
+    grain: 'Fadenlauf',
+    notch: 'Passzeichen: trifft auf seinesgleichen',
+    opening: 'Ende einer Öffnung: ab hier nähen',
+    dart: 'Abnäher: mittig falten, hier nähen',
+    'pleat-fold': 'Falte: hier falten',
+    'pleat-placement': 'Falte: der Bruch kommt hierher',
+    gathers: 'zwischen den Strichen einkräuseln',
+    level: 'Höhe am Körper: nicht genäht',
+    drill: 'Punkt, auf den Stoff zu übertragen',
+    corner: 'Nahtecke zum Nachmessen',
+    upright: 'über dem Namen: dieses Ende ist oben',
+  },
   scaleTitle: 'Miss zuerst dieses Quadrat',
   scaleLines: [
     'Drucke dieses Blatt allein, mit 100 % oder „Tatsächliche Größe“, ohne Anpassen, Verkleinern und randloses Drucken.',
@@ -130,7 +149,7 @@ const firstWords = (shownIn: ShownIn): FirstPageWords => ({
   totals: {
     grain: (length) => `Fadenlauf ${length}`,
     widest: (across, down) => `${across} quer und ${down} abwärts`,
-    diagonal: (from, to, length) => `Nahtecke ${from} bis Nahtecke ${to} ${length}`,
+    diagonal: (from, to, length) => `Nahtecke ${from} bis ${to}: ${length}`,
   },
   cautionTitle: 'Vor dem Zuschneiden',
   cautions: [

@@ -106,6 +106,25 @@ const firstWords = (shownIn: ShownIn): FirstPageWords => ({
   paper: (size) => papers[size] ?? size,
   wearerLine: (date, wornOver) =>
     wornOver === '' ? `For the measures of ${date}` : `For the measures of ${date}, taken over ${wornOver}`,
+  markLine: (version) =>
+    `On every page stands: ${versionWords(version)}. The mark changes as soon as a piece does, so that old pages can be told from new.`,
+  keyTitle: 'The lines on the pages',
+  key: {
+    cut: 'cut here',
+    stitch: 'sew here',
+    fold: 'fold of the cloth: do not cut',
+    grain: 'straight of the cloth',
+    notch: 'notch: meets one like it',
+    opening: 'end of an opening: sew from here on',
+    dart: 'dart: fold in the middle, sew on this',
+    'pleat-fold': 'pleat: fold here',
+    'pleat-placement': 'pleat: bring the fold to here',
+    gathers: 'gather between the two ticks',
+    level: 'level of the body: not sewn',
+    drill: 'point to be marked on the cloth',
+    corner: 'stitch corner to measure from',
+    upright: 'over the name: this end is up',
+  },
   scaleTitle: 'Measure this square first',
   scaleLines: [
     'Print this page alone, at 100 % or “actual size”, with fitting, shrinking and borderless printing turned off.',
@@ -128,7 +147,7 @@ const firstWords = (shownIn: ShownIn): FirstPageWords => ({
   totals: {
     grain: (length) => `grain line ${length}`,
     widest: (across, down) => `${across} across and ${down} down`,
-    diagonal: (from, to, length) => `stitch corner ${from} to stitch corner ${to} ${length}`,
+    diagonal: (from, to, length) => `stitch corner ${from} to ${to}: ${length}`,
   },
   cautionTitle: 'Before you cut',
   cautions: [
