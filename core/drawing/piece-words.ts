@@ -51,7 +51,7 @@ export function bodyWords(piece: Piece, cut: CutLineSoFar | NoAllowanceSaid): Ma
   const foot = { x: at.x, y: at.y - height / 2 };
   const up: Words = {
     kind: 'words',
-    role: 'name',
+    role: 'edge',
     content: { kind: 'upright' },
     size: SIZE,
     weight: 'plain',
