@@ -5,7 +5,7 @@ import { goTo } from './room';
 test('the scale is proved, a printer that is off is corrected, and the list is printed', async ({ page }) => {
   await openDemo(page);
   await goTo(page, 'Paper');
-  await page.getByRole('radio', { name: 'The 4 in square' }).check();
+  await page.getByRole('radio', { name: 'The test square' }).check();
   const across = page.getByLabel('The square measures across');
   const down = page.getByLabel('The square measures down');
   await across.fill('3.95 in');

@@ -44,7 +44,7 @@ test('the usual widths side by side, one of them taken; what the wash takes is a
   await expect(strip(page)).toContainText(/Takes\s61\sin/);
 
   await test.step('36, 39, 45, 54 and 60 in', async () => {
-    await notebook(page).getByRole('button', { name: 'Lay them beside one another' }).nth(1).click();
+    await notebook(page).getByRole('button', { name: 'Lay each and compare' }).nth(1).click();
     const row = (width: number) =>
       notebook(page)
         .getByRole('row')
@@ -71,7 +71,7 @@ test('the usual widths side by side, one of them taken; what the wash takes is a
 
   await test.step('5 in 100 lost in the wash: 61 in are cut from 64 1/4 (61 / 0.95 = 64.21)', async () => {
     await notebook(page).getByText('Stripes, flaws, shrinking, odd shapes').click();
-    await write(page, 'Shrinks in length, in 100', '5');
+    await write(page, 'Shrinks in length, in %', '5');
     await layAll(page);
     await expect(strip(page)).toContainText(/Takes\s64\s1\/4\sin\s=\s1\s7\/8\syd/);
     await expect(notebook(page).getByText(/After washing the lay takes 61\sin/)).toBeVisible();

@@ -27,7 +27,7 @@ test('the demo garment is laid straight and on the bias, compared, pinned, laid 
   await expect(strip(page)).toContainText('No overlaps');
 
   await test.step('straight, cross and bias side by side', async () => {
-    await notebook(page).getByRole('button', { name: 'Lay them beside one another' }).first().click();
+    await notebook(page).getByRole('button', { name: 'Lay each and compare' }).first().click();
     const row = (name: string) =>
       notebook(page)
         .getByRole('row')

@@ -214,7 +214,7 @@ for (const size of [
     await openDemo(page);
     for (const [room, folds] of [
       ['Wearer', ['Left and right apart']],
-      ['Fit', ['Add a level', 'Change Waist', 'Measured from another edge']],
+      ['Fit', ['Add a level', 'Waist: where and how it is measured', 'Measured from another edge']],
     ] as const) {
       await goTo(page, room);
       for (const fold of folds) await unfold(page, fold);

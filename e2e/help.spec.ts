@@ -60,7 +60,7 @@ test('a card that is folded unfolds with its help', async ({ page }) => {
   await openDemo(page);
   await goTo(page, 'Paper');
   await page.getByRole('button', { name: 'About Drawing files' }).click();
-  await expect(page.getByText(/SVG in true size/)).toBeInViewport();
+  await expect(page.getByText(/SVG at full size/)).toBeInViewport();
   await expect(page.getByRole('heading', { name: 'Drawing files' }).locator('xpath=ancestor::details')).toHaveAttribute(
     'open',
   );

@@ -25,10 +25,14 @@ for (const { name, ...viewport } of SIZES) {
         await page.keyboard.type(text);
         await page.keyboard.press('Enter');
       };
-      /** Presses the strip once it says this, and has what it led to in sight and in hand. */
-      const follow = async (words: string) => {
+      /** Presses the strip once it says this; where it names a tool, that is in hand now. */
+      const begin = async (words: string) => {
         await expect(strip.getByRole('button', { name: /^Next:/ })).toContainText(words, { timeout: 20_000 });
         await press(strip.getByRole('button', { name: /^Next:/ }));
+      };
+      /** The same, and has what it led to in sight and in hand. */
+      const follow = async (words: string) => {
+        await begin(words);
         const lit = page.locator('[data-lit]');
         await expect(lit).toBeInViewport();
         // The light goes out after a moment.
@@ -42,10 +46,10 @@ for (const { name, ...viewport } of SIZES) {
 
       await test.step('two known lengths', async () => {
         const [waistAtFold, waistAtSide, , hemAtFold] = lindenCornersInPhoto;
-        await press(await follow('draw along a line whose length you know'));
+        await begin('draw along a line whose length you know');
         await draw(page, waistAtFold, hemAtFold);
         await write('28');
-        await press(await follow('draw a second known length'));
+        await begin('draw a second known length');
         await draw(page, waistAtFold, waistAtSide);
         await press(page.getByRole('radio', { name: 'a share of a measure' }).first());
         await press(notebook.getByRole('button', { name: 'Take it' }));
@@ -59,7 +63,7 @@ for (const { name, ...viewport } of SIZES) {
       });
 
       await test.step('the panel, traced by its numbers', async () => {
-        await press((await follow('trace the lines')).getByText('Trace a piece'));
+        await begin('trace the lines');
         if (name === 'phone') {
           await expect(page.getByText('Press the first corner.')).toBeVisible();
           await press(page.getByRole('button', { name: 'Open the notebook' }));
@@ -106,8 +110,7 @@ for (const { name, ...viewport } of SIZES) {
         await press(await follow('which pieces go round'));
         await press(await follow('take the curved waist'));
         await expect(page.getByText(/already the one the body needs/)).toBeVisible();
-        await follow('leave a part of a seam open');
-        await later();
+        await press(await follow('leave the top of a seam open'));
         await follow('cut a mock-up');
         await later();
         await press((await follow('what cloth')).getByRole('button', { name: /^45/ }));

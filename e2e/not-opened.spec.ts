@@ -15,7 +15,7 @@ for (const [language, sentence, again] of [
     await expect(page.getByRole('alert')).toContainText(sentence);
     await page.unroute(/\/opened-[^/]+\.js$/);
     await page.getByRole('button', { name: again }).click();
-    await expect(page.getByRole('button', { name: /demo|Probestück/i }).first()).toBeVisible();
+    await expect(page.getByRole('button', { name: /demo|Beispiel/i }).first()).toBeVisible();
     await context.close();
   });
 }

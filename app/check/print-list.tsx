@@ -26,7 +26,7 @@ export function PrintList({ garment }: { readonly garment: Garment }) {
       return;
     }
     setState('resting');
-    download(new Uint8Array(answer.bytes), `${fileName(garment.name)}-before-you-cut.pdf`, 'application/pdf');
+    download(new Uint8Array(answer.bytes), `${fileName(`${garment.name} ${words.file}`)}.pdf`, 'application/pdf');
     say(words.printed(answer.pages));
   }
   return (

@@ -49,8 +49,8 @@ export function BesideCard({ garment, cloth, lay, what }: BesideCardProps) {
       besideShare: 0,
       ...(isOf ? {} : { beside: { mark, pieces: garment.pieces, lays: new Map() } }),
     });
-    const tasks = variants.flatMap(({ cloth: { width, grain }, laying: { made } }) =>
-      made.kind === 'task' ? [{ key: besideKey(width, grain), task: made.task }] : [],
+    const tasks = variants.flatMap(({ cloth: other, laying: { made } }) =>
+      made.kind === 'task' ? [{ key: besideKey(other), task: made.task }] : [],
     );
     await layWork.call(
       'beside',
@@ -102,7 +102,8 @@ function variantsOf(
       ? GRAINS.map((grain) => openedIfNeeded(garment, { ...cloth, grain }))
       : [...new Set([...WIDTHS_BESIDE, cloth.width])]
           .sort((a, b) => a - b)
-          .map((width) => (width === cloth.width ? cloth : { ...cloth, width, flaws: [] }));
+          .map((width) => (width === cloth.width ? cloth : { ...cloth, width, flaws: [] }))
+          .map((other) => openedIfNeeded(garment, other));
   return others.map((other) => ({ cloth: other, laying: layingOf(garment, other) }));
 }
 
@@ -113,13 +114,14 @@ function openedIfNeeded(garment: Pick<Garment, 'pieces'>, cloth: GarmentCloth): 
   return layingOf(garment, opened).made.kind === 'task' ? opened : cloth;
 }
 
-/** A word for all of a cloth that matters to its lays but its grain and width. */
+/** A word for all of a cloth that matters to its lays but its grain, its width and how it is folded. */
 function markOfRest({
   name: _name,
   price: _price,
   atHand: _atHand,
   grain: _grain,
   width: _width,
+  folded: _folded,
   ...rest
 }: GarmentCloth) {
   return markOf(rest);

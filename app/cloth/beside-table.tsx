@@ -57,12 +57,12 @@ export function BesideTable({ garment, cloth, lay, what, variants, lays }: Besid
           </tr>
         </thead>
         <tbody>
-          {rows.map(({ variant, isNow, needed, found }) => {
+          {rows.map(({ variant, isNow, isLaid, needed, found }) => {
             const { width, grain } = variant.cloth;
             const opened = variant.cloth.folded !== cloth.folded ? `, ${words.foldedWays.open}` : '';
             const chart =
               what === 'widths' && !isNow && now !== undefined ? chartLength(now, cloth.width, width) : undefined;
-            const name = what === 'grains' ? `${words.grains[grain]}${opened}` : length(width);
+            const name = what === 'grains' ? `${words.grains[grain]}${opened}` : `${length(width)}${opened}`;
             return (
               <tr key={name} data-now={isNow || undefined}>
                 <th scope="row">{name}</th>
@@ -86,9 +86,9 @@ export function BesideTable({ garment, cloth, lay, what, variants, lays }: Besid
                   </>
                 )}
                 <td>
-                  {isNow && needed !== undefined ? (
+                  {isLaid ? (
                     words.layed
-                  ) : found ? (
+                  ) : found && needed !== undefined ? (
                     <Button label={words.take(name)} onPress={() => take(cloth, variant, found, what)}>
                       {words.takeIt}
                     </Button>
@@ -113,19 +113,22 @@ function rowOf(
 ): {
   readonly variant: Variant;
   readonly isNow: boolean;
+  /** The cloth lies so already, no longer than it was found to here. */
+  readonly isLaid: boolean;
   readonly needed: number | undefined;
   readonly found: Lay | undefined;
 } {
-  const { width, grain, shrinks } = variant.cloth;
-  const isNow = width === cloth.width && grain === cloth.grain;
-  const found = lays.get(besideKey(width, grain));
+  const { width, grain, folded, shrinks } = variant.cloth;
+  const isNow = width === cloth.width && grain === cloth.grain && folded === cloth.folded;
+  const found = lays.get(besideKey(variant.cloth));
   const kept = isNow && !lay.standing?.changed ? lay.standing?.lay.length : undefined;
-  const lengths = [found?.length, kept].filter((one) => one !== undefined);
+  const isLaid = kept !== undefined && kept <= (found?.length ?? kept);
+  const length = isLaid ? kept : found?.length;
   const needed =
-    lengths.length === 0 || variant.laying.made.kind !== 'task'
+    length === undefined || variant.laying.made.kind !== 'task'
       ? undefined
-      : beforeShrinking(openedLength(variant.cloth, Math.min(...lengths)), shrinks?.along ?? 0);
-  return { variant, isNow, needed, found };
+      : beforeShrinking(openedLength(variant.cloth, length), shrinks?.along ?? 0);
+  return { variant, isNow, isLaid, needed, found };
 }
 
 function whyNot({ laying: { made } }: Variant, length: (mm: number) => string): string {

@@ -1,7 +1,6 @@
 import { create } from 'zustand';
 import type { PlaceKey } from '../../core/cloth/lay-by-hand';
 import type { Lay } from '../../core/cloth/lay-task';
-import type { LaidGrain } from '../../core/cloth/piece-to-lay';
 import type { Garment } from '../../core/garment/garment';
 import type { GarmentCloth, PieceJoin } from '../../core/garment/garment-cloth';
 import { useGarment } from '../state/garment-store';
@@ -66,7 +65,8 @@ const begin: ClothState = {
 export const useCloth = create<ClothState>(() => begin);
 
 /** The keys under which lays are set beside one another. */
-export const besideKey = (width: number, grain: LaidGrain) => `${Math.round(width * 100)} ${grain}`;
+export const besideKey = ({ width, grain, folded }: Pick<GarmentCloth, 'width' | 'grain' | 'folded'>) =>
+  `${Math.round(width * 100)} ${grain} ${folded}`;
 
 /** Takes another cloth in hand. */
 export function takeCloth(clothId: string): void {

@@ -67,7 +67,12 @@ function Takes({ garment, cloth, lay }: LayStripProps) {
   const double = folded === 'crosswise' && !shape ? 2 : 1;
   const shrunk = 1 - (cloth.shrinks?.along ?? 0);
   const needed = (double * lay.lay.length) / shrunk;
-  const { atHand } = standing ?? {};
+  const { atHand, changed } = standing ?? {};
+  if (changed && !isLive) {
+    // Cloth that lies otherwise lays its pieces otherwise: they are not what changed.
+    const what = changed.cloth ? [words.staleCloth] : changed.ids.map((id) => laidName(id, garment, cloth));
+    return <p className={styles.takes}>{words.stale(words.lettered(what))}</p>;
+  }
   return (
     <>
       <p className={styles.takes}>
@@ -75,15 +80,8 @@ function Takes({ garment, cloth, lay }: LayStripProps) {
         {!cloth.shape && <span> = {words.bought(needed, shownIn)}</span>}
       </p>
       <p className={styles.small}>
-        {standing?.changed
-          ? words.stale(
-              words.lettered([
-                ...(standing.changed.cloth ? [words.staleCloth] : []),
-                ...standing.changed.ids.map((id) => laidName(id, garment, cloth)),
-              ]),
-            )
-          : !isLive && atHand && <Enough cloth={cloth} atHand={atHand} shownIn={shownIn} />}{' '}
-        {!standing?.changed && !isLive && standing && (
+        {!isLive && atHand && <Enough cloth={cloth} atHand={atHand} shownIn={shownIn} />}{' '}
+        {!isLive && standing && (
           <>
             {words.used(standing.sums.used)}.{' '}
             <span className={faults.length > 0 ? styles.wrong : undefined}>

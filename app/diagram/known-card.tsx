@@ -42,7 +42,6 @@ export function KnownCard({ garment, diagram, map, photo, findings }: KnownCardP
   return (
     <Card title={words.title} about="known-lengths" aside={diagram.knownLengths.length || undefined}>
       <p>{words.help}</p>
-      {photo && <TickSwitch photo={photo} />}
       {drawing?.what === 'length' && (
         <Note
           tone="plain"
@@ -66,6 +65,7 @@ export function KnownCard({ garment, diagram, map, photo, findings }: KnownCardP
           {words.draw}
         </Button>
       )}
+      {photo && <TickSwitch photo={photo} />}
       {!drawing && !freshHere && diagram.onPaper && diagram.knownLengths.length === 0 && (
         <ScannedSize diagram={diagram} onPaper={diagram.onPaper} shownIn={garment.shownIn} />
       )}

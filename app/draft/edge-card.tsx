@@ -1,4 +1,3 @@
-import { insertCorner } from '../../core/garment/corner-edits';
 import { addThrough, curveEdge, setEndRule, straighten } from '../../core/garment/curve-edits';
 import { nameEdge, setAllowance, setRole } from '../../core/garment/edge-edits';
 import { outlineOf } from '../../core/garment/outline';
@@ -11,6 +10,7 @@ import { LengthField } from '../ui/length-field';
 import { Pick } from '../ui/pick';
 import { TextField } from '../ui/text-field';
 import { draftWords as words } from '../words/draft';
+import { AddCorner } from './add-corner';
 import styles from './draft.module.css';
 import { EdgeLengths } from './edge-lengths';
 import { editPiece, useShownIn } from './edit-piece';
@@ -88,10 +88,8 @@ export function EdgeCard({ piece, index, edge }: EdgeCardProps) {
         <Button icon="curve" onPress={() => addPoint(piece, edge, index)}>
           {words.addThrough}
         </Button>
-        <Button icon="corner" step="opening" onPress={() => addCorner(piece, edge, index)}>
-          {words.addCorner}
-        </Button>
       </div>
+      <AddCorner key={edge.id} piece={piece} index={index} edge={edge} />
       <EdgeLengths piece={piece} index={index} edge={edge} />
     </Card>
   );
@@ -104,13 +102,4 @@ function addPoint(piece: Piece, edge: Edge, index: number): void {
   if (!added) return;
   editPiece(words.steps.addPoint, piece.id, (now) => addThrough(now, edge.id, at)?.piece ?? now);
   useTable.getState().choose({ kind: 'through', pieceId: piece.id, edgeId: edge.id, index: added.index });
-}
-
-function addCorner(piece: Piece, edge: Edge, index: number): void {
-  const at = longestStretchMiddle(outlineOf(piece).edges[index] ?? []);
-  if (!at) return;
-  const after = insertCorner(piece, edge.id, at, () => crypto.randomUUID());
-  editPiece(words.steps.addPoint, piece.id, () => after);
-  const made = after.corners[index + 1];
-  if (made) useTable.getState().choose({ kind: 'corner', pieceId: piece.id, cornerId: made.id });
 }

@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { Fragment, useMemo } from 'react';
 import type { Finding } from '../../core/check/before-you-cut';
 import { girthsOf } from '../../core/fit/round-body';
 import { waistNeeds } from '../../core/fit/waist-needs';
@@ -17,6 +17,7 @@ import { CurvedWaistCard } from './curved-waist-card';
 import { EaseCard } from './ease-card';
 import { useFit } from './fit-store';
 import { FitTable } from './fit-table';
+import { LeaveOpenForm } from './leave-open-form';
 import { LevelsCard } from './levels-card';
 import { addNewRing } from './new-ring';
 import { OuterCard } from './outer-card';
@@ -111,9 +112,10 @@ function FindingsCard({ garment, ring }: FindingsCardProps) {
         <Note tone={isCompared ? 'good' : 'plain'}>{isCompared ? words.allWell : words.nothingCompared}</Note>
       )}
       {here.map((finding) => (
-        <Note key={JSON.stringify(finding)} tone={finding.weight}>
-          {findingSentence(finding, garment)}
-        </Note>
+        <Fragment key={JSON.stringify(finding)}>
+          <Note tone={finding.weight}>{findingSentence(finding, garment)}</Note>
+          {finding.kind === 'no-opening' && <LeaveOpenForm garment={garment} ring={ring} needed={finding.depth} />}
+        </Fragment>
       ))}
     </Card>
   );

@@ -71,14 +71,6 @@ function edgeLackingAllowance(garment: Garment): Chosen | undefined {
   return undefined;
 }
 
-function seamToOpen(garment: Garment): Chosen | undefined {
-  for (const piece of cutPieces(garment)) {
-    const edge = piece.edges.find(({ role }) => role === 'seam');
-    if (edge) return { kind: 'edge', pieceId: piece.id, edgeId: edge.id };
-  }
-  return undefined;
-}
-
 /** The way from a picture to the cut cloth, in the order in which each thing can be done. */
 const way: readonly Step[] = [
   {
@@ -111,8 +103,8 @@ const way: readonly Step[] = [
   { name: 'curved-waist', room: 'fit', due: said('straight-waist') },
   {
     name: 'opening',
-    room: 'draft',
-    due: (garment, open) => open.some(({ kind }) => kind === 'no-opening') && (seamToOpen(garment) ?? true),
+    room: 'fit',
+    due: said('no-opening'),
   },
   { name: 'carry', room: 'mockup', due: said('pinned-not-carried') },
   { name: 'mock-up', room: 'mockup', due: ({ mockups }) => !mockups?.length },

@@ -23,15 +23,9 @@ export interface WalkStep {
   readonly isDone?: (garment: Garment, findings: readonly Finding[]) => boolean;
 }
 
-/** The first piece, or its first seam where the step is about one. */
+/** The first piece. */
 const firstPiece = ({ pieces: [piece] }: Garment): Chosen =>
   piece ? { kind: 'piece', pieceId: piece.id } : { kind: 'nothing' };
-const firstSeam = (garment: Garment): Chosen => {
-  const [piece] = garment.pieces;
-  const edge = piece?.edges.find(({ role }) => role === 'seam');
-  return piece && edge ? { kind: 'edge', pieceId: piece.id, edgeId: edge.id } : firstPiece(garment);
-};
-
 const lacks =
   (kind: Finding['kind']): NonNullable<WalkStep['isDone']> =>
   (_, findings) =>
@@ -43,7 +37,7 @@ export const walkSteps: readonly WalkStep[] = [
   { name: 'squared', room: 'diagram' },
   { name: 'traced', room: 'draft', shows: firstPiece },
   { name: 'waist', room: 'fit', isDone: lacks('straight-waist') },
-  { name: 'opening', room: 'draft', shows: firstSeam, isDone: lacks('no-opening') },
+  { name: 'opening', room: 'fit', isDone: lacks('no-opening') },
   { name: 'seams', room: 'seams', isDone: (garment) => (garment.seams?.length ?? 0) > 0 },
   { name: 'cloth', room: 'cloth', isDone: (garment) => (garment.lays?.length ?? 0) > 0 },
   { name: 'pages', room: 'paper', isDone: (garment) => (garment.printings?.length ?? 0) > 0 },

@@ -1,3 +1,5 @@
+import { storageWords } from '../words/storage';
+
 /** Hands a file to the person, by the browser's own way of saving. */
 export function download(bytes: Uint8Array<ArrayBuffer> | Blob, name: string, type: string): void {
   const url = URL.createObjectURL(bytes instanceof Blob ? bytes : new Blob([bytes], { type }));
@@ -19,7 +21,7 @@ export function fileName(name: string): string {
     .replace(/[^\p{L}\p{M}\p{N}]+/gu, '-')
     .replace(/^[-\p{M}]+|-+$/gu, '')
     .toLowerCase();
-  return shortened(safe).replace(/-$/, '') || 'garment';
+  return shortened(safe).replace(/-$/, '') || storageWords.unnamedFile;
 }
 
 /** Cut between letters, not within one. */

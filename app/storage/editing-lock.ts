@@ -20,19 +20,32 @@ export async function holdForEditing(
   letGo = undefined;
   const locks = globalThis.navigator?.locks;
   if (!locks) return 'here';
-  const options = from === 'nobody' ? { signal: AbortSignal.timeout(PATIENCE_MS) } : { steal: true };
+  if (from === 'another-window') return (await granted(locks, garmentId, { steal: true })) ? 'here' : 'elsewhere';
+  // Whether it is free is asked before and after: on a slow machine the wait alone ends before the browser has answered.
+  const isHere =
+    (await granted(locks, garmentId, { ifAvailable: true })) ||
+    (await granted(locks, garmentId, { signal: AbortSignal.timeout(PATIENCE_MS) })) ||
+    (await granted(locks, garmentId, { ifAvailable: true }));
+  return isHere ? 'here' : 'elsewhere';
+}
+
+/** Asks for a lock and holds it until `letGo`; whether it was given. */
+function granted(locks: LockManager, garmentId: string, options: LockOptions): Promise<boolean> {
   return new Promise((answer) => {
+    let isHeld = false;
     locks
-      .request(`inchsquare garment ${garmentId}`, options, () => {
-        answer('here');
+      .request(`inchsquare garment ${garmentId}`, options, (lock) => {
+        isHeld = lock !== null;
+        answer(isHeld);
+        if (!isHeld) return undefined;
         return new Promise<void>((done) => {
           letGo = done;
         });
       })
       .catch(() => {
         // Nobody let go in time, or another window has taken it from this one.
-        answer('elsewhere');
-        if (useGarment.getState().garment?.id === garmentId) onlyLook();
+        answer(false);
+        if (isHeld && useGarment.getState().garment?.id === garmentId) onlyLook();
       });
   });
 }

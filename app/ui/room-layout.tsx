@@ -1,4 +1,5 @@
 import { type ReactNode, useLayoutEffect, useRef, useState } from 'react';
+import type { NextStepName } from '../guide/next-step';
 import { NextStrip } from '../guide/next-strip';
 import { useGuide } from '../state/guide-store';
 import { uiWords } from '../words/ui';
@@ -20,6 +21,9 @@ interface RoomLayoutProps {
 /** As narrow as in room-layout.module.css. */
 const PHONE = '(max-width: 46rem)';
 
+/** Steps whose button only takes something up to work with: whoever is led to it has it in hand. */
+const TAKES_UP: ReadonlySet<NextStepName> = new Set(['known-length', 'second-length', 'trace']);
+
 /** The table with the notebook beside it; on a phone the notebook lies over its lower part and can be folded away. */
 export function RoomLayout({ table, notebook, tableFirst = false, page }: RoomLayoutProps) {
   const [folded, setFolded] = useState(() => tableFirst && matchMedia(PHONE).matches);
@@ -37,6 +41,7 @@ export function RoomLayout({ table, notebook, tableFirst = false, page }: RoomLa
     if (folded && pages.current?.contains(target)) return setFolded(false);
     useGuide.setState({ pointedAt: undefined });
     lightUp(target);
+    if (target instanceof HTMLButtonElement && TAKES_UP.has(pointedAt)) target.click();
   });
   return (
     <div ref={room} className={styles.room} data-folded={folded || undefined}>

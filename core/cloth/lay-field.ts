@@ -4,6 +4,7 @@
  */
 import { type LayItem, type LayTable, noFitOf } from './lay-table';
 import { depthIn } from './no-fit-cells';
+import { noWays, type WaysKnown } from './ways-known';
 
 export interface LayField {
   readonly table: LayTable;
@@ -27,6 +28,8 @@ export interface LayField {
   readonly all: readonly number[];
   /** Room for the others near a piece, used again and again. */
   readonly near: Others;
+  /** The ways clear of these, likewise. */
+  readonly ways: WaysKnown;
 }
 
 const TOUCH_SHARE = 1e-8;
@@ -51,6 +54,7 @@ export function layField(table: LayTable): LayField {
     touch: TOUCH_SHARE * table.across,
     all: [...Array(count).keys()],
     near: { list: new Int32Array(count), count: 0 },
+    ways: noWays(),
   };
   table.items.forEach(({ shapes, fixed }: LayItem, i) => {
     field.shape[i] = fixed?.shape ?? (shapes[0] as number);
@@ -98,28 +102,15 @@ export function noteOthers(
   }
 }
 
-/**
- * The weighted depth of piece `i` in the others, were it in `shape` at (x, y); more than `enough` once that is passed.
- * Without `others` all pieces are looked at.
- */
-export function weightedDepth(
-  field: LayField,
-  i: number,
-  shape: number,
-  x: number,
-  y: number,
-  enough: number,
-  others?: Others,
-): number {
+/** The weighted depth of piece `i` in the others, were it in `shape` at (x, y); more than `enough` once that is passed. */
+export function weightedDepth(field: LayField, i: number, shape: number, x: number, y: number, enough: number): number {
   const { table, count, weight } = field;
-  const shapeCount = table.shapes.length;
   const { noFits, wide, high } = table;
+  const shapeCount = table.shapes.length;
   const row = i * count;
-  const end = others ? others.count : count;
   const [endX, endY] = [x + (wide[shape] as number), y + (high[shape] as number)];
   let sum = 0;
-  for (let k = 0; k < end; k++) {
-    const j = others ? (others.list[k] as number) : k;
+  for (let j = 0; j < count; j++) {
     const atX = field.x[j] as number;
     if (atX >= endX || j === i) continue;
     const atY = field.y[j] as number;
@@ -194,10 +185,12 @@ export function depthOf(field: LayField, i: number): number {
 }
 
 /** How deep all pieces lie in one another, each two once, by what their overlap counts at first. */
-export function totalDepth({ depth, worth }: LayField): number {
+export function totalDepth({ depth, worth, count }: LayField): number {
   let sum = 0;
-  for (let k = 0; k < depth.length; k++) sum += (depth[k] as number) * (worth[k] as number);
-  return sum / 2;
+  for (let i = 1; i < count; i++) {
+    for (let k = i * count; k < i * count + i; k++) sum += (depth[k] as number) * (worth[k] as number);
+  }
+  return sum;
 }
 
 /** The length of cloth that the pieces take: the furthest end of any, places kept free not counted. */

@@ -27,7 +27,9 @@ export interface PackedNoFit {
    * Of each cell: how many sides may be nearest, how many a ray to the right may cross, and whether it crosses an odd
    * number of others; then those sides, by where they begin in `sides`.
    */
-  readonly lists: number[];
+  lists: Int32Array;
+  /** How much of `lists` is in use. */
+  used: number;
 }
 
 /** Numbers a side takes in {@link PackedNoFit}. */
@@ -36,11 +38,17 @@ export const SIDE = 6;
 /** Cells in a row and in a column. */
 const CELLS = 10;
 
+/** Numbers that the lists of an area have room for at first. */
+const FIRST_ROOM = 256;
+
 const UNKNOWN = -1;
 const OUTSIDE = -2;
 
 /** A cell reaches beyond itself by this share: what rounding may put into its neighbour. */
 const ROUNDING = 1e-9;
+
+/** Nearer to a side than a ten-millionth of its length, the way to it is lost in rounding. */
+const NEAR_SQ = 1e-14;
 
 /** Packs the rings of a no-fit area. */
 export function packedNoFit(rings: readonly Ring[], convex: 0 | 1): PackedNoFit {
@@ -62,12 +70,16 @@ export function packedNoFit(rings: readonly Ring[], convex: 0 | 1): PackedNoFit 
     perX: (CELLS * (1 - ROUNDING)) / (maxX - minX),
     perY: (CELLS * (1 - ROUNDING)) / (maxY - minY),
     cells: new Int32Array(CELLS * CELLS).fill(UNKNOWN),
-    lists: [],
+    lists: new Int32Array(FIRST_ROOM),
+    used: 0,
   };
 }
 
-/** How deep a move lies in a no-fit area: the shortest way out of it; 0 outside. */
-export function depthIn(area: PackedNoFit, dx: number, dy: number): number {
+/**
+ * How deep a move lies in a no-fit area: the shortest way out of it; 0 outside. Where it is inside, the direction of that
+ * way, of length 1, is put into `way`.
+ */
+export function depthIn(area: PackedNoFit, dx: number, dy: number, way?: Float64Array): number {
   if (dx <= area.minX || dx >= area.maxX || dy <= area.minY || dy >= area.maxY) return 0;
   const column = ((dx - area.minX) * area.perX) | 0;
   const row = ((dy - area.minY) * area.perY) | 0;
@@ -76,28 +88,57 @@ export function depthIn(area: PackedNoFit, dx: number, dy: number): number {
   if (from === OUTSIDE) return 0;
   const { sides, lists } = area;
   const nearest = from + 3 + (lists[from] as number);
+  let least = Number.POSITIVE_INFINITY;
+  let side = 0;
   if (area.convex) {
-    let least = Number.POSITIVE_INFINITY;
     for (let n = from + 3; n < nearest; n++) {
       const k = lists[n] as number;
-      const fromX = dx - (sides[k] as number);
-      const fromY = dy - (sides[k + 1] as number);
-      const off = ((sides[k + 2] as number) * fromY - (sides[k + 3] as number) * fromX) * (sides[k + 4] as number);
+      const off = offLine(sides, k, dx, dy);
       if (off <= 0) return 0;
-      if (off < least) least = off;
+      if (off >= least) continue;
+      least = off;
+      side = k;
     }
+    if (way) noteOutward(sides, side, way);
     return least;
   }
   let inside = lists[from + 2] === 1;
   const end = nearest + (lists[from + 1] as number);
   for (let n = nearest; n < end; n++) if (isCrossed(sides, lists[n] as number, dx, dy)) inside = !inside;
   if (!inside) return 0;
-  let leastSq = Number.POSITIVE_INFINITY;
   for (let n = from + 3; n < nearest; n++) {
-    const offSq = offSideSq(sides, lists[n] as number, dx, dy);
-    if (offSq < leastSq) leastSq = offSq;
+    const k = lists[n] as number;
+    const offSq = offSideSq(sides, k, dx, dy);
+    if (offSq >= least) continue;
+    least = offSq;
+    side = k;
   }
-  return Math.sqrt(leastSq);
+  const depth = Math.sqrt(least);
+  if (way) noteWayTo(sides, side, dx, dy, depth, way);
+  return depth;
+}
+
+/** Puts into `way` the direction square to a side, outwards: what is inside lies to the right of every side. */
+function noteOutward(sides: Float64Array, k: number, way: Float64Array): void {
+  const runX = sides[k + 2] as number;
+  const runY = sides[k + 3] as number;
+  const length = Math.hypot(runX, runY);
+  way[0] = runY / length;
+  way[1] = -runX / length;
+}
+
+/** Puts into `way` the direction from a place to the nearest of a side; square to the side where that is too near to tell. */
+function noteWayTo(sides: Float64Array, k: number, dx: number, dy: number, depth: number, way: Float64Array): void {
+  const fromX = dx - (sides[k] as number);
+  const fromY = dy - (sides[k + 1] as number);
+  const runX = sides[k + 2] as number;
+  const runY = sides[k + 3] as number;
+  const t = Math.min(Math.max((fromX * runX + fromY * runY) * (sides[k + 4] as number), 0), 1);
+  if (depth * depth * (sides[k + 4] as number) < NEAR_SQ) noteOutward(sides, k, way);
+  else {
+    way[0] = (t * runX - fromX) / depth;
+    way[1] = (t * runY - fromY) / depth;
+  }
 }
 
 /** Whether a ray to the right crosses a side. */
@@ -124,7 +165,7 @@ function offSideSq(sides: Float64Array, k: number, dx: number, dy: number): numb
 
 /** Works out what matters in a cell, and where its entry begins. */
 function learn(area: PackedNoFit, column: number, row: number): number {
-  const { sides, lists, convex } = area;
+  const { sides, convex } = area;
   const end = area.count * SIDE;
   const slack = ROUNDING * (area.maxX - area.minX + area.maxY - area.minY);
   const halfX = 0.5 / area.perX + slack;
@@ -157,8 +198,15 @@ function learn(area: PackedNoFit, column: number, row: number): number {
     if (how === 'always') odd = !odd;
     else if (how === 'depends') crossed.push(k);
   }
-  const from = lists.length;
-  lists.push(near.length, crossed.length, odd ? 1 : 0, ...near, ...crossed);
+  const from = area.used;
+  const entry = [near.length, crossed.length, odd ? 1 : 0, ...near, ...crossed];
+  area.used += entry.length;
+  if (area.used > area.lists.length) {
+    const larger = new Int32Array(2 * area.used);
+    larger.set(area.lists);
+    area.lists = larger;
+  }
+  area.lists.set(entry, from);
   area.cells[cell] = from;
   return from;
 }

@@ -53,15 +53,20 @@ export function levelWeights(field: LayField): void {
   field.weight.set(field.worth);
 }
 
-function changeWeights({ depth, weight, worth }: LayField): void {
+function changeWeights({ depth, weight, worth, count }: LayField): void {
   let deepest = 0;
-  for (const each of depth) if (each > deepest) deepest = each;
-  for (let k = 0; k < depth.length; k++) {
-    const each = depth[k] as number;
-    const before = weight[k] as number;
-    weight[k] =
-      each > 0
-        ? before * (LEAST_MORE + (MOST_MORE - LEAST_MORE) * (each / deepest))
-        : Math.max(worth[k] as number, before * LESS);
+  for (let k = 0; k < depth.length; k++) if ((depth[k] as number) > deepest) deepest = depth[k] as number;
+  const more = (MOST_MORE - LEAST_MORE) / deepest;
+  for (let i = 1; i < count; i++) {
+    for (let j = 0; j < i; j++) {
+      const k = i * count + j;
+      const each = depth[k] as number;
+      const before = weight[k] as number;
+      const least = worth[k] as number;
+      if (each === 0 && before === least) continue;
+      const now = each > 0 ? before * (LEAST_MORE + more * each) : Math.max(least, before * LESS);
+      weight[k] = now;
+      weight[j * count + i] = now;
+    }
   }
 }

@@ -1,5 +1,4 @@
 import { nearestOnPath, pathAtLength, pathLength } from '../geometry/path';
-import type { TablePoint } from '../geometry/point';
 import type { Path } from '../geometry/segment';
 import { carriedFullness } from './fullness';
 import { outlineOf } from './outline';
@@ -8,18 +7,16 @@ import { splitEdge } from './split-edge';
 import { edgeIndex, withCorner } from './with-piece';
 
 /** A corner is not put nearer than this to another (mm): they could not be told apart under a finger. */
-const NEAR_CORNER = 1;
+export const NEAR_CORNER = 1;
 
 /**
- * The piece with an edge cut in two at the place on it nearest `near`: a new corner there, the line where it was, and
- * the marks shared out to the two halves. The half after the corner is a new edge of the same kind. The same piece when
- * the place is at a corner already.
+ * The piece with an edge cut in two, `along` mm from its start: a new corner there, the line where it was, and the marks
+ * shared out to the two halves. The half after the corner is a new edge of the same kind. The same piece when the place
+ * is at a corner already.
  */
-export function insertCorner(piece: Piece, edgeId: string, near: TablePoint, newId: () => string): Piece {
+export function insertCorner(piece: Piece, edgeId: string, along: number, newId: () => string): Piece {
   const path = outlineOf(piece).edges[edgeIndex(piece, edgeId)];
-  if (!path) return piece;
-  const { along } = nearestOnPath(path, near);
-  if (along < NEAR_CORNER || along > pathLength(path) - NEAR_CORNER) return piece;
+  if (!path || along < NEAR_CORNER || along > pathLength(path) - NEAR_CORNER) return piece;
   return splitEdge(piece, edgeId, along, { cornerId: newId(), edgeId: newId() });
 }
 

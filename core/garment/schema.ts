@@ -44,6 +44,8 @@ const projective = z.tuple([figure, figure, figure, figure, figure, figure, figu
 const shifts = list(figure, 45);
 /** A side of degree 9 passes through eight places. */
 const places = list(point, 8);
+/** Of things that are counted on, such as versions, from 1. */
+const number = z.int().check(z.minimum(1), z.maximum(1e6));
 const count = z.int().check(z.minimum(0), z.maximum(10_000));
 const through = z.tuple([places, places, places, places]);
 const followed = z.discriminatedUnion('kind', [
@@ -229,7 +231,7 @@ const mockup = z.strictObject({
   id,
   name: words,
   made: date,
-  version: z.int().check(z.minimum(1)),
+  version: number,
   mark: words,
   note: words,
   pinned: list(pinnedChange, 500),
@@ -243,8 +245,8 @@ const paper = {
   joins: z.exactOptional(z.literal('butted')),
   rollWidth: z.exactOptional(positive),
 };
-const number = z.int().check(z.minimum(1));
-const time = z.int().check(z.minimum(0));
+/** Milliseconds since 1970, up to the year 5138: what is much later is no date any more, and cannot be written as one. */
+const time = z.int().check(z.minimum(0), z.maximum(1e14));
 const laid = z.strictObject({
   pieceId: id,
   name: words,
@@ -322,8 +324,8 @@ const lay = z.strictObject({
   placed: list(
     z.strictObject({
       id: laidId,
-      copy: z.int().check(z.minimum(0)),
-      stance: z.int().check(z.minimum(0)),
+      copy: z.int().check(z.minimum(0), z.maximum(1e6)),
+      stance: z.int().check(z.minimum(0), z.maximum(1e6)),
       at: point,
       pinned: z.exactOptional(z.literal(true)),
     }),

@@ -102,7 +102,7 @@ const change = z.array(
 );
 const stored = z.strictObject({
   garmentId: z.string(),
-  number: z.int().check(z.minimum(1)),
+  number: z.int().check(z.minimum(1), z.maximum(1e6)),
   name: z.string().check(z.maxLength(10_000)),
   made: z.iso.date(),
   note: z.string().check(z.maxLength(10_000)),

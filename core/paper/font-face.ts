@@ -19,8 +19,8 @@ export function faceOf(bytes: Uint8Array): FontFace {
   return face;
 }
 
-/** With more letters than this in hand all are let go of, and begun anew; one print sets a few thousand. */
-const MOST_LETTERS = 50_000;
+/** With more letters than this in hand all are let go of, and begun anew. */
+const MOST_LETTERS = 100_000;
 
 /** The same few words stand on every page and in every print: setting them takes longest of all that a page takes. */
 function rememberTexts(face: FontFace): void {

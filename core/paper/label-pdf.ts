@@ -125,7 +125,13 @@ function inkFront(ink: Ink, document: PdfDocument, front: Front, picture: Stored
   y += 2.5;
   for (const line of words.needs(garment)) write(line, 3, 'plain', 4, 0.15);
   const count = pieces.reduce((sum, { cut }) => sum + cut.count, 0);
-  document.text(ink, words.inside(pieces.length, count), left, bottom, { size: 3.6, weight: 'bold' });
+  const inside = fittedText(document, words.inside(pieces.length, count), {
+    width,
+    size: 3.6,
+    least: 2.4,
+    weight: 'bold',
+  });
+  document.text(ink, inside.text, left, bottom, { size: inside.size, weight: 'bold' });
 }
 
 function inkPieces(ink: Ink, document: PdfDocument, pieces: readonly Piece[], words: LabelWords, title: string): void {

@@ -221,7 +221,9 @@ function inkColumns(ink: Ink, document: PdfDocument, rows: readonly Row[], area:
 function breakAt(rows: readonly Row[], fit: number): number {
   if (rows.length <= fit) return rows.length;
   const heading = rows.slice(0, fit).findLastIndex(({ kind }) => kind === 'heading');
-  const next = rows.findIndex(({ kind }, index) => index > heading && kind === 'gap');
+  // Further on than a short block reaches it does not matter.
+  const near = rows.slice(0, Math.max(0, heading) + SHORT_BLOCK + 1);
+  const next = near.findIndex(({ kind }, index) => index > heading && kind === 'gap');
   const block = (next < 0 ? rows.length : next) - heading;
   if (heading > 1 && next !== fit && block <= SHORT_BLOCK) return heading - 1;
   return heading === fit - 1 && heading > 1 ? heading - 1 : fit;

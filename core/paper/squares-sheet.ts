@@ -83,6 +83,9 @@ export const SQUARES: Readonly<Record<ShownIn, readonly number[]>> = {
 const ALONG_EVERY: Readonly<Record<ShownIn, number>> = { in: inches(2), cm: centimetres(5) };
 const TURNS_AT_MOST = Math.PI / 9;
 
+/** Nobody marks more points of a piece than this: where its curves had more, they stand further apart. */
+const MOST_POINTS = 1000;
+
 /**
  * The table of points of a piece: every corner (A, B, C…) and between them the points of every curve (A1, A2…), close
  * enough to be drawn again by hand. Each is rounded once, from one zero; steps are never added up. Squares are an inch
@@ -111,10 +114,12 @@ export function squaresSheet(piece: Piece, { shownIn, step, most, choice }: Squa
     const to = letters((index + 1) % piece.corners.length);
     return { from: letters(index), to, name: edge.name, length: pathLength(path), path };
   });
+  const divided = edges.map(({ path, length }) => partsOf(path, length, shownIn));
+  const share = Math.min(1, MOST_POINTS / divided.reduce((sum, parts) => sum + parts, 0));
   const points = edges.flatMap(({ from, length, path }, index): SquaresPoint[] => {
     const corner = piece.corners[index];
     if (!corner) return [];
-    const parts = partsOf(path, length, shownIn);
+    const parts = Math.ceil((divided[index] ?? 1) * share);
     return Array.from({ length: parts }, (_, k) =>
       k === 0
         ? { name: from, kind: 'corner', ...counted(corner.at) }

@@ -59,15 +59,13 @@ const CROSSING_FLATNESS = 0.05;
 const LENGTH_RIGHT = 0.005;
 const MOST_TRIES = 40;
 
-/** The side joins its old course within this share of the hip depth below the hip. */
-const BLEND_SHARE = 0.5;
-
 /**
  * The waist a body needs on a traced piece: a curve square to the centre line and to the side seam, of the length wanted,
  * as the cone through waist and hip has it (see core/shaping/cone.ts). Without a centre line both ends are shaped alike
  * about the middle of the waist, which stays. The level at the hip keeps the length it has as drawn, the shape of the
- * side above it is carried along, and below it the side joins its old course. A waist larger than the hip works too and
- * curves the other way. A side that ends above the hip keeps its far corner, and the hip its length only nearly.
+ * side above it is carried along, and below it the side joins its old course as a straight edge laid along it would. A
+ * waist larger than the hip works too and curves the other way. A side that ends above the hip keeps its far corner, and
+ * the hip its length only nearly.
  */
 export function curvedWaist(piece: Piece, wish: CurvedWaistWish): CurvedWaist | NoCurvedWaist {
   const last = remembered.get(piece);
@@ -181,7 +179,6 @@ function courseOf({ axis, depth, hips }: Making, cone: Cone, end: WaistEnd, side
     corner: placeFrom(axis, cone, side),
     via: placeFrom(axis, farEdgeAt(cone, depth), side),
     hipAlong: hips[end],
-    blend: depth * BLEND_SHARE,
   };
 }
 

@@ -17,6 +17,9 @@ const PINS = [0, 15, 50, 150] as const;
 /** A point of an edge nearer than this to its neighbours (mm) would make it wriggle: half an inch. */
 export const NEAR = 12.7;
 
+/** No point is set nearer than this to another where an edge is to lie smooth (mm): an inch. */
+export const APART = 25.4;
+
 /** The points of an edge that lie on its course, in order along it. */
 export function placesOf(path: Path, places: readonly number[]): PlaceAlong[] {
   return places.map((along) => ({ point: pathAtLength(path, along).point, along }));

@@ -4,8 +4,9 @@ import { withCorner, withEdge } from '../garment/with-piece';
 import { endTangent, nearestOnPath, pathAtLength, pathEnd, pathLength, pathStart, reversePath } from '../geometry/path';
 import { dot, move, type Point, type TablePoint, vectorBetween } from '../geometry/point';
 import type { Path } from '../geometry/segment';
+import { backOnCourse } from './back-on-course';
 import { carryMarks } from './carry-marks';
-import { heldFrom, NEAR, type PlaceAlong, placesOf } from './hold-course';
+import { APART, NEAR, type PlaceAlong, placesOf } from './hold-course';
 
 /** Which neighbour of the waist edge: the one before it in the ring of edges, or the one after. */
 export type WaistEnd = 'before' | 'after';
@@ -18,8 +19,6 @@ export interface SideCourse {
   readonly via: TablePoint;
   /** How far down it the hip lies as drawn: nowhere for a side that ends higher up. */
   readonly hipAlong: number | undefined;
-  /** Within what length below the hip as drawn it joins its old course. */
-  readonly blend: number;
 }
 
 /** A side led anew. `passesVia` is false when the side ends above the hip, so that its far corner had to do instead. */
@@ -55,7 +54,8 @@ export function hipAlongSide(side: Path, level: Path, end: WaistEnd): number | u
 
 /**
  * The piece with the side at one end of the waist led from another corner through another place at the hip. What the
- * side was above the hip is carried along with it, tapering; below, it joins its old course within `blend` and keeps it.
+ * side was above the hip is carried along with it, tapering; below, it runs straight on to where its old course takes it
+ * over (`back-on-course.ts`), and keeps that.
  */
 export function leadSide(piece: Piece, waistIndex: number, end: WaistEnd, course: SideCourse): LedSide {
   const edge = piece.edges[sideIndexAt(piece, waistIndex, end)];
@@ -72,16 +72,9 @@ export function leadSide(piece: Piece, waistIndex: number, end: WaistEnd, course
     return move(move(point, cornerMove, 1 - share), viaMove, share);
   };
   const points = downwards(edge, end).map((point) => ({ point, along: nearestOnPath(old, point).along }));
-  const above = points.filter(({ along }) => along > NEAR && along < upper - NEAR);
-  const shaped = above.length > 0 ? above : placesOf(old, [upper / 3, (upper * 2) / 3]);
-  const joined = upper + course.blend;
-  const below = passesVia
-    ? heldFrom(
-        old,
-        joined,
-        points.filter(({ along }) => along > joined),
-      )
-    : [];
+  const above = points.filter(({ along }) => along > APART && along < upper - APART);
+  const shaped = above.length > 0 ? above : placesOf(old, upper > 4 * APART ? [upper / 2] : []);
+  const below = passesVia ? backOnCourse(old, course.via, points) : [];
   const through = [...shaped.map(carried), ...(passesVia ? [course.via] : []), ...below.map(({ point }) => point)];
   const led = withEdge(piece, edge.id, (before) => ({ ...before, shape: curve(before, end, through) }));
   return { piece: withCorner(led, corner.id, (before) => ({ ...before, at: course.corner })), passesVia };

@@ -24,9 +24,6 @@ export interface NoTypedWaist {
   readonly why: 'no-waist-edge' | 'no-hip-point' | 'not-positive' | 'crosses';
 }
 
-/** The side joins its old course within this share of the hip depth below the hip. */
-const BLEND_SHARE = 0.5;
-
 /** How near the corner's place across is found (mm). */
 const ACROSS_RIGHT = 1e-6;
 
@@ -58,7 +55,6 @@ export function typedWaist(
       corner: move(move(axis.origin, axis.across, across * hand), axis.down, -rise),
       via,
       hipAlong,
-      blend: hipDepth * BLEND_SHARE,
     });
   });
   if (courses.some((course) => !course)) return { kind: 'no-typed-waist', why: 'no-hip-point' };

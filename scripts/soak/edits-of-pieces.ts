@@ -32,8 +32,8 @@ export const editsOfPieces: Readonly<Record<string, EditKind>> = {
     (piece, { id, index }) => removeThrough(piece, id, index),
   ),
   insertCorner: pieceEdit(
-    (c) => ({ id: c.edge.id, near: c.place() }),
-    (piece, { id, near }, newId) => insertCorner(piece, id, near, newId),
+    (c) => ({ id: c.edge.id, along: c.mm(-10, 600) }),
+    (piece, { id, along }, newId) => insertCorner(piece, id, along, newId),
   ),
   removeCorner: pieceEdit(
     (c) => ({ id: c.corner.id }),

@@ -68,7 +68,7 @@ export async function killAgainAndAgain(
       if (figures.kills === 0) await page.getByRole('button', { name: /Try the demo garment/ }).click();
       await page.getByRole('navigation').waitFor();
       // A new window is at work at once: what opening writes is written before anything is counted.
-      await expect(page.getByText('Kept on this device')).toBeVisible();
+      await expect(page.getByText('Kept on this device')).toBeVisible({ timeout: 30_000 });
       const seq = await lookOver(page, before?.done ?? [], before?.seq);
       if (before) figures = counted(figures, before, seq);
       before = undefined;

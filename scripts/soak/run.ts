@@ -1,4 +1,4 @@
-// npm run soak -- kill [--times 300], fuzz [--files 20000], edits [--sequences 5000] or memory [--edits 5000], [--seed 7]:
+// npm run soak -- kill [--times 300], fuzz [--files 20000], edits [--sequences 5000] or memory [--edits 6000], [--seed 7]:
 // long trials of what must never be lost, let in, or pile up.
 import { readNumber } from './read-number';
 
@@ -9,7 +9,7 @@ const trials: Readonly<Record<string, (args: readonly string[]) => Promise<boole
   edits: async (args) =>
     (await import('./fuzz')).editsTrial(readNumber(args, 'sequences', 5000), readNumber(args, 'seed', 1)),
   memory: async (args) =>
-    (await import('./memory')).memoryTrial(readNumber(args, 'edits', 5000), readNumber(args, 'seed', 3)),
+    (await import('./memory')).memoryTrial(readNumber(args, 'edits', 6000), readNumber(args, 'seed', 3)),
 };
 
 /** 0 when the trial passes, 1 when it does not. */

@@ -94,3 +94,22 @@ it('depthIn(area, dx, dy) is the distance to the nearest of all sides inside, in
     { seed: 7, numRuns: 3000 },
   );
 });
+
+it('depthIn(area, dx, dy, way) gives the way that leads out in just that depth', () => {
+  const table = layTable(shapes0);
+  const place = fc.double({ min: -14, max: 14, noNaN: true });
+  const index = fc.integer({ min: 0, max: 3 });
+  const way = new Float64Array(2);
+  fc.assert(
+    fc.property(index, index, place, place, (stays, moves, dx, dy) => {
+      const area = noFitOf(table, stays, moves);
+      const depth = depthIn(area, dx, dy, way);
+      if (depth === 0) return;
+      const [wayX = 0, wayY = 0] = way;
+      expect(Math.hypot(wayX, wayY)).toBeCloseTo(1, 9);
+      expect(depthIn(area, dx + 0.5 * depth * wayX, dy + 0.5 * depth * wayY)).toBeCloseTo(0.5 * depth, 9);
+      expect(depthIn(area, dx + depth * wayX, dy + depth * wayY)).toBeLessThan(1e-9);
+    }),
+    { seed: 7, numRuns: 2000 },
+  );
+});

@@ -47,8 +47,9 @@ it('insertCorner keeps the line of a curve within a sixty-fourth of an inch, whe
       const turned = turnPiece(bowed, { x: 30, y: 70 }, angle);
       const piece = mirrored ? mirrorPiece(turned, { x: 0, y: 0 }, { x: 3, y: 11 }) : turned;
       const before = edgePath(piece, 1);
-      const { point } = pathAtLength(before, pathLength(before) * share);
-      const after = insertCorner(piece, SIDE, point, idsInOrder());
+      const along = pathLength(before) * share;
+      const { point } = pathAtLength(before, along);
+      const after = insertCorner(piece, SIDE, along, idsInOrder());
       const halves = [...edgePath(after, 1), ...edgePath(after, 2)];
       expect(after.corners[2]?.at.x).toBeCloseTo(point.x, 6);
       expect(after.corners[2]?.at.y).toBeCloseTo(point.y, 6);
@@ -61,7 +62,7 @@ it('insertCorner keeps the line of a curve within a sixty-fourth of an inch, whe
 });
 
 it('insertCorner cuts a straight edge into two straight edges, and leaves the printed length to neither', () => {
-  const after = insertCorner(lindenPanel(), 'e-waist', { x: 50, y: 3 }, idsInOrder());
+  const after = insertCorner(lindenPanel(), 'e-waist', 50, idsInOrder());
   expect(after.corners.map(({ id }) => id)).toEqual([
     'c-fold-waist',
     'new-1',
@@ -79,7 +80,7 @@ it('insertCorner cuts a straight edge into two straight edges, and leaves the pr
 
 it('insertCorner leaves every mark where it was on the cloth', () => {
   const piece = lindenPanel();
-  const after = insertCorner(piece, SIDE, { x: 225, y: 120 }, idsInOrder());
+  const after = insertCorner(piece, SIDE, nearestOnPath(edgePath(piece, 1), { x: 225, y: 120 }).along, idsInOrder());
   const place = (of: Piece) => {
     const notch = of.notches[0];
     const index = of.edges.findIndex(({ id }) => id === notch?.edgeId);
@@ -93,14 +94,14 @@ it('insertCorner leaves every mark where it was on the cloth', () => {
 
 it('insertCorner does nothing on a corner that is there already, nor on an edge that is not', () => {
   const piece = lindenPanel();
-  expect(insertCorner(piece, 'e-waist', { x: -40, y: 2 }, idsInOrder())).toBe(piece);
-  expect(insertCorner(piece, 'e-waist', { x: 177.2, y: 0 }, idsInOrder())).toBe(piece);
-  expect(insertCorner(piece, 'collar', { x: 50, y: 3 }, idsInOrder())).toBe(piece);
+  expect(insertCorner(piece, 'e-waist', 0, idsInOrder())).toBe(piece);
+  expect(insertCorner(piece, 'e-waist', 177.2, idsInOrder())).toBe(piece);
+  expect(insertCorner(piece, 'collar', 50, idsInOrder())).toBe(piece);
 });
 
 it('removeCorner takes back what insertCorner put in a straight edge', () => {
   const piece = lindenPanel();
-  const after = removeCorner(insertCorner(piece, 'e-fold', { x: 0, y: 300 }, idsInOrder()), 'new-1');
+  const after = removeCorner(insertCorner(piece, 'e-fold', 300, idsInOrder()), 'new-1');
   expect(after).toEqual(piece);
 });
 

@@ -36,7 +36,7 @@ describe('edits of edges with fullness on them', () => {
 
   it('removeCorner lays the fullness of both edges on the one they become', () => {
     let count = 0;
-    const split = insertCorner(piece, 'e0', at(120, 0), () => `n${++count}`);
+    const split = insertCorner(piece, 'e0', 120, () => `n${++count}`);
     const joined = removeCorner(split, 'n1');
     expect(joined.fullness?.map(({ edgeId }) => edgeId)).toEqual(['e0', 'e0', 'e0']);
     expect(netEdgeLength(joined, 'e0')).toBeCloseTo(240 - 80 - 30, 6);

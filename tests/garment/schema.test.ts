@@ -83,6 +83,15 @@ it('readGarment refuses corners without their edges, and two corners with straig
   expect(readGarment(two)).toMatchObject({ where: 'pieces.1.corners', why: 'value' });
 });
 
+it('readGarment refuses a step of a time that no calendar can write', () => {
+  const steps = (time: number) => readGarment({ ...linden(), steps: [{ label: 'move', time, pieceIds: [] }] });
+  expect(steps(1e14).kind).toBe('garment');
+  expect(new Date(1e14).getUTCFullYear()).toBe(5138);
+  for (const time of [1e14 + 1, Number.MAX_SAFE_INTEGER, -1]) {
+    expect(steps(time)).toMatchObject({ where: 'steps.0.time', why: 'value' });
+  }
+});
+
 it('readGarment allows 2,000 points on a piece and refuses one more', () => {
   const points = (count: number) => Array.from({ length: count }, (_, index) => ({ x: index, y: 2 * index }));
   const where = 'pieces.0.edges.1.shape.through';

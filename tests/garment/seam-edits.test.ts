@@ -33,8 +33,7 @@ it('what is not there is left alone', () => {
 });
 
 describe('a seam follows its edges', () => {
-  const cut = () =>
-    withPiece(seamed(), 'panel', (piece) => insertCorner(piece, 'e-waist', { x: 90, y: 0 } as never, idsInOrder()));
+  const cut = () => withPiece(seamed(), 'panel', (piece) => insertCorner(piece, 'e-waist', 90, idsInOrder()));
 
   it('takes both halves of an edge cut in two', () => {
     expect(cut().seams?.[1]?.one).toEqual([

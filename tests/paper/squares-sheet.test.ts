@@ -90,6 +90,13 @@ describe('squaresSheet', () => {
     }
   });
 
+  it('names no more than 1,000 points or so of a piece with a point gone astray, where every 2 in had made 28,000', () => {
+    const { points } = squaresSheet(curved(rectangle(0, 0, 1e6, 700), 0, [{ x: 3e5, y: -4e5 }]), INCHES);
+    expect(points.length).toBeGreaterThan(990);
+    expect(points.length).toBeLessThanOrEqual(1004);
+    expect(points.filter(({ kind }) => kind === 'corner')).toHaveLength(4);
+  });
+
   it('proves a piece by two diagonals that end in four corners', () => {
     // 18 by 24 in: both are 30 in, the carpenter's right angle.
     const { diagonals } = squaresSheet(rectangle(0, 0, inches(18), inches(24)), INCHES);

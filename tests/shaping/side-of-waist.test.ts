@@ -42,7 +42,7 @@ describe('the sides of a waist', () => {
 describe('leadSide', () => {
   const side = sideDownwards(gore, 0, 'after') ?? [];
   const hipAlong = nearestOnPath(side, at(115, 190)).along;
-  const course = { corner: at(66, -14), via: at(121, 186), hipAlong, blend: 160 };
+  const course = { corner: at(66, -14), via: at(121, 186), hipAlong };
 
   it('leads the side from its new corner through its new hip and back to its old course', () => {
     const { piece, passesVia } = leadSide(gore, 0, 'after', course);
@@ -52,7 +52,7 @@ describe('leadSide', () => {
     expect(nearestOnPath(led, course.via).distance).toBeLessThan(1e-6);
     for (const down of [hipAlong + 200, hipAlong + 300]) {
       const { point } = nearestOnPath(side, at(145 + down / 9, down));
-      expect(nearestOnPath(led, point).distance).toBeLessThan(0.5);
+      expect(nearestOnPath(led, point).distance).toBeLessThan(0.8);
     }
     expect(distance(pathEnd(led), pathEnd(side))).toBe(0);
     expect(piece.edges[3]).toBe(gore.edges[3]);

@@ -6,25 +6,37 @@ const ID = 'linden-petticoat';
 const state = (program: Program) => program.useGarment.getState();
 const rename = (program: Program, name: string) => state(program).edit('renamed', (garment) => ({ ...garment, name }));
 
-/** Exclusive locks as the Web Locks API describes them: a queue for each name, `signal` to leave it, `steal` to break it. */
-function lockManager() {
+/**
+ * Exclusive locks as the Web Locks API describes them: a queue for each name, `signal` to leave it, `steal` to break it,
+ * `ifAvailable` to hear at once that it is taken. A browser that is `slow` answers long after it was asked.
+ */
+function lockManager({ slow = false } = {}) {
   interface Wish {
     readonly grant: () => void;
     readonly broken: (fault: Error) => void;
   }
   const queues = new Map<string, Wish[]>();
   return {
-    request(name: string, options: { signal?: AbortSignal; steal?: boolean }, work: () => Promise<void>) {
+    async request(name: string, options: Options, work: (lock: object | null) => Promise<void> | undefined) {
+      if (slow) {
+        await new Promise((over) => setTimeout(over, 900));
+        options.signal?.throwIfAborted();
+      }
       return new Promise<void>((resolve, reject) => {
         const queue = queues.get(name) ?? [];
         queues.set(name, queue);
+        if (options.ifAvailable && queue.length > 0) {
+          work(null);
+          resolve();
+          return;
+        }
         const leave = () => {
           const index = queue.indexOf(wish);
           if (index >= 0) queue.splice(index, 1);
           if (index === 0) queue[0]?.grant();
         };
         const wish: Wish = {
-          grant: () => void work().then(leave).then(resolve),
+          grant: () => void work({ name })?.then(leave).then(resolve),
           broken: reject,
         };
         options.signal?.addEventListener('abort', () => {
@@ -40,6 +52,8 @@ function lockManager() {
     },
   };
 }
+
+type Options = { readonly signal?: AbortSignal; readonly steal?: boolean; readonly ifAvailable?: boolean };
 
 let first: Program;
 beforeEach(async () => {
@@ -89,4 +103,14 @@ it('opening a garment again in the window that has it keeps it there', async () 
   await first.openFromShelf(ID);
   await first.openFromShelf(ID);
   expect(state(first).editing).toBe('here');
+});
+
+it('a browser that takes long to answer is not taken for another window', async () => {
+  vi.stubGlobal('navigator', { locks: lockManager({ slow: true }) });
+  const alone = await reload();
+  await alone.openFromShelf(ID);
+  expect(state(alone).editing).toBe('here');
+  const second = await reload();
+  await second.openFromShelf(ID);
+  expect(state(second).editing).toBe('elsewhere');
 });

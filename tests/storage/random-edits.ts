@@ -27,7 +27,7 @@ export function randomEdit(random: () => number): (garment: Garment) => Garment 
   const newId = () => `id-${Math.floor(random() * 1e15)}`;
   const onPiece: ((piece: Piece) => Piece)[] = [
     (piece) => moveCorner(piece, pick(piece.corners).id, place()),
-    (piece) => insertCorner(piece, pick(piece.edges).id, place(), newId),
+    (piece) => insertCorner(piece, pick(piece.edges).id, random() * 600, newId),
     (piece) => removeCorner(piece, pick(piece.corners).id),
     (piece) => curveEdge(piece, pick(piece.edges).id),
     (piece) => straighten(piece, pick(piece.edges).id),

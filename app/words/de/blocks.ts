@@ -59,7 +59,7 @@ export const blockWords: Said<typeof english.blockWords> = {
     'shared-gores': 'Regeln, gedruckt 1911 bis 1916; welche, steht unten.',
     'five-gored-underskirt':
       'Carrie Crane Ingalls, Text-Book on Domestic Art, 1911. Der gedruckte Entwurf bricht in der hinteren Bahn ab.',
-    'circle-skirt': 'Einfache Geometrie. Die Schnittkante liegt innerhalb der Nahtlinie.',
+    'circle-skirt': 'Einfache Geometrie. Die Schnittlinie liegt innerhalb der Nahtlinie.',
     flounce: 'Laura I. Baldt, Clothing for Women, 1916: Radius = oben × Tiefe ÷ (unten − oben).',
     'shaped-band': 'Der Kegel des Körpers zwischen Taille und Hüfte.',
     'yoke-drawers': `Carrie Crane Ingalls, 1911, ${PRINTED}.`,
@@ -82,7 +82,7 @@ export const blockWords: Said<typeof english.blockWords> = {
   },
   refusal: (refusal) =>
     ({
-      'not-positive': 'Jede Länge muss mehr als nichts sein. Sieh die Maße und die Zahlen hier an.',
+      'not-positive': 'Jede Länge muss größer als null sein. Sieh die Maße und die Zahlen hier an.',
       'rise-below-hem': 'Das Bein muss länger sein als die Sitzhöhe.',
       'waist-over-hip':
         'Dieser Entwurf ist nicht für eine Taille gemacht, die weiter ist als die Hüfte. Nimm den einfachen Rock oder Bahnen.',
@@ -146,7 +146,7 @@ export const blockWords: Said<typeof english.blockWords> = {
   depth: 'Tiefe',
   side: 'Seite, Taille bis Beinsaum',
   leg: 'Bein',
-  underarm: 'Unterarmnaht',
+  underarm: 'Naht unter dem Arm',
   outside: 'Außenlänge',
   opens: 'Öffnet sich',
   openings: { back: 'hinten', front: 'vorn' },

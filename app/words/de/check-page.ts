@@ -32,7 +32,7 @@ export function pointFigures({ figures, state }: PointToBeSureOf, garment: Garme
         ];
       });
     case 'seams':
-      return [figures.count === 0 ? 'Noch keine Naht ist gepaart.' : `Gepaarte Nähte: ${figures.count}.`];
+      return [figures.count === 0 ? 'Noch ist keine Naht gepaart.' : `Gepaarte Nähte: ${figures.count}.`];
     case 'pinned':
       return figures.noted + figures.carried + figures.declined === 0
         ? ['Keine gesteckte Änderung ist notiert.']
@@ -40,7 +40,7 @@ export function pointFigures({ figures, state }: PointToBeSureOf, garment: Garme
             `Gesteckte Änderungen: ${figures.noted} offen, ${figures.carried} übertragen, ${figures.declined} abgelehnt.`,
           ];
     case 'pieces':
-      return [`${figures.with} von ${figures.of} Schnittteilen.`];
+      return [`${figures.with} von ${figures.of} ${figures.of === 1 ? 'Schnittteil' : 'Schnittteilen'}.`];
     case 'cuts':
       return figures.pieces.map((piece) => `${piece.name || 'Schnittteil ohne Namen'}: ${cutWords(piece.cut)}.`);
     case 'proof': {
@@ -57,13 +57,13 @@ export function pointFigures({ figures, state }: PointToBeSureOf, garment: Garme
     case 'cloth':
       return [
         ...(figures.cloths.length === 0
-          ? ['Noch kein Zuschneideplan ist gemacht, ob der Stoff reicht, ist also nicht bekannt.']
+          ? ['Noch ist kein Zuschneideplan gemacht; ob der Stoff reicht, ist also nicht bekannt.']
           : []),
         ...figures.cloths.map((one) => clothSentence(one, length)),
         ...(figures.said === '' ? [] : [`Deine Notiz zum Stoff: ${figures.said}`]),
       ];
     case 'printing':
-      if (!figures.last) return ['Kein Druck ist vermerkt.'];
+      if (!figures.last) return ['Es ist kein Druck vermerkt.'];
       return [
         `Zuletzt gedruckt am ${dateWords(figures.last.date)}, Kennzeichen ${figures.last.mark}.${
           state === 'settled' ? ' Die Blätter sind so, wie der Schnitt jetzt ist.' : ''
@@ -75,8 +75,8 @@ export function pointFigures({ figures, state }: PointToBeSureOf, garment: Garme
 /** What the lay of a cloth takes, of what there is. */
 function clothSentence({ cloth, needed, made, version }: ClothFigures, length: (mm: number) => string): string {
   const name = clothNames.cloth(cloth.name);
-  if (made === undefined) return `${name}: noch nicht aufgelegt, ob er reicht, ist also nicht bekannt.`;
-  if (needed === undefined) return `${name}: Der Zuschneideplan vom ${dateWords(made)} ist überholt.`;
+  if (made === undefined) return `${name}: noch nicht aufgelegt; ob der Stoff reicht, ist also nicht bekannt.`;
+  if (needed === undefined) return `${name}: Der Zuschneideplan vom ${dateWords(made)} ist veraltet.`;
   const of = cloth.atHand === undefined ? '' : `, vorhanden sind ${length(cloth.atHand)}`;
   return `${name}: Der Zuschneideplan vom ${dateWords(made)}${version === undefined ? '' : `, nach Fassung ${version},`} braucht ${length(needed)}${of}.`;
 }

@@ -9,6 +9,6 @@ export const cleanUpWords: Said<typeof english.cleanUpWords> = {
     contrast: 'Mehr Kontrast',
     'black-and-white': 'Schwarz und weiß',
   },
-  busy: 'Wird gesäubert…',
+  busy: 'Wird gesäubert …',
   failed: 'Das Bild ließ sich nicht säubern, wahrscheinlich fehlt es an Speicher. Es wird gezeigt, wie es ist.',
 };

@@ -20,7 +20,7 @@ const stripCuts: Readonly<Record<ClothStrip['cut'], string>> = {
   bias: 'im echten Schrägfadenlauf',
 };
 const shapeWrong =
-  'Diese Ecken ergeben keine Form: ihre Seiten kreuzen sich, oder sie hat keine Breite. Bewege eine Ecke.';
+  'Diese Ecken ergeben keine Form: Ihre Seiten kreuzen sich, oder sie hat keine Breite. Bewege eine Ecke.';
 
 const lettered = (names: readonly string[]) =>
   names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} und ${names.at(-1)}`;
@@ -40,7 +40,7 @@ export const clothWords: Said<typeof english.clothWords> = {
     'Hier werden die Teile auf den Stoff gelegt, um zu wissen, wie viel davon das Kleidungsstück braucht, gerade oder schräg. Zeichne zuerst im Raum Entwurf ein Teil nach.',
   toDraft: 'Zum Raum Entwurf',
   tableLabel:
-    'Der Stoff mit den aufgelegten Teilen. Bild auf und Bild ab wählen ein Teil; die Pfeiltasten bewegen es, mit Umschalt weiter; T dreht es, P steckt es fest; Escape legt es hin.',
+    'Der Stoff mit den aufgelegten Teilen. Bild auf und Bild ab wählen ein Teil; die Pfeiltasten bewegen es, mit Umschalt weiter; T dreht es, P steckt es fest; Esc legt es hin.',
   labels: {
     lay: 'Teile auflegen',
     move: 'Teil auf dem Stoff bewegen',
@@ -79,9 +79,9 @@ export const clothWords: Said<typeof english.clothWords> = {
   exactly: eighths,
   notLaid: 'Noch nicht aufgelegt',
   fits: (over, atHand, shownIn) =>
-    `Reichen die vorhandenen ${said(atHand, shownIn)}: ja, ${eighths(over, shownIn)} bleiben übrig.`,
+    `Reicht das Vorhandene (${said(atHand, shownIn)}): ja, ${eighths(over, shownIn)} übrig.`,
   short: (by, atHand, shownIn) =>
-    `Reichen die vorhandenen ${said(atHand, shownIn)}: nein, ${eighths(by, shownIn)} fehlen.`,
+    `Reicht das Vorhandene (${said(atHand, shownIn)}): nein, ${eighths(by, shownIn)} zu wenig.`,
   onRemnant: 'Alles passt auf den Rest.',
   offRemnant: (by, shownIn) => `Es passt nicht alles auf den Rest: ${eighths(by, shownIn)} liegen hinter seinem Ende.`,
   used: (share) => `${writeNumber(100 * share, 1)} % genutzt`,
@@ -95,7 +95,7 @@ export const clothWords: Said<typeof english.clothWords> = {
   broken: 'Das Auflegen ist misslungen. Der letzte Zuschneideplan bleibt; versuche es noch einmal.',
   refusedIn: {
     'not-across': (names) =>
-      `${lettered(names)} ${verb(names, 'passt', 'passen')} nicht quer auf den Stoff, wenn die Streifen treffen müssen. Gib einen kleineren Rapport quer an, oder breiteren Stoff.`,
+      `${lettered(names)} ${verb(names, 'passt', 'passen')} nicht quer auf den Stoff, wenn die Streifen treffen müssen. Gib einen kleineren Rapport quer an oder nimm breiteren Stoff.`,
     'no-room-on-fold': (names) =>
       `Am Stoffbruch ist kein Platz für ${lettered(names)}. Klappe die Bruchteile auf, oder lege den Stoff der Länge nach doppelt.`,
   },
@@ -137,13 +137,13 @@ export const clothWords: Said<typeof english.clothWords> = {
     '1960': 'ab Anfang der 1960er',
     today: 'heute',
   },
-  selvedge: 'Webkante weg, je Seite',
+  selvedge: 'Webkante ab, je Seite',
   atHand: 'Vorhandene Länge',
   atHandHint: (mm, shownIn) => (mm === undefined ? 'Leer lassen, um es zu erfahren.' : said(mm, shownIn)),
   folded: 'Er liegt',
   foldedWays: { lengthwise: 'längs gefaltet', open: 'offen', crosswise: 'quer gefaltet' },
   foldedHelp: {
-    lengthwise: 'Webkante auf Webkante: jedes Teil wird doppelt zugeschnitten, Bruchteile liegen am Stoffbruch.',
+    lengthwise: 'Webkante auf Webkante: Jedes Teil wird doppelt zugeschnitten, Bruchteile liegen am Stoffbruch.',
     open: 'Eine Lage: von Paaren werden beide Teile gelegt, Bruchteile werden aufgeklappt.',
     crosswise: 'Anfang auf Ende, für breite Teile. Nicht für Stoff mit Strich.',
   },
@@ -186,7 +186,7 @@ export const clothWords: Said<typeof english.clothWords> = {
   notAfterAll: 'Doch nicht',
   lastBack: 'Letzte zurücknehmen',
   remove: 'Diesen Stoff wegnehmen',
-  removeAsk: 'Der Stoff und sein Zuschneideplan gehen weg. Rückgängig holt beide zurück.',
+  removeAsk: 'Der Stoff und sein Zuschneideplan gehen weg. „Rückgängig“ holt beide zurück.',
   removeYes: 'Wegnehmen',
   keep: 'Behalten',
 
@@ -227,7 +227,7 @@ export const clothWords: Said<typeof english.clothWords> = {
     bias: 'Der Fadenlauf liegt in 45°, gleich in welcher Richtung. Bruchteile werden aufgeklappt.',
   },
   tilt: 'Erlaubte Schrägstellung, Grad je Seite',
-  tiltNone: 'Gar keine: jedes Teil liegt genau im Fadenlauf.',
+  tiltNone: 'Gar keine: Jedes Teil liegt genau im Fadenlauf.',
   tiltWarning: (degrees) =>
     `Bis zu ${degreesOf(degrees)}° neben dem Fadenlauf, nach beiden Seiten. Eine Bahn, die nicht gerade zugeschnitten ist, verdreht sich beim Hängen um den Körper, und zwei verschieden schräg gestellte Hälften hängen ungleich. Nimm es nur für kleine Teile, Belege und Futter (allgemein üblich).`,
   openedOut: 'Bruchteile aufklappen und einzeln zuschneiden',
@@ -242,13 +242,13 @@ export const clothWords: Said<typeof english.clothWords> = {
   refusal(reason, name, shownIn) {
     switch (reason.kind) {
       case 'nap-against-itself':
-        return 'Quer gefaltet läuft der Strich der einen Lage gegen den der anderen. Falte den Stoff längs, lege ihn offen, oder schneide die Lagen auseinander und drehe eine.';
+        return 'Quer gefaltet läuft der Strich der einen Lage gegen den der anderen. Falte den Stoff längs, lege ihn offen oder schneide die Lagen auseinander und drehe eine.';
       case 'no-width':
         return 'Ohne die Webkanten bleibt von der Breite nichts übrig. Sieh nach Breite und Webkante.';
       case 'unsure-shape':
         return shapeWrong;
       case 'no-cut-line':
-        return `${name} hat noch keine Schnittkante: seine Nahtzugaben laufen ineinander, oder einer Kante fehlt eine. Sieh im Raum Entwurf nach.`;
+        return `${name} hat noch keine Schnittlinie: Seine Nahtzugaben laufen ineinander, oder einer Kante fehlt eine. Sieh im Raum Entwurf nach.`;
       case 'no-grain':
         return `${name} hat keinen Fadenlauf, also weiß niemand, wie es liegen muss. Gib ihm einen im Raum Entwurf.`;
       case 'no-fold-edge':
@@ -268,7 +268,7 @@ export const clothWords: Said<typeof english.clothWords> = {
   wayLengths: (name, count) => `${name} in ${count} Längen zuschneiden`,
   noWay: ({ openedOut, grains: others, width }) =>
     !openedOut && others.length === 0 && width === undefined
-      ? 'Mit keiner einzelnen Änderung lässt sich alles auflegen: ein Teil muss geteilt werden, oder der Stoff viel breiter sein.'
+      ? 'Mit keiner einzelnen Änderung lässt sich alles auflegen: Ein Teil muss geteilt werden, oder der Stoff muss viel breiter sein.'
       : '',
 
   sums: 'Was herauskommt',
@@ -285,7 +285,7 @@ export const clothWords: Said<typeof english.clothWords> = {
   seekHelp: 'Was würde es passend machen?',
   seeking: 'Anstücken im Fadenlauf und offener Stoff werden versucht …',
   helpNone:
-    'Weder ein einzelnes Anstücken im Fadenlauf noch der offene Stoff macht es passend. Nimm einen anderen Fadenlauf, breiteren Stoff, oder ein wenig mehr davon.',
+    'Weder ein einzelnes Anstücken im Fadenlauf noch der offene Stoff macht es passend. Nimm einen anderen Fadenlauf, breiteren Stoff oder ein wenig mehr davon.',
   helpOpened: (length) => `Offen gelegt passt alles ohne Anstücken auf ${length}.`,
   helpJoin: (found) =>
     `${found.opened ? 'Auf dem offenen Stoff: ' : ''}${found.name} im Fadenlauf teilen, ${found.at} ${found.from === 'fold' ? 'vom Bruch' : 'von der äußersten Kante'}. Das angestückte Stück ist ${found.wide} breit und ${found.long} lang, mit ${found.allowance} Nahtzugabe an beiden. Dann passt alles auf ${found.length}.`,
@@ -296,7 +296,7 @@ export const clothWords: Said<typeof english.clothWords> = {
   besideWidths: 'Andere Breiten',
   besideWidthsHelp:
     'Dieselben Teile und derselbe Fadenlauf auf üblichen Breiten, Webkanten wie hier, Fehler weggelassen.',
-  setBeside: 'Nebeneinander auflegen',
+  setBeside: 'Jedes auflegen und vergleichen',
   besideRuns: (share) => `Auflegen, ${Math.round(100 * share)} %`,
   grainHead: 'Fadenlauf',
   widthHead: 'Breite',
@@ -305,7 +305,7 @@ export const clothWords: Said<typeof english.clothWords> = {
   costHead: 'Kostet',
   tooWide: (by) => `um ${by} zu schmal`,
   cannot: 'lässt sich nicht auflegen',
-  lacks: (by) => `${by} fehlen`,
+  lacks: (by) => `${by} zu wenig`,
   byChart: (mm) => `eine gedruckte Tabelle sagt ${writeYards(mm)}`,
   layed: 'wie aufgelegt',
   take: (what) => `${what} nehmen`.trim(),
@@ -315,7 +315,7 @@ export const clothWords: Said<typeof english.clothWords> = {
   budget: 'Kosten',
   priceEach: 'Preis',
   priceIn: 'Gezählt in',
-  priceInHint: 'Geld, Kleiderkarten, Punkte: wie du es nennst.',
+  priceInHint: 'Geld, Marken, Punkte: wie du es nennst.',
   per: 'Für 1',
   pers: { yard: 'Yard', metre: 'Meter' },
   cost: (count, of) => `${writeNumber(count, 2).replace(/,00$/, '')} ${of}`.trim(),
@@ -323,12 +323,12 @@ export const clothWords: Said<typeof english.clothWords> = {
   costAs: (bought) => `für ${bought}`,
   ration: 'Kleiderkarte, Großbritannien, 1941',
   rationHelp:
-    'Punkte für ein Yard nach seiner Breite, frei zu ändern. Wollstoff von 36 in (91 cm) Breite nahm 3 (The Times, 3. Juni 1941); anderer Stoff dieser Breite 2 und von 44 in (112 cm) Breite 2 1/2 (aus dem Gedächtnis und einem Heft der Zeit); andere Breiten sind daraus errechnet.',
+    'Punkte für ein Yard nach seiner Breite, frei zu ändern. Wollstoff von 36 in (91 cm) Breite kostete 3 (The Times, 3. Juni 1941); anderer Stoff dieser Breite 2 und von 44 in (112 cm) Breite 2 1/2 (aus dem Gedächtnis und einem Heft der Zeit); andere Breiten sind daraus errechnet.',
   rationNames: { woollen: 'Wollstoff', other: 'Anderer Stoff' },
   rationEach: (each, known) =>
     `${half(each)} je Yard${{ printed: '', remembered: ' (aus dem Gedächtnis)', estimate: ' (geschätzt)' }[known]}`,
   coupons: 'Punkte',
-  readyMade: 'Fertig gekauft nahm es',
+  readyMade: 'Fertig gekauft kostete es',
   readyMadeNames: {
     slip: 'Unterrock oder Unterkleid',
     undergarment: 'andere Unterwäsche',
@@ -342,7 +342,8 @@ export const clothWords: Said<typeof english.clothWords> = {
   readyMadeSaid: (woman, girl) => `${woman}; für Mädchen ${girl}`,
 
   bias: 'Schrägstreifen',
-  biasHelp: 'Für Einfassungen, in einem aus einem Quadrat geschnitten, oder quer über den Stoff und angestückt.',
+  biasHelp:
+    'Für Einfassungen: in einem Stück aus einem Quadrat geschnitten, oder in Streifen quer über den Stoff und aneinandergenäht.',
   biasLength: 'Gewünschter Streifen',
   biasWidth: 'Zugeschnittene Breite',
   biasSquare: 'Ein Quadrat von',
@@ -356,16 +357,16 @@ export const clothWords: Said<typeof english.clothWords> = {
   biasExtra: 'Nimm 10 bis 20 % mehr für Ecken und Ansatznähte (allgemein üblich).',
 
   print: 'Zuschneideplan drucken',
-  printHelp: 'Ein Plan auf einem Blatt, und ein Blatt im Maßstab, das sich mit dem Lineal messen lässt.',
+  printHelp: 'Ein Plan auf einem Blatt und ein Blatt im Maßstab, das sich mit dem Lineal messen lässt.',
   printPlan: 'Plan machen (PDF)',
-  printScale: (scale) => `Blatt im Maßstab machen, ${scale} (PDF)`,
+  printScale: (scale) => `Blatt im Maßstab ${scale} machen (PDF)`,
   printFirst: 'Lege zuerst die Teile auf.',
   printMaking: 'Das PDF wird gemacht …',
   printFailed: 'Das PDF konnte nicht gemacht werden. Versuche es noch einmal.',
   printed: (pages) => (pages === 1 ? 'Fertig: 1 Blatt.' : `Fertig: ${pages} Blätter.`),
   scaleOf: (scale) => `1 : ${scale}`,
   paperTitle: (garment, cloth, scale) =>
-    `${garment}: Zuschneideplan auf ${cloth}${scale === undefined ? '' : `, ${scale}`}`,
+    `${garment}: Zuschneideplan, ${cloth}${scale === undefined ? '' : `, ${scale}`}`,
   paperTakes: (length, buy, width, grain) =>
     `Braucht ${length} (${buy}) Stoff von ${width} Breite. Fadenlauf: ${grain}.`,
   paperFoot: (garment, cloth) => `${garment}, ${cloth}`,

@@ -8,19 +8,19 @@ const sideOf = (side: 'out' | 'in') => (side === 'out' ? 'außerhalb' : 'innerha
 
 export const compareWords: Said<typeof english.compareWords> = {
   tableLabel:
-    'Zwei Teile, eines über dem anderen. Die Pfeiltasten bewegen das andere Teil ein wenig, mit Umschalt mehr; Bild auf und Bild ab drehen es; Escape legt es zurück.',
+    'Zwei Teile, eines über dem anderen. Die Pfeiltasten bewegen das andere Teil ein wenig, mit Umschalt mehr; Bild auf und Bild ab drehen es; Esc legt es zurück.',
   noPiecesTitle: 'Noch nichts zu vergleichen',
   noPieces:
-    'Hier wird ein Teil über ein anderes gelegt: eine frühere Fassung, ein Teil, wie es nachgezeichnet wurde, ein anderes Kleidungsstück, oder ein Entwurf nach Maßen. Zeichne zuerst im Raum Entwurf ein Teil nach.',
+    'Hier wird ein Teil über ein anderes gelegt: eine frühere Fassung, ein Teil, wie es nachgezeichnet wurde, ein anderes Kleidungsstück oder ein Entwurf nach Maßen. Zeichne zuerst im Raum Entwurf ein Teil nach.',
   toDraft: 'Zum Raum Entwurf',
   what: 'Was verglichen wird',
   whatHelp: 'Nichts hier verändert eines der Teile.',
   mine: 'Teil dieses Kleidungsstücks',
   source: 'Mit einem Teil aus',
   sources: {
-    piece: 'diesem Kleidungsstück, anderes Teil',
-    traced: 'diesem Kleidungsstück, wie nachgezeichnet',
-    draft: 'einem Entwurf nach ihren Maßen',
+    piece: 'diesem Stück, anderes Teil',
+    traced: 'diesem Stück, wie nachgezeichnet',
+    draft: 'einem Entwurf nach den Maßen',
   },
   version: (number, name) => (name === '' ? `Fassung ${number}` : `Fassung ${number}, ${name}`),
   shelf: (name) => `${name || 'ein Kleidungsstück ohne Namen'}, im Regal`,
@@ -33,7 +33,7 @@ export const compareWords: Said<typeof english.compareWords> = {
   shelfDamaged:
     'Was von jenem Kleidungsstück gespeichert ist, ist beschädigt und lässt sich nicht vergleichen. Hast du eine Datei davon, öffne zuerst diese.',
   shelfNewer:
-    'Jenes Kleidungsstück wurde zuletzt mit einem neueren Inchsquare geändert. Lade die Seite neu, um dieses auf den Stand zu bringen, und vergleiche dann.',
+    'Jenes Kleidungsstück wurde zuletzt mit einem neueren Inchsquare geändert. Lade die Seite neu, um dieses auf den neuesten Stand zu bringen, und vergleiche dann.',
   nothingTraced:
     'Dieses Kleidungsstück hat keine Teile bewahrt, wie sie nachgezeichnet wurden. Vergleiche stattdessen mit einer Fassung oder einer Kopie.',
   noOtherPiece: 'Dort gibt es kein anderes Teil zum Vergleichen.',
@@ -83,7 +83,7 @@ export const compareWords: Said<typeof english.compareWords> = {
   figuresLabel: 'Längen, Umfänge und Fläche von beiden, mit ihrem Unterschied',
   headings: { what: 'Was', difference: 'Unterschied' },
   edges: 'Kante für Kante, wie genäht',
-  girths: 'Rundherum',
+  girths: 'Ringsum',
   widths: 'Ein Teil, quer',
   area: 'Fläche',
   level: (level) => fitWords.levelOf(level),
@@ -106,20 +106,20 @@ export const compareWords: Said<typeof english.compareWords> = {
   atCorner: (edge, from) => `wo ${edge} auf ${from} trifft`,
   inWords: 'In Worten',
   lies: (over, under) => `Oben: ${over}. Unten: ${under}.`,
-  same: (least) => `Sie liegen aufeinander: kein Abstand erreicht ${least}.`,
+  same: (least) => `Sie liegen aufeinander: Kein Abstand erreicht ${least}.`,
   largestAt: (gap, place, side) =>
     `Der größte Abstand ist ${gap}, ${place}; dort liegt das obere Teil ${sideOf(side)} des unteren.`,
   otherSide: (gap, place, side) => `Auf der anderen Seite liegt es höchstens ${gap} ${sideOf(side)}, ${place}.`,
   noOtherSide: (side) => `Es liegt nirgends ${sideOf(side)}.`,
   edgesDiffer: (list) => `Kanten, die sich unterscheiden: ${list}.`,
   edgesAgree: 'Alle Kanten sind gleich lang.',
-  girthsDiffer: (list) => `Rundherum: ${list}.`,
+  girthsDiffer: (list) => `Ringsum: ${list}.`,
   said: (gap) => `Größter Abstand ${gap}.`,
   guide: 'Als Hilfslinie hinlegen',
   guideHelp: 'Eine Hilfslinie liegt in jedem Raum unter dem Entwurf und wird weder zugeschnitten noch gedruckt.',
   guideLabel: 'Hilfslinie unter den Entwurf gelegt',
   guideName: (piece, from) => `${piece}, ${from}`,
-  guideDone: 'Als Hilfslinie auf den Tisch gelegt. Rückgängig nimmt sie weg.',
+  guideDone: 'Als Hilfslinie auf den Tisch gelegt. „Rückgängig“ nimmt sie weg.',
   edgeOr: draftWords.edgeOr,
   roles: { fold: 'Stoffbruch', waist: 'Taille', hem: 'Saum' },
 };

@@ -24,7 +24,7 @@ export const diagramWords: Said<typeof english.diagramWords> = {
   otherPage: 'Andere Seite dieses Bildes',
   otherPageName: (name) => `${name}, andere Seite`,
   dropHere: 'Loslassen, um das Bild hereinzuholen',
-  opening: 'Das Bild wird geöffnet…',
+  opening: 'Das Bild wird geöffnet …',
   taken: (name, across, down) => `${name} ist da: ${whole.format(across)} mal ${whole.format(down)} Pixel.`,
   takenLabel: 'Vorlage hereinholen',
   missing:
@@ -39,7 +39,7 @@ export const diagramWords: Said<typeof english.diagramWords> = {
   refused: {
     'empty-file': 'Diese Datei ist leer: Sie enthält 0 Byte. Kopiere oder lade sie noch einmal.',
     'not-a-picture':
-      'Das ist kein Bild, das sich hier lesen lässt. Nimm ein JPEG, PNG, WebP, AVIF, HEIC, GIF, TIFF oder BMP oder eine Seite einer PDF.',
+      'Das ist kein Bild, das sich hier lesen lässt. Nimm ein JPEG, PNG, WebP, AVIF, HEIC, GIF, TIFF oder BMP oder eine Seite eines PDFs.',
     'cut-short': 'Die Datei endet vor dem Bild, ein Teil fehlt also. Kopiere oder lade sie noch einmal.',
     damaged:
       'Die Datei beginnt wie ein Bild, lässt sich aber nicht öffnen: Sie scheint beschädigt. Mache ein neues Foto oder eine neue Kopie.',
@@ -49,7 +49,7 @@ export const diagramWords: Said<typeof english.diagramWords> = {
       'Dieses Gerät hat zu wenig Speicher für das Bild. Speichere eine kleinere Kopie, etwa 4.000 Pixel an der langen Seite, und hole die herein.',
   },
   otherFormat: {
-    pdf: 'Das ist eine PDF, und nur eine ihrer Seiten kann das Bild einer Vorlage sein. Hole sie als neue Vorlage herein und wähle die Seite.',
+    pdf: 'Das ist ein PDF, und nur eine seiner Seiten kann das Bild einer Vorlage sein. Hole es als neue Vorlage herein und wähle die Seite.',
     'big-tiff':
       'Dieses TIFF ist von der Art für Dateien über 4 Gigabyte, die sich hier nicht lesen lässt. Speichere es als PNG oder JPEG.',
     'jpeg-xl':
@@ -69,9 +69,9 @@ export const diagramWords: Said<typeof english.diagramWords> = {
     pageName: (name, number) => `${name}, Seite ${number}.png`,
     refused: {
       locked:
-        'Diese PDF ist mit einem Passwort verschlossen. Öffne sie dort, wo du das Passwort weißt, drucke die Seite in eine neue PDF oder mache ein Bildschirmfoto, und hole das herein.',
+        'Dieses PDF ist mit einem Passwort verschlossen. Öffne es dort, wo du das Passwort weißt, drucke die Seite in ein neues PDF oder mache ein Bildschirmfoto und hole das herein.',
       damaged:
-        'Die Datei beginnt wie eine PDF, lässt sich aber nicht öffnen: Sie scheint beschädigt. Kopiere oder lade sie noch einmal.',
+        'Die Datei beginnt wie ein PDF, lässt sich aber nicht öffnen: Sie scheint beschädigt. Kopiere oder lade sie noch einmal.',
     },
     pageRefused: (number) =>
       `Seite ${number} lässt sich nicht zeichnen. Zeige sie anderswo so groß, wie der Bildschirm erlaubt, mache ein Bildschirmfoto und hole das herein.`,
@@ -83,11 +83,11 @@ export const diagramWords: Said<typeof english.diagramWords> = {
   name: 'Name dieser Vorlage',
   pickDiagram: 'Vorlage auf dem Tisch',
   remove: 'Diese Vorlage vom Tisch nehmen',
-  removed: 'Die Vorlage ist vom Tisch; danach gezeichnete Teile bleiben. „Rückgängig“ bringt sie zurück.',
+  removed: 'Die Vorlage ist vom Tisch; danach gezeichnete Teile bleiben. „Rückgängig“ holt sie zurück.',
   unnamed: 'Vorlage',
 
   square: {
-    title: '1  Entzerren',
+    title: '1 Entzerren',
     help: 'Suche etwas wirklich Rechteckiges, den Rahmen der Tafel oder die Seite, und setze auf jede seiner Ecken eine Ecke. Das Bild wird dann gerade gerückt.',
     flat: 'Es liegt schon flach',
     corners: 'Vier Ecken',
@@ -123,9 +123,9 @@ export const diagramWords: Said<typeof english.diagramWords> = {
       back: 'Zurück zum Vorschlag',
       refine: 'An die Kanten ziehen',
       running: {
-        find: 'Die Ecken werden gesucht…',
-        refine: 'Den Kanten wird gefolgt…',
-        squares: 'Gedruckte Quadrate werden gesucht…',
+        find: 'Die Ecken werden gesucht …',
+        refine: 'Den Kanten wird gefolgt …',
+        squares: 'Gedruckte Quadrate werden gesucht …',
       },
       on: (kind, number, all) =>
         `Die Ecken liegen auf ${kind === 'page' ? 'dem Rand des Papiers' : 'einem gedruckten Rahmen'}${all === 1 ? '' : `, Vorschlag ${number} von ${all}`}. Sieh dir jede an, bevor du weitermachst.`,
@@ -170,13 +170,13 @@ export const diagramWords: Said<typeof english.diagramWords> = {
       'Dann gib unten zwei bekannte Längen an, eine quer und eine längs, und das Verhältnis ergibt sich daraus.',
     turn: 'Vierteldrehung',
     preview: 'Wie es liegen wird',
-    squaring: 'Wird entzerrt…',
+    squaring: 'Wird entzerrt …',
     stopped: 'Angehalten. Das Bild wird wieder entzerrt, sobald sich eine Ecke bewegt.',
     again: 'Jetzt entzerren',
   },
 
   known: {
-    title: '2  Bekannte Längen',
+    title: '2 Bekannte Längen',
     help: 'Ziehe eine Linie an etwas entlang, dessen Länge in Originalgröße du kennst, so lang wie möglich: ein gedrucktes Maß, einen Maßstabsbalken, ein Viertel der Taille. Eine zweite im rechten Winkel dazu prüft die erste und bestimmt quer und längs getrennt.',
     draw: 'Bekannte Länge zeichnen',
     drawing: 'Ziehe die Linie entlang oder drücke auf ihre beiden Enden.',
@@ -290,7 +290,7 @@ export const diagramWords: Said<typeof english.diagramWords> = {
   },
 
   check: {
-    title: '3  Prüfen',
+    title: '3 Prüfen',
     good: 'Gut genug zum Nachzeichnen.',
     notGood: 'Noch nicht gut genug zum Nachzeichnen.',
     withCare: 'Nachzeichnen geht; beachte, was oben steht.',
@@ -318,7 +318,7 @@ export const diagramWords: Said<typeof english.diagramWords> = {
     title: 'Linien, die gerade sein sollten',
     help: 'Eine gedruckte Linie, die sicher gerade ist, oder zwei, die sicher rechtwinklig sind, sagen, wie genau das entzerrte Bild liegt. Lange sagen am meisten.',
     mark: 'Gerade Linie kennzeichnen',
-    following: 'Der gedruckten Linie wird gefolgt…',
+    following: 'Der gedruckten Linie wird gefolgt …',
     line: (letter) => `Linie ${letter}`,
     letter: (index) => String.fromCharCode(97 + (index % 26)),
     straight: (off, over) => `Gerade auf ${off} je ${over}.`,

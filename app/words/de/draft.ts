@@ -2,6 +2,7 @@ import { MM_PER_INCH } from '../../../core/units/inch';
 import type * as english from '../en/draft';
 import type { Said } from '../said';
 import { writeNumber } from '../written';
+import { tableWords } from './table';
 
 export const draftWords: Said<typeof english.draftWords> = {
   canvas:
@@ -17,14 +18,13 @@ export const draftWords: Said<typeof english.draftWords> = {
   },
   following: 'Gedruckter Linie folgen',
   followHelp:
-    'Von Druck zu Druck folgt die Kante der gedruckten Linie, auch um Ecken. Nimmt sie die falsche, drücke dazwischen auf eine Stelle der richtigen. Um von Hand zu zeichnen, schalte das Folgen aus oder halte Alt oder Umschalt; jeder Punkt lässt sich danach bewegen.',
+    'Von Druck zu Druck folgt die Kante der gedruckten Linie, auch um Ecken. Nimmt sie die falsche, drücke dazwischen auf eine Stelle der richtigen. Um von Hand zu zeichnen, schalte das Folgen aus oder halte Alt oder Umschalt gedrückt; jeder Punkt lässt sich danach bewegen.',
   followReading: (percent) =>
     `Die Linien des Bildes werden gelesen: ${percent} %. Was du inzwischen drückst, wartet darauf.`,
   followUnreadable: 'Die Linien dieses Bildes ließen sich nicht lesen; die Kanten gehen gerade von Druck zu Druck.',
   followOverGutter: (name) =>
-    `Linien wird in einer Hälfte auf einmal gefolgt, jetzt in dieser: ${name}. Wo der Umriss über den Bund des Buchs weitergeht, drücke dort, wähle die andere Hälfte als Bild oben, und mache weiter.`,
-  followNoPicture:
-    'Unter dem Tisch liegt kein entzerrtes Bild, also gibt es keine gedruckte Linie, der zu folgen wäre.',
+    `Linien wird in einer Hälfte auf einmal gefolgt, jetzt in dieser: ${name}. Wo der Umriss über den Bund des Buchs weitergeht, drücke dort, wähle die andere Hälfte als Bild oben und mache weiter.`,
+  followNoPicture: 'Unter dem Tisch liegt kein entzerrtes Bild, also ist keine gedruckte Linie da, der zu folgen wäre.',
   nextPoint: 'Nächster Punkt',
   next: { corner: '■ Ecke', curve: '● In der Kurve' },
   done: 'Fertig',
@@ -43,9 +43,9 @@ export const draftWords: Said<typeof english.draftWords> = {
   photo: 'Bild',
   asTraced: 'Wie nachgezeichnet',
   photoStrength: 'Wie kräftig das Bild ist',
-  across: 'Quer',
-  down: 'Abwärts',
-  squares: (across, down) => `${across} quer, ${down} abwärts in Quadraten`,
+  across: 'Nach rechts',
+  down: 'Nach unten',
+  squares: (across, down) => `${across} nach rechts, ${down} nach unten in Quadraten`,
   onePixel: (length) => `1 Bildpunkt ist ${length}`,
   onePixelLength: (length, shownIn) =>
     shownIn === 'in' ? `${writeNumber(length / MM_PER_INCH, 3)} in` : `${writeNumber(length, 2)} mm`,
@@ -72,7 +72,7 @@ export const draftWords: Said<typeof english.draftWords> = {
   addRectangle: 'Hinzufügen',
   newPiece: (number) => `Teil ${number}`,
   rectangleName: (number) => `Rechteck ${number}`,
-  edgeOr: (name, number) => name || `Kante ${number}`,
+  edgeOr: tableWords.edgeOr,
   pieceName: 'Name',
   cutCount: 'Stoffteile',
   cutWords: (count, how) =>
@@ -83,7 +83,7 @@ export const draftWords: Said<typeof english.draftWords> = {
   drawnAs: 'Die nachgezeichnete Linie ist',
   drawn: {
     net: 'die Nahtlinie',
-    included: 'die Schnittkante, Zugaben enthalten',
+    included: 'die Schnittlinie, Zugaben enthalten',
     'not-known': 'noch nicht bekannt',
   },
   drawnUnknown:
@@ -114,12 +114,12 @@ export const draftWords: Said<typeof english.draftWords> = {
   putDown: 'Setzen',
   outlineHelp:
     'Der Reihe nach um das Teil. Drücke auf einen, um ihn zu wählen, oder schreibe, wo ein Punkt liegen soll.',
-  acrossOf: (point) => `${point}, quer`,
-  downOf: (point) => `${point}, abwärts`,
+  acrossOf: (point) => `${point}, nach rechts`,
+  downOf: (point) => `${point}, nach unten`,
   throughOn: (number, edge) => `Kurvenpunkt ${number} auf ${edge}`,
   cornerNumber: (number) => `Ecke ${number}`,
   throughNumber: (number) => `Kurvenpunkt ${number}`,
-  place: (across, down) => `${across} quer, ${down} abwärts`,
+  place: tableWords.place,
   next1: 'Nächster Punkt',
   before1: 'Punkt davor',
   edgeTitle: (name) => `Kante: ${name}`,
@@ -143,6 +143,7 @@ export const draftWords: Said<typeof english.draftWords> = {
     'in-line': 'läuft sie in einer Linie weiter',
   },
   addThrough: 'Kurvenpunkt hinzufügen',
+  cornerFrom: (corner) => `Eine Ecke so weit von Ecke ${corner}`,
   addCorner: 'Ecke hinzufügen',
   drawnLength: 'Gezeichnet',
   netLength: 'Ohne die Abnäher darin',
@@ -201,7 +202,7 @@ export const draftWords: Said<typeof english.draftWords> = {
   throughTitle: 'Kurvenpunkt',
   fromZero: 'Gezählt von der Null des Tisches, wo die Zahlen oben und links beginnen.',
   inSquares: (squares) => `${squares} Quadrate`,
-  finish: 'Wie die Schnittkante hier umbiegt',
+  finish: 'Wie die Schnittlinie hier umbiegt',
   finishChosen: 'wie es die Kanten verlangen',
   finishes: {
     mitred: 'auf Gehrung: beide laufen, bis sie sich treffen',
@@ -213,7 +214,7 @@ export const draftWords: Said<typeof english.draftWords> = {
   removeCorner: 'Diese Ecke entfernen',
   removeThrough: 'Diesen Punkt entfernen',
   removeMark: 'Dieses Zeichen entfernen',
-  cannotRemove: 'Ein Teil braucht mindestens drei Ecken, oder zwei und eine Kurve.',
+  cannotRemove: 'Ein Teil braucht mindestens drei Ecken oder zwei und eine Kurve.',
   grainTitle: 'Fadenlauf',
   grainFrom: 'Ein Ende',
   grainTo: 'Anderes Ende',
@@ -235,7 +236,7 @@ export const draftWords: Said<typeof english.draftWords> = {
   marks: 'Zeichen',
   noMarks: 'Noch keine Zeichen. Wähle über dem Tisch „Zeichen“, um Knips, Abnäher, Fadenlauf oder Text zu setzen.',
   newLabel: 'Text',
-  bodyTotals: 'Am Körper gemessen',
+  bodyTotals: 'Mit dem Körper verglichen',
   wanted: (length) => `Körper und Mehrweite ${length}`,
   over: (length) => `${length} zu viel`,
   short: (length) => `${length} zu wenig`,
@@ -276,7 +277,7 @@ export const draftWords: Said<typeof english.draftWords> = {
     putDown: (number, place) => `Punkt ${number} bei ${place}`,
     takenBack: 'Der letzte Punkt ist zurückgenommen.',
     tracingOver: 'Das Nachzeichnen ist abgebrochen; nichts davon bleibt.',
-    removed: (name) => `${name} ist entfernt. Rückgängig holt es zurück.`,
+    removed: (name) => `${name} ist entfernt. „Rückgängig“ holt es zurück.`,
     bothNumbers: 'Schreibe zuerst beide Zahlen.',
     howFar: 'Schreibe zuerst, wie weit: nach rechts, nach unten oder beides.',
     edgeFirst: 'Drücke näher an die Kante eines Teils.',

@@ -1,3 +1,4 @@
+import type { FileRefusal } from '../../../core/files/file-reading';
 import type { FileWords } from '../../../core/files/file-words';
 import type * as english from '../en/files';
 import { locale } from '../language';
@@ -19,7 +20,7 @@ export const fileWords: typeof english.fileWords = ({ shownIn, paper }) => {
 const layers: Readonly<Record<Parameters<FileWords['layer']>[0], string>> = {
   outline: 'Umriss',
   stitch: 'Nahtlinie',
-  cut: 'Schnittkante',
+  cut: 'Schnittlinie',
   fold: 'Stoffbruch',
   grain: 'Fadenlauf',
   notches: 'Knipse',
@@ -33,15 +34,14 @@ export const filesWords: Said<typeof english.filesWords> = {
   out: {
     title: 'Zeichnungsdateien',
     help: 'Für ein Zeichenprogramm, eine Schneidemaschine oder eine Druckerei: alle Teile in Originalgröße, wo sie auf dem Tisch liegen. Hilfslinien bleiben weg.',
-    svg: 'Als SVG speichern',
+    svg: 'Als SVG sichern',
     svgHelp: 'in Millimetern, je Teil eine Gruppe, je Linienart eine benannte Ebene',
-    dxf: 'Als DXF speichern',
+    dxf: 'Als DXF sichern',
     dxfHelp: 'je Teil ein Block, auf den nummerierten Ebenen für Bekleidungsdateien',
     dxfUnit: 'Das DXF ist in',
-    png: 'Bild speichern (PNG)',
+    png: 'Bild sichern (PNG)',
     pngHelp: 'zum Ansehen oder Verschicken; nicht zum Zuschneiden',
-    failed:
-      'Die Datei konnte nicht gemacht werden. Sichere das Kleidungsstück in eine Datei, und versuche es noch einmal.',
+    failed: 'Die Datei konnte nicht gemacht werden. Sichere das Kleidungsstück als Datei und versuche es noch einmal.',
     made: (name) => `${name} liegt bei deinen Downloads.`,
     units: { mm: 'Millimetern', in: 'Zoll' },
   },
@@ -54,10 +54,10 @@ export const filesWords: Said<typeof english.filesWords> = {
       count === 1
         ? '1 Teil ist da. Sage als Nächstes, was seine Linie enthält.'
         : `${count} Teile sind da. Sage als Nächstes, was ihre Linien enthalten.`,
-    none: 'In dieser Datei ist kein geschlossener Umriss. Verbinde die Enden der Linien dort, wo sie gezeichnet wurde, speichere sie neu, und hole sie herein.',
+    none: 'In dieser Datei ist kein geschlossener Umriss. Verbinde die Enden der Linien dort, wo sie gezeichnet wurde, speichere sie neu und hole sie herein.',
     stopped: 'Angehalten. Nichts wurde hereingeholt.',
     tooLong:
-      'Diese Datei zu lesen dauert zu lange: nichts wurde hereingeholt. Speichere sie dort, wo sie gezeichnet wurde, mit weniger Punkten oder Linien.',
+      'Diese Datei zu lesen dauert zu lange: Nichts wurde hereingeholt. Speichere sie dort, wo sie gezeichnet wurde, mit weniger Punkten oder Linien.',
     broken: 'Diese Datei ließ sich nicht lesen; nichts wurde hereingeholt.',
     unitTitle: 'Wie groß ist es?',
     unitHelp: (across, down) =>
@@ -80,7 +80,7 @@ export const fileFindingSentence: typeof english.fileFindingSentence = (finding,
   const named = (name: string) => (name === '' ? 'Eine Linie' : `Die Linie ${name}`);
   switch (finding.kind) {
     case 'open-line':
-      return `${named(finding.name)} auf Ebene ${finding.layer} schließt sich nicht: ${length(finding.gap)} fehlen. Sie wurde weggelassen.`;
+      return `${named(finding.name)} auf Ebene ${finding.layer} schließt sich nicht, die Lücke misst ${length(finding.gap)}. Sie wurde weggelassen.`;
     case 'encloses-nothing':
       return `${named(finding.name)} auf Ebene ${finding.layer} umschließt nichts. Sie wurde weggelassen.`;
     case 'not-followed':
@@ -98,6 +98,14 @@ export const fileFindingSentence: typeof english.fileFindingSentence = (finding,
   }
 };
 
+/** What there is too much of in a file. */
+const tooMany: Readonly<Record<Extract<FileRefusal, { kind: 'too-many' }>['what'], string>> = {
+  elements: 'Elemente',
+  entities: 'Objekte',
+  points: 'Punkte',
+  outlines: 'Umrisse',
+};
+
 export const fileRefusalSentence: typeof english.fileRefusalSentence = (refusal) => {
   switch (refusal.kind) {
     case 'not-this-kind':
@@ -113,7 +121,7 @@ export const fileRefusalSentence: typeof english.fileRefusalSentence = (refusal)
     case 'too-large':
       return `Die Datei ist länger als ${whole(refusal.limit / 1e6)} Millionen Zeichen; mehr wird nicht gelesen. Speichere sie mit weniger Punkten.`;
     case 'too-many':
-      return `Die Datei hat zu viel davon: ${refusal.what}. Gelesen werden höchstens ${whole(refusal.limit)}. Speichere sie in Stücken.`;
+      return `Die Datei hat mehr als ${whole(refusal.limit)} ${tooMany[refusal.what]}; mehr werden nicht gelesen. Speichere sie in Stücken.`;
     case 'too-deep':
       return `Ihre Gruppen liegen mehr als ${refusal.limit} tief ineinander. Löse die Gruppen dort auf, wo sie gezeichnet wurde, und speichere sie neu.`;
     case 'document-type':

@@ -114,15 +114,15 @@ export function findingSentence(finding: Finding, garment: Garment): string {
     case 'girth-too-small':
       return finding.weight === 'stop'
         ? `${length(finding.body - finding.total)} zu eng zum Schließen (${girth(finding.girth)}): Die Teile messen ringsum ${length(finding.total)}, der Körper ${length(finding.body)}.`
-        : `${length(finding.wanted - finding.total)} fehlen an der gewollten Mehrweite (${girth(finding.girth)}): Die Teile messen ringsum ${length(finding.total)}, gewollt sind ${length(finding.wanted)}.`;
+        : `${length(finding.wanted - finding.total)} zu wenig für die gewollte Mehrweite (${girth(finding.girth)}): Die Teile messen ringsum ${length(finding.total)}, gewollt sind ${length(finding.wanted)}.`;
     case 'girth-too-large':
       return `${length(finding.total - finding.wanted)} zu viel (${girth(finding.girth)}): Die Teile messen ringsum ${length(finding.total)}, gewollt sind ${length(finding.wanted)}.`;
     case 'side-uneven':
       return finding.weight === 'stop'
         ? `${length(finding.body - finding.total)} zu eng auf der ${sides[finding.side]} Seite (${girth(finding.girth)}): Die Teile dieser Seite ergeben ${length(finding.total)}, ihre Hälfte ist ${length(finding.body)}.`
-        : `${length(finding.wanted - finding.total)} fehlen an der gewollten Mehrweite auf der ${sides[finding.side]} Seite (${girth(finding.girth)}): Die Teile dieser Seite ergeben ${length(finding.total)}, gewollt sind ${length(finding.wanted)}.`;
+        : `${length(finding.wanted - finding.total)} zu wenig für die gewollte Mehrweite auf der ${sides[finding.side]} Seite (${girth(finding.girth)}): Die Teile dieser Seite ergeben ${length(finding.total)}, gewollt sind ${length(finding.wanted)}.`;
     case 'level-below-piece':
-      return `${length(finding.depth)} tief (${girth(finding.girth)}) ist schon zu Ende: ${piecesEnd(finding.pieceIds, garment)}. Der Umfang lässt sich dort nicht prüfen.`;
+      return `${length(finding.depth)} unter der Taille (${girth(finding.girth)}) ist schon zu Ende: ${piecesEnd(finding.pieceIds, garment)}. Der Umfang lässt sich dort nicht prüfen.`;
     case 'straight-waist':
       return `${where}: Die Taille braucht einen Bogen, der ${bend(finding)}. Gezeichnet misst sie ${length(finding.straight)}, so wie der Körper sie braucht ${length(finding.curved)}.`;
     case 'not-worked-out':
@@ -130,11 +130,11 @@ export function findingSentence(finding: Finding, garment: Garment): string {
     case 'check-broke-off':
       return 'Eine der Prüfungen ist abgebrochen, das ist ein Fehler von Inchsquare: Ob dort etwas offen ist, lässt sich nicht sagen. Nimm die letzte Änderung zurück, oder prüfe vor dem Zuschneiden von Hand.';
     case 'outline-crosses':
-      return `${where}: Zwei Kanten kreuzen sich. Bewege einen Punkt, bis der Umriss einmal rundum läuft.`;
+      return `${where}: Zwei Kanten kreuzen sich. Bewege einen Punkt, bis der Umriss einmal ringsum läuft.`;
     case 'figure-unsettled':
       return `${where}: gezeichnet ${length(finding.drawn)}, gedruckt ${length(finding.stated)}. Gib an, was davon gilt.`;
     case 'figure-not-met':
-      return `${where}: Es gilt das gedruckte ${length(finding.stated)}, gezeichnet sind aber ${length(finding.drawn)}. Lass die Zeichnung folgen.`;
+      return `${where}: Es gelten die gedruckten ${length(finding.stated)}, gezeichnet sind aber ${length(finding.drawn)}. Richte die Zeichnung danach.`;
     case 'figures-clash':
       return `${nameOf(finding)}: ${finding.allPrinted ? 'Die gedruckten Zahlen ergeben' : 'Die Kanten, gedruckt oder gezeichnet, ergeben'} ${length(finding.sum)} (${finding.lengths
         .map((part) => (part.times === 1 ? length(part.length) : `${part.times} × ${length(part.length)}`))
@@ -142,17 +142,17 @@ export function findingSentence(finding: Finding, garment: Garment): string {
           ' + ',
         )}), das Ganze sagt ${length(finding.whole)}: ${finely(Math.abs(finding.sum - finding.whole))} auseinander. Gib an, was gilt.`;
     case 'whole-not-met':
-      return `${nameOf(finding)}: Es gilt das gedruckte Ganze von ${length(finding.whole)}, die Kanten sind aber zusammen ${finely(finding.drawn)} gezeichnet. Lass die Zeichnung folgen.`;
+      return `${nameOf(finding)}: Es gilt das gedruckte Ganze von ${length(finding.whole)}, gezeichnet sind die Kanten zusammen aber ${finely(finding.drawn)}. Richte die Zeichnung danach.`;
     case 'seam-figures-clash':
       return `${where}: Was für diese Seite der Naht gedruckt ist, ergibt ${length(finding.one)}, für die andere Seite ${length(finding.other)}: ${finely(Math.abs(finding.one - finding.other))} auseinander${
         finding.ease === 0 ? '' : `, und ${finely(Math.abs(finding.ease))} sind als Mehrweite gemeint`
       }. Eine der Zahlen ist vielleicht falsch gelesen.`;
     case 'figures-cannot-close':
-      return `${where}: Das gedruckte ${length(finding.stated)} ist länger als alle anderen Kanten des Teils zusammen, ${length(finding.others)}. So kann es sich nicht schließen; sieh die Zahlen noch einmal an.`;
+      return `${where}: Die gedruckten ${length(finding.stated)} sind länger als alle anderen Kanten des Teils zusammen, ${length(finding.others)}. So kann es sich nicht schließen; sieh die Zahlen noch einmal an.`;
     case 'hem-narrow':
       return `Der Saum misst ringsum ${length(finding.sweep)}, die Hüfte ${length(finding.hip)}. Mit weniger als ${length(WALKING_ROOM.least)} mehr am Saum geht es sich schwer; plane einen Schlitz oder eine Falte.`;
     case 'no-opening':
-      return `Die Taille, ${length(finding.waist)}, kommt nicht über die Hüfte, ${length(finding.hip)}. Plane eine Öffnung, mindestens ${length(finding.depth)} tief.`;
+      return `Die Taille, ${length(finding.waist)}, kommt nicht über die Hüfte, ${length(finding.hip)}. Lass eine Naht oben offen, mindestens ${length(finding.depth)} tief: Das geht im Raum Passform.`;
     case 'opening-short':
       return `${where}: Die Öffnung ist ${length(finding.opening)} lang, die Hüfte braucht ${length(finding.needed)}, um hindurchzukommen. Mache sie länger.`;
     case 'seam-off':
@@ -180,11 +180,11 @@ export function findingSentence(finding: Finding, garment: Garment): string {
     case 'no-way-on':
       return `Ringsum geschlossen, misst es an der engsten Stelle ${length(finding.narrowest)} und kommt nicht über die Schultern, etwa ${length(finding.shoulders)}${finding.hip === undefined ? '' : `, und nicht über die Hüfte, ${length(finding.hip)}`}. Plane dort eine Öffnung.`;
     case 'casing-narrow':
-      return `Die eingezogene Taille öffnet sich auf ${length(finding.casing)}, die Hüfte misst ${length(finding.hip)}. Schneide sie mindestens so weit wie die Hüfte zu, oder plane eine Öffnung.`;
+      return `Die Taille mit Tunnelzug öffnet sich auf ${length(finding.casing)}, die Hüfte misst ${length(finding.hip)}. Schneide sie mindestens so weit wie die Hüfte zu, oder plane eine Öffnung.`;
     case 'hem-shows':
-      return `${length(finding.length)} lang ${hemAt[finding.at]}, unter ${length(finding.outer)}: Es soll ${length(finding.shorterBy)} kürzer bleiben, nimm es dort also um ${length(finding.length - finding.outer + finding.shorterBy)} auf.`;
+      return `${length(finding.length)} lang ${hemAt[finding.at]}, unter ${length(finding.outer)}: Es soll ${length(finding.shorterBy)} kürzer bleiben, kürze es dort also um ${length(finding.length - finding.outer + finding.shorterBy)}.`;
     case 'thigh-narrow':
-      return `${length(finding.depth)} tief misst es ringsum ${length(finding.total)}, und beide Oberschenkel nebeneinander brauchen ${length(finding.needed)}. Mache es dort weiter.`;
+      return `${length(finding.depth)} unter der Taille misst es ringsum ${length(finding.total)}, und beide Oberschenkel nebeneinander brauchen ${length(finding.needed)}. Mache es dort weiter.`;
     case 'drawn-as-not-known':
       return `${where}: Enthält die Zeichnung Nahtzugaben? Gib es an, bevor zugeschnitten wird.`;
     case 'allowance-not-said':
@@ -194,11 +194,11 @@ export function findingSentence(finding: Finding, garment: Garment): string {
     case 'no-name':
       return 'Ein Teil hat keinen Namen. Benenne es, damit seine Blätter sich unterscheiden lassen.';
     case 'scale-not-proved':
-      return 'Der gedruckte Maßstab ist noch nicht nachgewiesen. Drucke im Raum Papier das Prüfblatt oder das erste Blatt und schreibe auf, was das Lineal sagt.';
+      return 'Der gedruckte Maßstab ist noch nicht geprüft. Drucke im Raum Papier das Prüfblatt oder das erste Blatt und schreibe auf, was das Lineal sagt.';
     case 'scale-proof-stale':
       return finding.why === 'paper'
-        ? 'Der gedruckte Maßstab wurde auf anderem Papier nachgewiesen. Drucke das Prüfblatt oder das erste Blatt noch einmal und miss nach.'
-        : 'Der gedruckte Maßstab wurde nachgewiesen, bevor die Blätter so korrigiert wurden wie jetzt. Drucke das Prüfblatt oder das erste Blatt noch einmal und miss nach.';
+        ? 'Der gedruckte Maßstab wurde auf anderem Papier geprüft. Drucke das Prüfblatt oder das erste Blatt noch einmal und miss nach.'
+        : 'Der gedruckte Maßstab wurde geprüft, bevor die Blätter so berichtigt wurden wie jetzt. Drucke das Prüfblatt oder das erste Blatt noch einmal und miss nach.';
     case 'scale-off':
       return `${finely(finding.across)} in der Breite und ${finely(finding.down)} in der Höhe wurden gemessen statt ${length(finding.wanted.across)} und ${length(finding.wanted.down)}: ${scaleOffWords(finding)} Schneide nicht nach diesen Blättern zu.`;
     case 'lay-overlaps':
@@ -215,7 +215,7 @@ export function findingSentence(finding: Finding, garment: Garment): string {
     case 'pages-out-of-date':
       return pagesOutOfDate(finding, where);
     case 'squares-out-of-date':
-      return `${where}: Das Quadratblatt vom ${dateWords(finding.date)} ist überholt, das Teil wurde seitdem geändert. Mache es neu, bevor du danach zeichnest, und bessere aus, was schon gezeichnet ist.`;
+      return `${where}: Das Rasterblatt vom ${dateWords(finding.date)} ist veraltet, das Teil wurde seitdem geändert. Mache es neu, bevor du danach zeichnest, und bessere aus, was schon gezeichnet ist.`;
     case 'printed-piece-gone':
       return `${finding.name || 'Ein Teil'}: am ${dateWords(finding.date)} gedruckt und nicht mehr im Kleidungsstück. Lege das Papier weg.`;
     case 'changed-since-cut':
@@ -229,13 +229,13 @@ function scaleOffWords({ cause, across, down, wanted }: Finding & { readonly kin
   const share = `${writeNumber((100 * (across + down)) / (wanted.across + wanted.down), 1)} %`;
   switch (cause.kind) {
     case 'fitted':
-      return `${fittedWords(cause)} (${share}). Wähle das Papier, das du hast, oder drucke in Originalgröße.`;
+      return `${fittedWords(cause)} (${share}). Wähle das Papier, das du hast, oder drucke in tatsächlicher Größe.`;
     case 'into-margins':
-      return `${fittedWords(cause)} (${share}). Drucke in Originalgröße.`;
+      return `${fittedWords(cause)} (${share}). Drucke in tatsächlicher Größe.`;
     case 'uneven':
       return `${fittedWords(cause)}.`;
     case 'unknown':
-      return `${share}. Drucke noch einmal mit 100 % oder in „Originalgröße“, ohne an die Seite anzupassen.`;
+      return `${share}. Drucke noch einmal mit 100 % oder „Tatsächliche Größe“, ohne an die Seite anzupassen.`;
   }
 }
 
@@ -249,11 +249,11 @@ function pagesOutOfDate(
     `${names.length === 1 ? 'Blatt' : 'Blätter'} ${listed(names)} ${names.length === 1 ? one : more}`;
   return [
     pages.length > 0
-      ? `${piece}: ${named(pages, 'ist', 'sind')} überholt, das Teil wurde ${since}.`
+      ? `${piece}: ${named(pages, 'ist', 'sind')} veraltet, das Teil wurde ${since}.`
       : `${piece}: ${since}.`,
     ...(added.length > 0 ? [`${named(added, 'kommt', 'kommen')} dazu.`] : []),
     ...(gone.length > 0 ? [`${named(gone, 'wird', 'werden')} nicht mehr gebraucht.`] : []),
-    'Mache die überholten Blätter neu, bevor du danach zuschneidest.',
+    'Mache die veralteten Blätter neu, bevor du danach zuschneidest.',
   ].join(' ');
 }
 

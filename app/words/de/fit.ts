@@ -22,7 +22,7 @@ const easeSources: Readonly<Record<EasedGarment, string>> = {
   skirt: `Taille und Hüfte: ${washington}. Hohe Hüfte: allgemein üblich, die Hälfte der Hüfte.`,
   'period-skirt':
     'Burton, School Sewing Based on Home Problems; The Perfect Dressmaking System (1914); Butterick, The New Dressmaker (1921): an der Taille keine, und die Hüfte wird schon locker gemessen.',
-  underskirt: 'Allgemein üblich. Eine gekräuselte oder gezogene Taille braucht keine.',
+  underskirt: 'Allgemein üblich. Eine gekräuselte Taille oder eine mit Tunnelzug braucht keine.',
   slip: 'Allgemein üblich.',
   bodice: `Brust, Taille und Hüfte: ${washington}. Oberbrust: allgemein üblich.`,
   dress: `Brust, Taille und Hüfte: ${washington}. Oberbrust und hohe Hüfte: allgemein üblich.`,
@@ -37,7 +37,7 @@ export const fitWords: Said<typeof english.fitWords> = {
   easeLabel: 'Mehrweite',
   unnamedPiece: 'Teil ohne Namen',
   tableLabel: 'Die Teile, mit den Höhen des Körpers darauf eingezeichnet',
-  notMeasured: (level, field) => `${level}: das Feld „${field}“ im Raum Maße ist noch leer.`,
+  notMeasured: (level, field) => `${level}: Das Feld „${field}“ im Raum Maße ist noch leer.`,
   roundHelp:
     'Setze ein Häkchen bei den Teilen, die zusammen einmal um den Körper gehen, und sage, wie viele gezeichnete Breiten von jedem das sind. Ein Teil im Stoffbruch zählt doppelt.',
   times: 'Gezeichnete Breiten',
@@ -72,14 +72,14 @@ export const fitWords: Said<typeof english.fitWords> = {
   addLevel: 'Höhe hinzufügen',
   addThisLevel: 'Diese Höhe hinzufügen',
   levelAddedLabel: 'Höhe hinzugefügt',
-  changeLevel: (level) => `${level} ändern`,
+  changeLevel: (level) => `${level}: wo und wie gemessen`,
   levelName: 'Name der Höhe',
   levelNameHint: 'Leer gelassen, heißt sie nach ihrem Umfang.',
   levelLabel: 'Höhe',
   levelRemovedLabel: 'Höhe entfernt',
   removeLevel: 'Diese Höhe entfernen',
   removeLevelOf: (level) => `Diese Höhe entfernen: ${level}`,
-  levelRemoved: (level) => `Die Höhe ${level} ist entfernt. Rückgängig holt sie zurück.`,
+  levelRemoved: (level) => `Die Höhe ${level} ist entfernt. „Rückgängig“ holt sie zurück.`,
   standsFor: 'Der Umfang, für den sie steht',
   bodyHere: 'Körper genau auf dieser Höhe',
   bodyHereHint: 'Was das Maßband genau hier ergab. Leer gelassen, gilt der Umfang, für den sie steht.',
@@ -90,7 +90,7 @@ export const fitWords: Said<typeof english.fitWords> = {
   depthFirst: 'Schreibe, wie weit die Höhe von der Taille liegt.',
   easeCard: 'Übliche Mehrweite',
   easeHelp:
-    'Bequemlichkeitszugabe: Platz über den Körper hinaus, rundherum, für Stoff, der sich nicht dehnt. Was du bei einer Höhe schreibst, geht vor.',
+    'Bequemlichkeitszugabe: Platz über den Körper hinaus, ringsum, für Stoff, der sich nicht dehnt. Was du bei einer Höhe schreibst, geht vor.',
   easedKind: 'Das Kleidungsstück',
   easedKinds: {
     skirt: 'Rock',
@@ -105,7 +105,7 @@ export const fitWords: Said<typeof english.fitWords> = {
   easeRange: (low, high, usual) => `${low} bis ${high}, üblich ${usual}`,
   easeSource: (kind, cloth) =>
     cloth === 'bias' && kind !== 'period-skirt'
-      ? 'Allgemein üblich: schräger Stoff gibt von selbst nach, also wird er enger zugeschnitten, ehe er gehangen hat.'
+      ? 'Allgemein üblich: Schräger Stoff gibt von selbst nach, also wird er enger zugeschnitten, ehe er gehangen hat.'
       : easeSources[kind],
   nothingUsual: 'nichts üblich; deine bleibt',
   takeEases: 'Diese nehmen',
@@ -113,21 +113,29 @@ export const fitWords: Said<typeof english.fitWords> = {
   easesTaken: (at, others) =>
     others === ''
       ? 'Die übliche Mehrweite steht jetzt bei jeder Höhe.'
-      : `Die übliche Mehrweite steht jetzt bei: ${at}. Für ${others} gibt es keine: was dort steht, bleibt.`,
+      : `Die übliche Mehrweite steht jetzt bei: ${at}. Für ${others} gibt es keine: Was dort steht, bleibt.`,
   easesWritten: (at, others) =>
     others === ''
       ? 'Die gewünschte Mehrweite ist auf jeder Höhe die übliche.'
       : `Die übliche Mehrweite steht bei: ${at}; für ${others} gibt es keine.`,
   wearing: 'Anziehen und gehen',
-  narrowest: 'Engste Stelle, rundherum',
+  narrowest: 'Engste Stelle, ringsum',
   shoulders: 'Ihre Schultern, etwa',
   hipToPass: 'Ihre Hüfte',
-  casing: 'Gezogene Taille, weit geöffnet',
+  casing: 'Taille mit Tunnelzug, weit geöffnet',
   opening: 'Öffnung',
   openingOf: (piece, edge) => `Öffnung: ${edge ? `${piece}, ${edge}` : piece}`,
   noOpening: 'noch keine',
   openingNeeded: 'So lang muss sie sein, damit die Hüfte durchgeht',
-  hemRound: 'Saum, rundherum',
+  whichSeam: 'Welche Naht',
+  seamOf: (piece, edge, number) => `${piece}, ${edge || `Kante ${number}`}`,
+  openTo: 'Von der Taille an offen, so tief',
+  leaveOpen: 'Offen lassen',
+  leaveOpenHelp:
+    'Sie steht auf jedem Teil, das nach dieser Zeichnung zugeschnitten wird. Eine offene Naht genügt; nähe die anderen ganz zu.',
+  leaveOpenLabel: 'Öffnung',
+  leftOpen: (depth) => `Die obersten ${depth} der Naht bleiben offen, auf beiden Seiten.`,
+  hemRound: 'Saum, ringsum',
   beyondHip: 'Saum weiter als Hüfte',
   walkingHelp: (least, easy) =>
     `Um leicht zu gehen, soll ein geschlossener Saum ${least} bis ${easy} weiter sein als die Hüfte, oder er braucht Schlitz oder Falte (allgemein üblich).`,
@@ -141,7 +149,7 @@ export const fitWords: Said<typeof english.fitWords> = {
   shorterHint: (shownIn) =>
     shownIn === 'in' ? 'Ein bis zwei Zoll sind allgemein üblich.' : 'Drei bis fünf Zentimeter sind allgemein üblich.',
   removeOuter: 'Nichts wird darüber getragen',
-  outerRemoved: 'Das Kleidungsstück darüber ist entfernt. Rückgängig holt es zurück.',
+  outerRemoved: 'Das Kleidungsstück darüber ist entfernt. „Rückgängig“ holt es zurück.',
   noHem: 'Noch ist keine Kante als Saum benannt, also lassen sich die Längen nicht vergleichen.',
   whichRing: 'Welche Teile betrachtet werden',
   ringNamed: 'Diese Teile heißen zusammen',
@@ -150,7 +158,7 @@ export const fitWords: Said<typeof english.fitWords> = {
   ringAddedLabel: 'weitere Teile um den Körper',
   ringRenamedLabel: 'Name dessen, was herumgeht',
   ringRemovedLabel: 'Teile um den Körper entfernt',
-  ringRemoved: (name) => `„${name}“ wird nicht mehr betrachtet; die Teile bleiben. Rückgängig holt es zurück.`,
+  ringRemoved: (name) => `„${name}“ wird nicht mehr betrachtet; die Teile bleiben. „Rückgängig“ holt es zurück.`,
   removeRing: 'Entfernen',
   moreRings:
     'Daneben können andere Teile um den Körper gehen, etwa ein Oberteil über seinem Rock. Jede Gruppe liegt auf einer Seite der Taille.',
@@ -161,7 +169,7 @@ export const fitWords: Said<typeof english.fitWords> = {
     'Vordere Taillenlänge und Brusttiefe sagen, wo die Brust liegt. Miss sie, oder füge die Höhe von Hand hinzu.',
   otherWays: 'Andere Wege, sie zu biegen',
   otherWaysOf: (piece) => `Andere Wege, sie zu biegen: ${piece}`,
-  pieces: 'Die Teile messen rundherum',
+  pieces: 'Die Teile messen ringsum',
   body: 'Körper',
   ease: 'Gewünschte Mehrweite',
   over: (by) => `${by} zu viel`,
@@ -180,14 +188,14 @@ export const fitWords: Said<typeof english.fitWords> = {
   taken: (piece) => `Die Taille von ${piece} ist jetzt gebogen.`,
   takeLabel: 'gebogene Taille',
   noCurve: {
-    'no-hip-point': 'es reicht nicht bis zur Hüfte, also lässt sich die Kurve nicht errechnen.',
-    'no-waist-edge': 'keine seiner Kanten ist als Taille benannt.',
+    'no-hip-point': 'Es reicht nicht bis zur Hüfte, also lässt sich die Kurve nicht errechnen.',
+    'no-waist-edge': 'Keine seiner Kanten ist als Taille benannt.',
     'not-positive': 'Taille und Hüfttiefe müssen größer als null sein.',
-    crosses: 'die Kurve würde eine andere Kante des Teils kreuzen. Sieh nach den Maßen und der Form seiner Seiten.',
+    crosses: 'Die Kurve würde eine andere Kante des Teils kreuzen. Sieh nach den Maßen und der Form seiner Seiten.',
     'measure-missing': 'Taille, Hüfte und Hüfttiefe sind nötig, um die Kurve zu errechnen.',
   },
   isCurved: 'Diese Taille ist schon die, die der Körper braucht.',
   findings: 'Worauf zu achten ist',
-  nothingCompared: 'Noch ist nichts verglichen: miss zuerst die Trägerin.',
+  nothingCompared: 'Noch ist nichts verglichen: Miss zuerst die Trägerin.',
   allWell: 'Die Teile gehen um den Körper, wie du es willst.',
 };

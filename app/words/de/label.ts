@@ -6,7 +6,7 @@ import { cutWords, dateWords, versionWords } from './paper-sheet';
 
 export const labelCardWords: Said<typeof english.labelCardWords> = {
   title: 'Für den Umschlag',
-  help: 'Ein Etikett mit dem Bild aus dem Regal, der Quelle, der Fassung, den Maßen, und jedem Teil mit der Zahl, wie oft es zugeschnitten wird. Schneide es aus, falte es, und hänge es über den Umschlag.',
+  help: 'Ein Etikett mit dem Bild aus dem Regal, der Quelle, der Fassung, den Maßen und jedem Teil mit der Zahl, wie oft es zugeschnitten wird. Schneide es aus, falte es und hänge es über den Umschlag.',
   picture: 'Bild',
   photo: 'das Foto aus dem Regal',
   pieces: 'die Teile',
@@ -15,7 +15,7 @@ export const labelCardWords: Said<typeof english.labelCardWords> = {
   made: (pages) => `Das Etikett ist fertig, auf ${pages === 1 ? '1 Blatt' : `${pages} Blättern`}.`,
   noPhoto: 'Das Foto lässt sich hier nicht öffnen; an seiner Stelle sind die Teile gezeichnet.',
   failed: 'Das Etikett konnte nicht gemacht werden. Versuche es noch einmal.',
-  file: 'Etikett',
+  file: 'etikett',
 };
 
 /** The measures an envelope is looked for by, the first that were taken, as they are called there. */
@@ -55,11 +55,11 @@ export const labelWords: typeof english.labelWords = ({ shownIn }) => {
     needs: ({ cloth = '', notions = '' }) =>
       [cloth && `Stoff: ${cloth}`, notions && `Zutaten: ${notions}`].filter((line) => line !== ''),
     inside: (pieces, cut) =>
-      `${pieces === 1 ? '1 Schnittteil' : `${pieces} Schnittteile`}, ${cut === 1 ? '1 Stoffteil' : `${cut} Stoffteile`} zuzuschneiden`,
+      `${pieces === 1 ? '1 Schnittteil' : `${pieces} Schnittteile`}, ${cut === 1 ? '1 Stoffteil' : `${cut} Stoffteile`}`,
     piecesTitle: 'Teile in diesem Umschlag',
     goesOn: (garment) => `${garment}: weitere Teile`,
     cut: cutWords,
     howToFold:
-      'An der Linie ausschneiden, an den Strichen nach hinten falten, und über die obere Kante des Umschlags hängen: die Liste liest man dann von hinten.',
+      'An der Linie ausschneiden, an den Strichen nach hinten falten und über die obere Kante des Umschlags hängen: Die Liste liest man dann von hinten.',
   };
 };

@@ -65,7 +65,7 @@ function saidOf(garment: Garment, saying: PinnedSaying): string {
         return `${isSame ? 'um' : way} ${length(Math.abs(by))} ${place(where)}`;
       });
       const fades = saying.fades.filter((where) => where !== undefined).map(place);
-      const fading = fades.length > 0 ? `, auf nichts auslaufend ${fades.join(' und ')}` : '';
+      const fading = fades.length > 0 ? `, auf null auslaufend ${fades.join(' und ')}` : '';
       const given = shareSaid(garment, saying);
       return `${seamSaid(garment, saying)}: ${pins.join(', ') || 'noch nichts'}${pins.length > 0 ? fading : ''}${given}`;
     }
@@ -88,7 +88,7 @@ function shareSaid(garment: Garment, saying: EdgeSaying): string {
   const own = edgeSaid(garment, saying.edge);
   if (saying.share === 1) return `, alles davon an ${own}`;
   if (saying.share === 0) return `, alles davon an ${edgeSaid(garment, partner)}`;
-  return `, ${Math.round(saying.share * 100)} von hundert davon an ${own}`;
+  return `, ${Math.round(saying.share * 100)} % davon an ${own}`;
 }
 
 /** The edge an edge is sewn to; none where it is sewn to its own mirror image or to nothing. */
@@ -125,20 +125,20 @@ const refused: Readonly<Record<Exclude<NotCarried['why'], 'sides-together' | 'ed
   'not-noted': 'Sie ist schon übertragen oder abgelehnt.',
   'no-piece': 'Für diese Seite des Körpers gibt es kein Schnittteil mehr.',
   'edge-gone':
-    'die Kante, an der gesteckt wurde, ist nicht mehr im Entwurf. Stecke neu an einem Probeteil des jetzigen Entwurfs, oder lehne die Änderung ab.',
+    'Die Kante, an der gesteckt wurde, ist nicht mehr im Entwurf. Stecke neu an einem Probeteil des jetzigen Entwurfs, oder lehne die Änderung ab.',
   'corner-gone':
-    'die Ecke gibt es nicht mehr. Stecke neu an einem Probeteil des jetzigen Entwurfs, oder lehne die Änderung ab.',
-  'on-a-fold': 'sie liegt am Bruch, der gerade bleiben muss. Zeichne zuerst die Seiten getrennt, im Raum Umformen.',
-  'fades-inside': 'sie soll auf nichts auslaufen, wo noch gesteckt ist. Ändere, wo sie ausläuft.',
-  'no-seam': 'ihre Naht hat eine Kante, die es nicht mehr gibt. Paare sie im Raum Nähte neu.',
-  'no-pins': 'keine Nadel sagt, wie viel.',
+    'Die Ecke gibt es nicht mehr. Stecke neu an einem Probeteil des jetzigen Entwurfs, oder lehne die Änderung ab.',
+  'on-a-fold': 'Sie liegt am Bruch, der gerade bleiben muss. Zeichne zuerst die Seiten getrennt, im Raum Umformen.',
+  'fades-inside': 'Sie soll auf null auslaufen, wo noch gesteckt ist. Ändere, wo sie ausläuft.',
+  'no-seam': 'Ihre Naht hat eine Kante, die es nicht mehr gibt. Paare sie im Raum Nähte neu.',
+  'no-pins': 'Keine Nadel sagt, wie viel.',
   'along-the-neighbour':
-    'die Ecke kann sich nicht bewegen, weil die Kante daneben fast in gleicher Richtung weiterläuft. Stecke etwas vor dem Ende.',
-  crosses: 'mit so viel würde der Umriss sich selbst kreuzen.',
+    'Die Ecke kann sich nicht bewegen, weil die Kante daneben fast in gleicher Richtung weiterläuft. Stecke etwas vor dem Ende.',
+  crosses: 'Mit so viel würde der Umriss sich selbst kreuzen.',
   'no-piece-met': 'Kein Teil reicht von einer Taille bis zu dieser Linie. Benenne die Taillenkante im Raum Entwurf.',
-  'no-line': 'die Linie geht nicht hindurch.',
+  'no-line': 'Die Linie geht nicht hindurch.',
   'in-the-way':
-    'eine Ecke oder ein Punkt liegt in dem, was weggefaltet würde. Nimm eine andere Tiefe, oder kürze am Saum.',
+    'Eine Ecke oder ein Punkt liegt in dem, was weggefaltet würde. Nimm eine andere Tiefe, oder kürze am Saum.',
   'no-hem': 'Keine Kante ist als Saum benannt. Benenne sie im Raum Entwurf.',
 };
 
@@ -164,13 +164,13 @@ export const mockupWords: Said<typeof english.mockupWords> = {
   noPieces: 'Was bei der Anprobe gesteckt wird, wird hier notiert. Zeichne zuerst im Raum Entwurf ein Teil nach.',
   toDraft: 'Zum Raum Entwurf',
   mockups: 'Probeteile',
-  none: 'Schneide den Entwurf aus billigem Stoff zu, probiere ihn an und notiere hier, was du gesteckt hast. Nichts Notiertes geht vergessen: Bevor Blätter gemacht werden, wird danach gefragt.',
+  none: 'Schneide den Entwurf aus billigem Stoff zu, probiere ihn an und notiere hier, was du gesteckt hast. Nichts Notiertes gerät in Vergessenheit: Bevor Blätter gemacht werden, wird danach gefragt.',
   cut: 'Probeteil zuschneiden',
   cutHelp:
     'Der Entwurf, wie er jetzt ist, wird als nummerierte Fassung aufbewahrt, damit Gestecktes immer von ihm zu unterscheiden ist.',
-  cutting: 'Die Fassung wird gesichert…',
+  cutting: 'Die Fassung wird aufbewahrt …',
   cutFailed:
-    'Die Fassung ließ sich auf diesem Gerät nicht sichern, deshalb wurde kein Probeteil begonnen. Schaffe Platz und versuche es noch einmal.',
+    'Die Fassung ließ sich auf diesem Gerät nicht aufbewahren, deshalb wurde kein Probeteil begonnen. Schaffe Platz und versuche es noch einmal.',
   cutDone: (name, version) => `${name} ist nach Fassung ${version} zugeschnitten.`,
   newName: (number) => `Probeteil ${number}`,
   versionName: (mockup) => `Zugeschnitten für ${mockup}`,
@@ -185,7 +185,7 @@ export const mockupWords: Said<typeof english.mockupWords> = {
   versionGone:
     'Die Fassung, nach der es zugeschnitten wurde, ist nicht auf diesem Gerät; der Tisch zeigt deshalb den Entwurf, wie er jetzt ist.',
   remove: 'Dieses Probeteil entfernen',
-  removeAsk: 'Mit allem entfernen, was dazu notiert ist? „Rückgängig“ bringt es zurück.',
+  removeAsk: 'Mit allem entfernen, was dazu notiert ist? „Rückgängig“ holt es zurück.',
   removeYes: 'Entfernen',
   keep: 'Behalten',
   details: 'Name, Notiz, Fassung',
@@ -229,7 +229,7 @@ export const mockupWords: Said<typeof english.mockupWords> = {
   ways: { in: 'eingenommen', out: 'ausgelassen' },
   by: 'Wie viel, an der Naht insgesamt',
   place: { waist: 'Unter der Taille', other: (role: EdgeRole) => `Entfernung ${from[role]}` },
-  fades: 'Wo sie auf nichts ausläuft',
+  fades: 'Wo sie auf null ausläuft',
   fadeEnd: (role: EdgeRole) => `Leer: ${at[role]}.`,
   fadeBefore: 'Vor den Nadeln, bei',
   fadeAfter: 'Nach den Nadeln, bei',
@@ -238,7 +238,7 @@ export const mockupWords: Said<typeof english.mockupWords> = {
     half: 'beiden Kanten gleich',
     own: (name) => `nur ${name}`,
     partner: (name) => `nur ${name}`,
-    other: (share) => `${Math.round(share * 100)} von hundert von dieser Kante`,
+    other: (share) => `${Math.round(share * 100)} % von dieser Kante`,
   },
   side: 'Für welche Seite des Körpers',
   sides: { both: 'beide', left: 'ihre linke', right: 'ihre rechte' },
@@ -258,9 +258,9 @@ export const mockupWords: Said<typeof english.mockupWords> = {
   pieces: 'Welche Teile',
   point: 'Welche Ecke',
   corner: (piece, number) => `${piece}: Ecke ${number}`,
-  across: 'Quer',
+  across: 'Seitwärts',
   acrossWays: { right: 'nach rechts', left: 'nach links' },
-  acrossBy: 'Quer um',
+  acrossBy: 'Seitwärts um',
   downWay: 'Auf oder ab',
   downWays: { down: 'nach unten', up: 'nach oben' },
   downBy: 'Auf oder ab um',
@@ -282,7 +282,7 @@ export const mockupWords: Said<typeof english.mockupWords> = {
   },
   carrying: (count) => (count === 1 ? 'Übertragen' : `${count} Änderungen übertragen`),
   carryingHelp: 'Gestrichelt, wie es ist; blau, wie es würde.',
-  loading: 'Die Fassung, auf der gesteckt wurde, wird geöffnet…',
+  loading: 'Die Fassung, auf der gesteckt wurde, wird geöffnet …',
   toCome: (count) =>
     count === 1
       ? '1 weitere kommt nach dieser, ob du sie nimmst oder lässt.'

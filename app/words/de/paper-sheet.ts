@@ -20,20 +20,20 @@ export const paperSheetWords: typeof english.paperSheetWords = (shownIn, step) =
     pageOf: (page, of) => `Blatt ${page} von ${of}`,
     rowColumn: (row, column) => `Reihe ${row}, Spalte ${column}`,
     garmentLine: (garment, date, version) => `${garment}, ${versionWords(version)}, ${date}`,
-    fullSize: 'Originalgröße: mit 100 % drucken',
+    fullSize: '1 : 1, mit 100 % drucken',
     corrected: ({ across, down }) =>
-      `berichtigt für einen Drucker, der ${percent(across)} quer und ${percent(down)} abwärts druckt`,
+      `berichtigt für einen Drucker, der ${percent(across)} in der Breite und ${percent(down)} in der Höhe druckt`,
     testSquare: '4 in = 10,16 cm, in beiden Richtungen',
-    thisWayUp: 'diese Seite oben',
+    thisWayUp: 'hier oben',
     inch: 'in',
     centimetre: 'cm',
     cutAndLayOver: (label) => `hier abschneiden und über ${label} legen`,
     goesUnder: (label) => `kommt bis hierher unter ${label}`,
     cutAndSetTo: (label) => `hier abschneiden und auf Stoß an ${label} setzen`,
     inAll: (piece, across, down, grain) =>
-      `${piece === undefined ? 'alles zusammengeklebt' : piece}: ${across} quer, ${down} abwärts${grain === undefined ? '' : `, Fadenlauf ${grain}`}`,
+      `${piece === undefined ? 'alles zusammengeklebt' : piece}: ${across} breit, ${down} hoch${grain === undefined ? '' : `, Fadenlauf ${grain}`}`,
     layers: {
-      cut: 'Schnittkante',
+      cut: 'Schnittlinie',
       stitch: 'Nahtlinie',
       marks: 'Zeichen und Text',
       squares: 'Feine Quadrate',
@@ -60,7 +60,9 @@ export const versionWords: typeof english.versionWords = (version) => {
   if (version.kind === 'kept') {
     return `Fassung ${version.number}${version.name === '' ? '' : `, ${version.name}`} (${mark})`;
   }
-  return version.since === undefined ? `Stand ${mark}` : `Stand ${mark}, geändert seit Fassung ${version.since}`;
+  return version.since === undefined
+    ? `Kennzeichen ${mark}`
+    : `Kennzeichen ${mark}, geändert seit Fassung ${version.since}`;
 };
 
 const papers: Readonly<Record<string, string>> = {
@@ -77,14 +79,14 @@ const checkWords = (shownIn: ShownIn): CheckSheetWords => ({
   title: 'Druckt dein Drucker richtig?',
   how: [
     'Drucke dieses Blatt allein mit 100 % oder „Tatsächliche Größe“, ohne Anpassen, Verkleinern und randloses Drucken, auf dem Papier, auf das der Schnitt gedruckt wird.',
-    `Lege ein Lineal oder Maßband an jedes der beiden Maße, von Endstrich zu Endstrich, und trage im Raum Papier ein, was du abliest. Einen Unterschied von ${roundLength(shownIn, 1 / 32, 0.1)} liest niemand ab.`,
+    `Lege ein Lineal oder Maßband an jede der beiden Maßlinien, von Endstrich zu Endstrich, und trage im Raum Papier ein, was du abliest. Einen Unterschied von ${roundLength(shownIn, 1 / 32, 0.1)} liest niemand ab.`,
   ],
-  rule: (length, way) => `dieses Maß ist ${length} ${way === 'down' ? 'hoch' : 'breit'}`,
-  marginTitle: 'Was dein Drucker abschneidet',
+  rule: (length, way) => `diese Maßlinie ist ${length} ${way === 'down' ? 'hoch' : 'breit'}`,
+  marginTitle: 'Was dein Drucker verliert',
   marginHow: [
-    'An jeder Kante stehen kurze Linien. Suche an jeder die erste, die ganz gedruckt ist, und lies die Zahl daneben. Die größte der vier ist, was dein Drucker abschneidet; oder schreibe alle vier auf.',
+    'An jeder Kante stehen kurze Linien. Suche an jeder die erste, die ganz gedruckt ist, und lies die Zahl daneben. Die größte der vier ist, was dein Drucker verliert; oder schreibe alle vier auf.',
   ],
-  fitsTitle: 'Wenn das längere Maß so lang ist',
+  fitsTitle: 'Wenn die längere Maßlinie so lang ist',
   fit: (cause, share, length) => `${length} (${percent(share)}): ${fittedWords(cause)}`,
 });
 
@@ -130,7 +132,7 @@ const firstWords = (shownIn: ShownIn): FirstPageWords => ({
   scaleTitle: 'Miss zuerst dieses Quadrat',
   scaleLines: [
     'Drucke dieses Blatt allein, mit 100 % oder „Tatsächliche Größe“, ohne Anpassen, Verkleinern und randloses Drucken.',
-    'Lege ein Lineal an das Quadrat, quer und abwärts. Beide Male müssen es 4 in sein, das sind 10,16 cm. Dann drucke den Rest.',
+    'Lege ein Lineal an das Quadrat, in der Breite und in der Höhe. Beide Male müssen es 4 in sein, das sind 10,16 cm. Dann drucke den Rest.',
     `Bei etwa ${roundLength(shownIn, 3 + 7 / 8, 9.9)} wurden Letter-Blätter an A4 angepasst. Bei etwa ${roundLength(shownIn, 3 + 3 / 4, 9.6)} wurden A4-Blätter an Letter angepasst. Wähle das Papier, das du hast, und drucke noch einmal.`,
     'Jedes Blatt hat sein eigenes Quadrat und seine Lineale, denn ein Drucker kann bei jedem rutschen.',
   ],
@@ -148,14 +150,14 @@ const firstWords = (shownIn: ShownIn): FirstPageWords => ({
   totalsTitle: 'Zusammengeklebt misst es',
   totals: {
     grain: (length) => `Fadenlauf ${length}`,
-    widest: (across, down) => `${across} quer und ${down} abwärts`,
+widest: (across, down) => `${across} breit und ${down} hoch`,
     diagonal: (from, to, length) => `Nahtecke ${from} bis ${to}: ${length}`,
   },
   cautionTitle: 'Vor dem Zuschneiden',
   cautions: [
     'Miss den zusammengeklebten Schnitt nach; die Zahlen stehen unter seinem Plan.',
-    'Ein Entwurf ist ein Plan: nähe ein Probeteil aus billigem Stoff und passe es an, ehe du den guten zuschneidest.',
-    'Bügeleisen brennen und Klingen schneiden. Schneide von der Hand weg, und zähle nach der Anprobe die Nadeln.',
+    'Ein Entwurf ist ein Plan: Nähe ein Probeteil aus billigem Stoff und passe es an, ehe du den guten zuschneidest.',
+    'Bügeleisen brennen und Klingen schneiden. Schneide von der Hand weg und zähle nach der Anprobe die Nadeln.',
   ],
 });
 
@@ -164,16 +166,16 @@ function squaresWords(shownIn: ShownIn, length: (mm: number) => string): Squares
     title: (piece) => `${piece}: Rasterblatt`,
     goesOn: (piece) => `${piece}: Rasterblatt, Fortsetzung`,
     how: (square) =>
-      `Ein Quadrat ist in Originalgröße ${square}. Zeichne auf großem Papier zwei lange Linien in genau rechtem Winkel; wo sie sich kreuzen, ist die Null. Miss jeden Punkt von der Null aus mit einem langen Lineal ab, erst quer auf der einen, dann abwärts, nie von Punkt zu Punkt. Verbinde die Ecken und ziehe die Kurven glatt durch ihre Punkte.`,
+      `Ein Quadrat ist in Originalgröße ${square}. Zeichne auf großem Papier zwei lange Linien in genau rechtem Winkel; wo sie sich kreuzen, ist die Null. Miss jeden Punkt von der Null aus mit einem langen Lineal ab, erst auf der einen nach rechts, dann nach unten, nie von Punkt zu Punkt. Verbinde die Ecken und ziehe die Kurven glatt durch ihre Punkte.`,
     howByLine: (square, { from, to, side }) =>
       `Ein Quadrat ist in Originalgröße ${square}. Zeichne auf großem Papier eine lange gerade Linie, die Grundlinie, und markiere ${from} darauf; sie läuft durch ${to}. Miss jeden Punkt auf der Linie ab ${from} und von dort im rechten Winkel hinaus, nach ${side === 'left' ? 'links' : 'rechts'}, wenn du von ${from} nach ${to} blickst. Eine Zahl mit − geht andersherum. Miss immer ab ${from}, nie von Punkt zu Punkt. Verbinde die Ecken und ziehe die Kurven glatt durch ihre Punkte.`,
     along: `entlang ${shownIn}`,
     out: `hinaus ${shownIn}`,
     zero: 'Null',
-    line: (drawn, content) => `${drawn === 'cut' ? 'Die Schnittkante' : 'Die Nahtlinie'}. ${content}.`,
+    line: (drawn, content) => `${drawn === 'cut' ? 'Die Schnittlinie' : 'Die Nahtlinie'}. ${content}.`,
     point: 'Punkt',
-    across: `quer ${shownIn}`,
-    down: `abwärts ${shownIn}`,
+    across: `rechts ${shownIn}`,
+    down: `unten ${shownIn}`,
     edges: 'Entlang der Kanten',
     proofs: 'Zum Prüfen',
     marks: 'Zeichen',
@@ -182,11 +184,11 @@ function squaresWords(shownIn: ShownIn, length: (mm: number) => string): Squares
     proof: ({ corner, frame }, byLine) =>
       byLine
         ? [
-            `Der rechte Winkel: markiere ${length(corner.down)} auf der Grundlinie und ${length(corner.across)} von ihrem Anfang hinaus. Von Marke zu Marke müssen es ${length(corner.apart)} sein (Seiten von 3, 4 und 5).`,
+            `Der rechte Winkel: Markiere ${length(corner.down)} auf der Grundlinie und ${length(corner.across)} von ihrem Anfang hinaus. Von Marke zu Marke müssen es ${length(corner.apart)} sein (Seiten von 3, 4 und 5).`,
           ]
         : [
-            `Der rechte Winkel: markiere ${length(corner.across)} auf der Linie quer und ${length(corner.down)} auf der Linie abwärts. Von Marke zu Marke müssen es ${length(corner.apart)} sein (Seiten von 3, 4 und 5).`,
-            `Das Ganze: ein Rechteck von ${length(frame.across)} mal ${length(frame.down)} umschließt alle Quadrate. Beide Diagonalen müssen ${length(frame.diagonal)} sein.`,
+            `Der rechte Winkel: Markiere ${length(corner.across)} auf der Linie nach rechts und ${length(corner.down)} auf der Linie nach unten. Von Marke zu Marke müssen es ${length(corner.apart)} sein (Seiten von 3, 4 und 5).`,
+            `Das Ganze: Ein Rechteck von ${length(frame.across)} mal ${length(frame.down)} umschließt alle Quadrate. Beide Diagonalen müssen ${length(frame.diagonal)} sein.`,
           ],
     mark: (mark, text) => {
       switch (mark) {

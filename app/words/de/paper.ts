@@ -23,7 +23,7 @@ export const paperWords: Said<typeof english.paperWords> = {
   failed:
     'Die Blätter konnten nicht gemacht werden. Versuche es noch einmal; geht es wieder nicht, drucke weniger Teile auf einmal.',
   version: (version) =>
-    `Auf jedem Blatt wird stehen: ${versionWords(version)}. Das Zeichen ändert sich, sobald ein Teil sich ändert, damit alte Blätter von neuen zu unterscheiden sind.`,
+    `Auf jedem Blatt wird stehen: ${versionWords(version)}. Das Kennzeichen ändert sich, sobald ein Teil sich ändert, damit alte Blätter von neuen zu unterscheiden sind.`,
   fileVersion: (version) =>
     version.kind === 'kept'
       ? `Fassung ${version.number} ${version.name.slice(0, 40)}`
@@ -41,7 +41,7 @@ export const paperWords: Said<typeof english.paperWords> = {
   allCurrent: 'Alle Blätter in Gebrauch sind so, wie der Entwurf jetzt ist.',
   makeStale: 'Nur die veralteten Blätter machen (PDF)',
   printingOf: ({ date, version, mark }) =>
-    `${dateWords(date)}: ${version === undefined ? `Stand ${mark}` : `Fassung ${version} (${mark})`}`,
+    `${dateWords(date)}: ${version === undefined ? `Kennzeichen ${mark}` : `Fassung ${version} (${mark})`}`,
   printedPages: (piece, names, mends) =>
     `${piece || unnamed}: ${mends ? 'nur ' : ''}${names.length === 1 ? 'Blatt' : 'Blätter'} ${names.join(', ')}`,
   printedSquares: (piece) => `${piece || unnamed}: Rasterblatt`,
@@ -50,7 +50,7 @@ export const paperWords: Said<typeof english.paperWords> = {
   nothing: {
     'no-piece': 'Setze bei mindestens einem Teil ein Häkchen.',
     'no-room':
-      'Diese Teile passen nicht auf dieses Papier: die Ränder lassen keinen Platz, oder ein Teil bräuchte mehr als tausend Blätter. Mach die Ränder kleiner, wähle größeres Papier, oder suche nach einem verirrten Punkt.',
+      'Diese Teile passen nicht auf dieses Papier: Die Ränder lassen keinen Platz, oder ein Teil bräuchte mehr als tausend Blätter. Mach die Ränder kleiner, wähle größeres Papier oder suche nach einem verirrten Punkt.',
   },
   paper: 'Papier',
   size: 'Größe',
@@ -104,8 +104,8 @@ export const paperWords: Said<typeof english.paperWords> = {
   pages: sheetCount,
   total: (pages, first) =>
     first === 1
-      ? `${sheetCount(pages)} mit dem ersten, das den Maßstab beweist.`
-      : `${sheetCount(pages)} mit den ersten ${first}, die den Maßstab beweisen und zeigen, welches wohin kommt.`,
+      ? `${sheetCount(pages)} mit dem ersten, an dem du den Maßstab prüfst.`
+      : `${sheetCount(pages)} mit den ersten ${first}, an denen du den Maßstab prüfst und siehst, welches wohin kommt.`,
   pagesOf: (pieceId, { placed, plan }) => {
     const first = placed[0]?.piece;
     return first === undefined || first.id === pieceId
@@ -118,8 +118,8 @@ export const paperWords: Said<typeof english.paperWords> = {
       const all = sheets.reduce((sum, { plan }) => sum + (plan.paper.rollLength ?? 0) * plan.pages.length, 0);
       return `Von der Rolle werden ${writeLength(all, { shownIn, step: 'eighth' })} gebraucht.`;
     }
-    const saved = pages < plain ? ` Einfache Reihen und Spalten bräuchten ${plain}.` : '';
-    return `${saved} ${pages === least ? 'Weniger geht nicht.' : `Weniger als ${least} geht nicht.`}`;
+    const saved = pages < plain ? `Einfache Reihen und Spalten bräuchten ${plain}. ` : '';
+    return `${saved}${pages === least ? 'Weniger geht nicht.' : `Weniger als ${least} geht nicht.`}`;
   },
   laying: 'Die wenigsten Blätter werden gesucht …',
   layingFailed:
@@ -133,26 +133,26 @@ export const paperWords: Said<typeof english.paperWords> = {
   makeAgain: (name) => `Blatt ${name} noch einmal machen (PDF)`,
   proof: 'Maßstab prüfen',
   proofHelp:
-    'Drucke das Prüfblatt einmal für deinen Drucker und dein Papier, miss die beiden Maße und schreibe auf, was du abliest. Das Prüfquadrat auf jedem Blatt zeigt, ob dieses Blatt stimmt.',
+    'Drucke das Prüfblatt einmal für deinen Drucker und dein Papier, miss die beiden Maßlinien und schreibe auf, was du abliest. Das Prüfquadrat auf jedem Blatt zeigt, ob dieses Blatt stimmt.',
   makeCheck: 'Prüfblatt machen (PDF)',
-  checkFile: 'Prüfblatt',
+  checkFile: 'prüfblatt',
   measured: 'Was gemessen wurde',
   measuredRules: 'Das Prüfblatt',
   measuredSquare: 'Das Prüfquadrat',
-  ruleAcross: (length, shownIn) => `Die ${writeLength(length, { shownIn })} quer messen`,
-  ruleDown: (length, shownIn) => `Die ${writeLength(length, { shownIn })} abwärts messen`,
-  across: 'Das Quadrat misst quer',
-  down: 'Das Quadrat misst abwärts',
+  ruleAcross: (length, shownIn) => `Die ${writeLength(length, { shownIn })} breite Maßlinie misst`,
+  ruleDown: (length, shownIn) => `Die ${writeLength(length, { shownIn })} hohe Maßlinie misst`,
+  across: 'Das Quadrat misst in der Breite',
+  down: 'Das Quadrat misst in der Höhe',
   proofLabel: 'Maßstab geprüft',
-  proved: (date) => `Geprüft am ${date}: dein Drucker druckt richtig.`,
+  proved: (date) => `Geprüft am ${date}: Dein Drucker druckt richtig.`,
   notThePrinter:
-    'So weit daneben liegt kein Drucker: die Anzeige oder das Druckfenster hat die Blätter an das Papier angepasst. Drucke noch einmal mit 100 % oder „Tatsächliche Größe“, auf dem hier gewählten Papier, und miss erneut.',
+    'So weit daneben liegt kein Drucker: Die Anzeige oder das Druckfenster hat die Blätter an das Papier angepasst. Drucke noch einmal mit 100 % oder „Tatsächliche Größe“, auf dem hier gewählten Papier, und miss erneut.',
   printerOff: ({ across, down }) =>
-    `Dein Drucker druckt ${percent(across)} quer und ${percent(down)} abwärts. Die Blätter können um ebenso viel andersherum gezeichnet werden, damit sie auf ihm stimmen.`,
+    `Dein Drucker druckt ${percent(across)} in der Breite und ${percent(down)} in der Höhe. Die Blätter können um ebenso viel andersherum gezeichnet werden, damit sie auf ihm stimmen.`,
   correct: 'Blätter für diesen Drucker berichtigen',
   correctLabel: 'Berichtigung für den Drucker',
   corrected: ({ across, down }) =>
-    `Die Blätter sind für einen Drucker berichtigt, der ${percent(across)} quer und ${percent(down)} abwärts druckt. Jedes Blatt sagt es, und sein Quadrat stimmt nur auf diesem Drucker.`,
+    `Die Blätter sind für einen Drucker berichtigt, der ${percent(across)} in der Breite und ${percent(down)} in der Höhe druckt. Jedes Blatt sagt es, und sein Quadrat stimmt nur auf diesem Drucker.`,
   otherPrinter: 'Anderer Drucker: neu beginnen',
   otherPrinterLabel: 'anderer Drucker',
   noPiecesTitle: 'Noch nichts zu drucken',
@@ -162,7 +162,9 @@ export const paperWords: Said<typeof english.paperWords> = {
   preview: (piece, pages) => `${piece} auf ${pages === 1 ? '1 Blatt' : `${pages} Blättern`}`,
   unnamed,
   openCount: (count) =>
-    count === 1 ? '1 Sache ist vor dem Zuschneiden zu klären.' : `${count} Sachen sind vor dem Zuschneiden zu klären.`,
+    count === 1
+      ? '1 Hinweis ist vor dem Zuschneiden zu klären.'
+      : `${count} Hinweise sind vor dem Zuschneiden zu klären.`,
   toCheck: 'Zur Liste',
 };
 

@@ -18,11 +18,11 @@ export const reshapeWords: Said<typeof english.reshapeWords> = {
   changes: {
     lengthen: {
       name: 'Verlängern oder kürzen',
-      help: 'Quer durch das Teil schneiden und aufrücken oder falten; oder am Saum. Jedes Teil um den Körper kann mitgehen.',
+      help: 'Quer durch das Teil schneiden und auseinanderrücken oder falten; oder am Saum. Jedes Teil um den Körper kann mitgehen.',
     },
     'take-in': {
       name: 'Einnehmen oder auslassen',
-      help: 'An einer Kante oder einem Stück davon, auf nichts auslaufend; wenn du willst, an beiden Kanten der Naht.',
+      help: 'An einer Kante oder einem Stück davon, auf null auslaufend; wenn du willst, an beiden Kanten der Naht.',
     },
     slash: {
       name: 'Einschneiden und aufdrehen',
@@ -129,7 +129,7 @@ export const reshapeWords: Said<typeof english.reshapeWords> = {
     refused: {
       'no-waist-edge': 'Diese Kante ist nicht die Taille.',
       'no-hip-point': 'Das Teil reicht nicht bis zur Hüfte hinunter.',
-      'not-positive': 'Die Länge muss mehr als nichts sein.',
+      'not-positive': 'Die Länge muss größer als null sein.',
       crosses: 'Der Umriss würde sich selbst kreuzen. Schreibe andere Zahlen.',
       'off-the-side': 'Die Seitennaht kommt nie auf diese Höhe. Nimm weniger Anstieg oder den Kegel.',
       'length-out-of-reach': 'Mit den Seiten, wie sie sind, ist diese Länge nicht zu erreichen.',
@@ -214,7 +214,7 @@ export const reshapeWords: Said<typeof english.reshapeWords> = {
     noRing:
       'Gib zuerst im Raum Passform an, welche Teile um den Körper gehen; der Bund wird aus ihren Taillen genommen.',
     refused: {
-      'not-positive': 'Tiefe und Teile müssen mehr als nichts sein.',
+      'not-positive': 'Tiefe und Teile müssen größer als null sein.',
       'too-deep': 'Ein so tiefer Bund würde auf sich selbst zurücklaufen. Nimm weniger.',
     },
   },
@@ -251,7 +251,7 @@ export const reshapeWords: Said<typeof english.reshapeWords> = {
     into: 'Die Kante wird angenäht an',
     more: 'Eingefügte Weite an der Kante',
     hinge: 'Am anderen Ende',
-    hinges: { none: 'wird die Weite auch eingefügt', far: 'läuft die Weite auf nichts aus' },
+    hinges: { none: 'wird die Weite auch eingefügt', far: 'läuft die Weite auf null aus' },
     pleats: 'Wie viele Falten',
     laid: 'Gelegt',
     lays: {
@@ -281,7 +281,7 @@ export const reshapeWords: Said<typeof english.reshapeWords> = {
       'too-wide': 'So viel lässt sich hier nicht einfügen.',
       crosses: 'Mit so viel würde der Umriss sich selbst kreuzen.',
       'not-met': 'Diese Weite ist hier nicht zu erreichen.',
-      'too-many': `Auf einmal gehen höchstens ${MOST_HINGED} Falten, die auf nichts auslaufen, oder ${MOST_SLASHES} gleich tiefe. Nimm weniger.`,
+      'too-many': `Auf einmal gehen höchstens ${MOST_HINGED} Falten, die auf null auslaufen, oder ${MOST_SLASHES} gleich tiefe. Nimm weniger.`,
     },
   },
   newDart: {
@@ -393,16 +393,16 @@ export const reshapeWords: Said<typeof english.reshapeWords> = {
   takeIn: {
     way: 'In welche Richtung',
     ways: { in: 'einnehmen', out: 'auslassen' },
-    from: 'davor auf nichts, bei',
-    to: 'danach auf nichts, bei',
-    fadeHint: 'Es läuft an beiden Enden der Kante auf nichts aus, oder früher, wo du es angibst:',
+    from: 'davor auf null, bei',
+    to: 'danach auf null, bei',
+    fadeHint: 'Es läuft an beiden Enden der Kante auf null aus, oder früher, wo du es angibst:',
     pin: (number) => `Nadel ${number}: an der Kante entlang`,
     by: 'wie viel dort',
     add: 'Nadel hinzufügen',
     drop: 'Die letzte Nadel wegnehmen',
     of: 'Genommen von',
     ofs: { edge: 'nur dieser Kante', seam: 'beiden Kanten ihrer Naht' },
-    share: 'Davon gibt diese Kante, von hundert',
+    share: 'Davon gibt diese Kante, in %',
     noSeam: 'Die Naht gibt es nicht mehr.',
     edgeIs: (length, start) => `Die Kante ist ${length} lang, gezählt ab ${start}.`,
     label: (way, edge) => (way === 'in' ? `${edge} einnehmen` : `${edge} auslassen`),

@@ -6,10 +6,10 @@ import { dateWords } from './paper-sheet';
 const corners = ['Ecke oben links', 'Ecke oben rechts', 'Ecke unten rechts', 'Ecke unten links'];
 
 export const screenPaperWords: Said<typeof english.screenPaperWords> = {
-  card: 'Auf Bildschirm oder im Lichtstrahl',
-  help: 'Ein Teil in Originalgröße ohne Papier: zum Nachzeichnen von einem flach liegenden Bildschirm, oder im Lichtstrahl auf dem Zuschneidetisch. Zuerst wird es mit dem Lineal gemessen.',
-  onScreen: 'In Originalgröße auf diesem Bildschirm',
-  byBeam: 'Mit Lichtstrahl auf den Tisch geworfen',
+  card: 'Auf Bildschirm oder mit Beamer',
+  help: 'Ein Teil in Originalgröße ohne Papier: zum Nachzeichnen von einem flach liegenden Bildschirm oder mit dem Beamer auf dem Zuschneidetisch. Zuerst wird es mit dem Lineal gemessen.',
+  onScreen: 'Auf diesem Bildschirm',
+  byBeam: 'Mit Beamer auf dem Tisch',
   label: 'Originalgröße',
   unnamed: 'Teil ohne Namen',
   drawing: (piece) => `${piece || 'Das Teil'} in Originalgröße. Die Pfeiltasten rücken es um ganze Quadrate weiter.`,
@@ -18,13 +18,13 @@ export const screenPaperWords: Said<typeof english.screenPaperWords> = {
   barsTitle: 'Wie lang sind die beiden Balken?',
   barsHelp:
     'Lege ein Lineal auf den Bildschirm und miss jeden weißen Balken von Strich zu Strich, auf 1/32 in oder einen halben Millimeter genau. Ihre Längen sagen, wie groß dieser Bildschirm ist.',
-  barAcross: 'Der Balken quer misst',
-  barDown: 'Der Balken abwärts misst',
+  barAcross: 'Der liegende Balken misst',
+  barDown: 'Der stehende Balken misst',
   cornersTitle: 'Bring die vier Ecken auf ein Rechteck',
   cornersHelp:
-    'Lege ein genaues Rechteck auf den Tisch, so groß das Licht es erlaubt: eine Schneidematte, oder Klebeband, dessen zwei Diagonalen gleich lang sind. Ziehe jeden Ring, bis seine Ecke des weißen Rahmens auf ihrer Ecke liegt, oder gehe mit den Pfeiltasten hin (mit Umschalt zehnfach). Dann sage, wie lang seine Seiten sind.',
+    'Lege ein genaues Rechteck auf den Tisch, so groß das Licht es erlaubt: eine Schneidematte oder ein Rechteck aus Klebeband, dessen zwei Diagonalen gleich lang sind. Ziehe jeden Ring, bis seine Ecke des weißen Rahmens auf ihrer Ecke liegt, oder gehe mit den Pfeiltasten hin (mit Umschalt zehnfach). Dann sage, wie lang seine Seiten sind.',
   corner: corners,
-  cornerSaid: (index, x, y) => `${corners[index]}, ${Math.round(x)} quer, ${Math.round(y)} abwärts`,
+  cornerSaid: (index, x, y) => `${corners[index]}, ${Math.round(x)} nach rechts, ${Math.round(y)} nach unten`,
   sideAcross: 'Seine obere Seite misst',
   sideDown: 'Seine linke Seite misst',
   noMap: {
@@ -34,12 +34,11 @@ export const screenPaperWords: Said<typeof english.screenPaperWords> = {
   },
   changed:
     'Bildschirm, Vergrößerung oder Fenster sind nicht mehr, wie sie gemessen wurden. Miss hier neu, oder stelle es wieder so ein wie vorher.',
-  pinched:
-    'Die Seite ist mit zwei Fingern vergrößert: nichts stimmt so im Maß. Bring sie auf ihre eigene Größe zurück.',
+  pinched: 'Die Seite ist mit zwei Fingern vergrößert: So stimmt kein Maß. Bring sie auf ihre eigene Größe zurück.',
   buttons: 'Was gezeigt wird',
   caution: 'Miss das Quadrat vor dem Zuschneiden.',
   inSight: (across, down) =>
-    `Zu sehen: ${across[0]} bis ${across[1]} quer, ${down[0]} bis ${down[1]} abwärts. Bewege das Papier um so viele Quadrate, wie du weitergehst.`,
+    `Zu sehen: ${across[0]} bis ${across[1]} nach rechts, ${down[0]} bis ${down[1]} nach unten. Bewege das Papier um so viele Quadrate, wie du weitergehst.`,
   step: {
     left: 'Weiter nach links',
     right: 'Weiter nach rechts',
@@ -48,7 +47,7 @@ export const screenPaperWords: Said<typeof english.screenPaperWords> = {
   },
   turn: 'Viertel drehen',
   home: 'Zurück zum ersten Stück',
-  check: 'Das Quadrat misst …',
+  check: 'Quadrat misst …',
   more: 'Linien, Farben, neu messen',
   lock: 'Sperren',
   locked: 'Gesperrt. Drücken zum Entsperren',
@@ -66,17 +65,17 @@ export const screenPaperWords: Said<typeof english.screenPaperWords> = {
   pixel: (across, down) =>
     `Ein Bildpunkt ist ${writeNumber(across, 2)} mm breit und ${writeNumber(down, 2)} mm hoch; genauer kann nichts sein.`,
   unlike: (share) =>
-    `Quer und abwärts weichen um ${writeNumber(share * 100, 0)} % voneinander ab; das tun Bildschirme nicht. Miss das Quadrat in beiden Richtungen.`,
+    `Breite und Höhe weichen um ${writeNumber(share * 100, 0)} % voneinander ab; das tun Bildschirme nicht. Miss das Quadrat in beiden Richtungen.`,
   awake: {
     asking: '',
     kept: 'Der Bildschirm bleibt wach.',
-    refused: 'Der Browser hält den Bildschirm nicht wach: stelle eine längere Ruhezeit ein.',
-    cannot: 'Dieser Browser kann den Bildschirm nicht wach halten: stelle eine längere Ruhezeit ein.',
+    refused: 'Der Browser hält den Bildschirm nicht wach: Stelle eine längere Ruhezeit ein.',
+    cannot: 'Dieser Browser kann den Bildschirm nicht wach halten: Stelle eine längere Ruhezeit ein.',
   },
   squareTitle: (side) => `Das Quadrat soll ${side} sein`,
-  squareHelp: 'Miss das Quadrat in der Ecke mit dem Lineal. Was abweicht, wird berichtigt, quer und abwärts für sich.',
-  squareAcross: 'Es misst quer',
-  squareDown: 'Es misst abwärts',
+  squareHelp: 'Miss das Quadrat in der Ecke mit dem Lineal. Was abweicht, wird berichtigt, Breite und Höhe für sich.',
+  squareAcross: 'Seine Breite misst',
+  squareDown: 'Seine Höhe misst',
   mend: 'So berichtigen',
   leave: 'So lassen',
 };

@@ -128,10 +128,10 @@ export const seamsWords: Said<typeof english.seamsWords> = {
     return said ? ` (${said})` : '';
   },
   from: 'Nimm die Knipse von',
-  whichEnd: 'An',
+  whichEnd: 'Welches Ende',
   ends: {
-    'at-start': (by) => `ihrem Anfang${by}`,
-    'at-end': (by) => `ihrem Ende${by}`,
+    'at-start': (by) => `Anfang${by}`,
+    'at-end': (by) => `Ende${by}`,
   },
   how: 'Wie',
   hows: { square: 'beide rechtwinklig zur Naht', blend: 'glatt weiterlaufend' },

@@ -36,7 +36,7 @@ export const shellWords: Said<typeof english.shellWords> = {
   unitsChanged: 'Zoll oder Zentimeter',
   saving: {
     saved: 'Hier gesichert',
-    waiting: 'Wird gesichert…',
+    waiting: 'Wird gesichert …',
     failed: 'Nicht gesichert',
     looking: 'Nur zum Ansehen',
   },
@@ -69,7 +69,7 @@ export const shellWords: Said<typeof english.shellWords> = {
   reportYours: 'Was du gerade getan hast, wenn du magst',
   reportSave: 'Diesen Bericht sichern',
   tryAgain: 'Noch einmal versuchen',
-  loading: 'Einen Moment…',
+  loading: 'Einen Moment …',
   newer: 'Ein neueres Inchsquare liegt bereit. Deine Arbeit ist gesichert; die Seite lädt neu.',
   newerTake: 'Jetzt wechseln',
   newerLater: 'Später',

@@ -1,12 +1,12 @@
 import type * as english from '../en/squares';
 import type { Said } from '../said';
 
-const named = (piece: string) => piece || 'Schnittteil ohne Namen';
+const named = (piece: string) => piece || 'Teil ohne Namen';
 
 export const squaresWords: Said<typeof english.squaresWords> = {
   title: 'Auf Packpapier',
-  label: 'Quadratblatt',
-  help: 'Wie die Quadratblätter gezeichnet und angesagt werden. Zeichne danach auf großem Papier mit langem Lineal und rechtem Winkel.',
+  label: 'Rasterblatt',
+  help: 'Wie die Rasterblätter gezeichnet und angesagt werden. Zeichne danach auf großem Papier mit langem Lineal und rechtem Winkel.',
   square: 'Ein Quadrat in Originalgröße',
   asFine: 'so fein, wie es lesbar ist',
   from: 'Punkte werden angesagt',

@@ -6,21 +6,22 @@ import { writeNumber } from '../written';
 const changes = (count: number) => (count === 1 ? '1 Änderung' : `${count} Änderungen`);
 
 export const storageWords: Said<typeof english.storageWords> = {
-  full: 'dieses Gerät hat keinen Platz mehr. Sichere das Kleidungsstück als Datei und schaffe dann Platz.',
+  full: 'Dieses Gerät hat keinen Platz mehr. Sichere das Kleidungsstück als Datei und schaffe dann Platz.',
   cannotWrite:
-    'der Browser wollte nicht schreiben. Ich versuche es weiter; sichere das Kleidungsstück zur Vorsicht als Datei.',
+    'Der Browser wollte nicht schreiben. Ich versuche es weiter; sichere das Kleidungsstück zur Vorsicht als Datei.',
   keepsNothing:
-    'dieser Browser lässt die Seite nichts aufbewahren, wie in manchen privaten Fenstern. Sichere das Kleidungsstück als Datei, bevor du schließt.',
+    'Dieser Browser lässt die Seite nichts aufbewahren, wie in manchen privaten Fenstern. Sichere das Kleidungsstück als Datei, bevor du schließt.',
   changedElsewhere:
-    'dieses Kleidungsstück wurde in einem anderen Fenster geändert, seit es in diesem geöffnet ist. Sichere es als Datei, um beides zu behalten.',
+    'Dieses Kleidungsstück wurde in einem anderen Fenster geändert, seit es in diesem geöffnet ist. Sichere es als Datei, um beides zu behalten.',
   newerElsewhere:
-    'in einem anderen Fenster wurde ein neueres Inchsquare geöffnet. Sichere das Kleidungsstück als Datei und lade dann diese Seite neu.',
+    'In einem anderen Fenster wurde ein neueres Inchsquare geöffnet. Sichere das Kleidungsstück als Datei und lade dann diese Seite neu.',
   blocked:
-    'ein älteres Inchsquare, in einem anderen Fenster dieses Browsers geöffnet, hält fest, was aufbewahrt ist. Schließe seine anderen Fenster, dann geht es von selbst weiter; sichere das Kleidungsstück bis dahin zur Vorsicht als Datei.',
+    'Ein älteres Inchsquare, in einem anderen Fenster dieses Browsers geöffnet, hält fest, was aufbewahrt ist. Schließe seine anderen Fenster, dann geht es von selbst weiter; sichere das Kleidungsstück bis dahin zur Vorsicht als Datei.',
   newerStore:
-    'ein neueres Inchsquare hat in diesem Browser Kleidungsstücke aufbewahrt, und in dessen Arbeit wird nichts hineingeschrieben. Lade die Seite neu, um dieses auf den neuesten Stand zu bringen; sichere das Kleidungsstück bis dahin als Datei.',
+    'Ein neueres Inchsquare hat in diesem Browser Kleidungsstücke aufbewahrt, und in das, was es gemacht hat, wird nichts hineingeschrieben. Lade die Seite neu, um dieses auf den neuesten Stand zu bringen; sichere das Kleidungsstück bis dahin als Datei.',
   openElsewhere:
-    'dieses Kleidungsstück ist in einem anderen Fenster geöffnet, und nur ein Fenster kann es zur selben Zeit ändern.',
+    'Dieses Kleidungsstück ist in einem anderen Fenster geöffnet, und nur ein Fenster kann es zur selben Zeit ändern.',
+  unnamedFile: 'kleidungsstück',
   bytes: (bytes) => {
     const megabytes = bytes / 1024 / 1024;
     if (megabytes < 1) return 'weniger als 1 MB';

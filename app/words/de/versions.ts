@@ -32,13 +32,13 @@ export const versionsWords: Said<typeof english.versionsWords> = {
   keep: 'Als Fassung aufbewahren',
   kept: (version) => `Aufbewahrt: ${numbered(version)}.`,
   notKept:
-    'Die Fassung konnte nicht aufbewahrt werden. Sichere das Kleidungsstück in eine Datei, und schaffe dann Platz auf diesem Gerät.',
+    'Die Fassung konnte nicht aufbewahrt werden. Sichere das Kleidungsstück als Datei und schaffe dann Platz auf diesem Gerät.',
   notRead:
     'Die Fassungen dieses Kleidungsstücks ließen sich nicht lesen. Lade die Seite neu und versuche es noch einmal.',
   damaged:
     'Was von dieser Fassung aufbewahrt ist, lässt sich nicht mehr lesen. Die anderen Fassungen berührt das nicht.',
   list: 'Fassungen',
-  none: 'Noch ist keine Fassung aufbewahrt. Bewahre eine vor jeder Anprobe auf, und vor dem Zuschneiden.',
+  none: 'Noch ist keine Fassung aufbewahrt. Bewahre eine vor jeder Anprobe und vor dem Zuschneiden auf.',
   numbered,
   date: dateWords,
   look: (version) => `${numbered(version)} ansehen`,
@@ -53,7 +53,7 @@ export const versionsWords: Said<typeof english.versionsWords> = {
   stop: 'Zurück zum Entwurf',
   bringBack: 'Zurückholen',
   bringBackHelp:
-    'Die Teile werden, wie sie waren. Was du jetzt hast, wird vorher als Fassung aufbewahrt, und Rückgängig nimmt es zurück.',
+    'Die Teile werden, wie sie waren. Was du jetzt hast, wird vorher als Fassung aufbewahrt, und „Rückgängig“ nimmt es zurück.',
   bringBackLabel: (number) => `Fassung ${number} zurückgeholt`,
   broughtBack: (number) => `Fassung ${number} liegt wieder auf dem Tisch.`,
   keptFirst: (number, back) =>
@@ -61,7 +61,7 @@ export const versionsWords: Said<typeof english.versionsWords> = {
   keptBefore: (number) => `bevor Fassung ${number} zurückgeholt wurde`,
   changedMeanwhile: 'Der Entwurf wurde inzwischen geändert. Nichts wurde zurückgeholt; versuche es noch einmal.',
   differs: 'Was jetzt anders ist',
-  same: 'Nichts: die Teile sind genau wie jetzt.',
+  same: 'Nichts: Die Teile sind genau wie jetzt.',
   pieceAdded: 'seither gezeichnet',
   pieceRemoved: 'seither weggenommen',
   pieceMoved: 'liegt nur woanders',

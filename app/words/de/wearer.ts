@@ -41,7 +41,7 @@ export const wearerWords: Said<typeof english.wearerWords> = {
     along: 'Weitere, am Körper entlang',
     bodice: 'Weitere, für ein Oberteil',
   },
-  filled: (count, of) => `${count} von ${of}`,
+  filled: (count, of) => `${count}\u00a0von\u00a0${of}`,
   depthOf,
   right: (measure) => `${measure}, rechts an ihr`,
   left: (measure) => `${measure}, links an ihr`,
@@ -76,7 +76,7 @@ export const wearerWords: Said<typeof english.wearerWords> = {
   date: 'Genommen am',
   wornOver: 'Unter dem Maßband getragen',
   wornOverHint: 'Was du unter dem Kleidungsstück tragen wirst: Hemd, Korsett und einen Unterrock.',
-  copySet: 'In einem neuen Satz noch einmal messen',
+  copySet: 'Neu messen, als neuer Satz',
   copied: 'Ein neuer Satz mit denselben Zahlen, mit heutigem Datum. Der alte bleibt.',
 
   whence:

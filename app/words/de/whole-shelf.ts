@@ -11,7 +11,7 @@ export const wholeShelfWords: Said<typeof english.wholeShelfWords> = {
     'put-away/  die weggelegten Kleidungsstücke',
     '',
   ].join('\r\n'),
-  fileName: 'Regal',
+  fileName: 'regal',
   save: 'Das ganze Regal in einer Datei sichern',
   saveHelp: 'Jedes Kleidungsstück mit seinen Fassungen und Bildern, auch die weggelegten.',
   saving: 'Die Kleidungsstücke werden gesammelt …',

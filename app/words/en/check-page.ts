@@ -38,7 +38,7 @@ export function pointFigures({ figures, state }: PointToBeSureOf, garment: Garme
         ? ['No pinned change is noted.']
         : [`Pinned changes: ${figures.noted} outstanding, ${figures.carried} carried, ${figures.declined} declined.`];
     case 'pieces':
-      return [`${figures.with} of ${figures.of} pieces.`];
+      return [`${figures.with} of ${figures.of} ${figures.of === 1 ? 'piece' : 'pieces'}.`];
     case 'cuts':
       return figures.pieces.map((piece) => `${piece.name || 'Piece without a name'}: ${cutWords(piece.cut)}.`);
     case 'proof': {

@@ -52,6 +52,7 @@ export const checkWords = {
   takeUp: 'Take it up again',
   takeUpLabel: 'taking it up again',
   print: 'Print this list (PDF)',
+  file: 'before you cut',
   printing: 'Making the page…',
   printed: (pages: number) => (pages === 1 ? 'Made: 1 page.' : `Made: ${pages} pages.`),
   printFailed: 'The page could not be made. Try again.',

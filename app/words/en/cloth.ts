@@ -150,8 +150,8 @@ export const clothWords = {
   repeatAcross: 'Repeat across the cloth',
   repeatHint:
     'Leave empty for plain cloth. Every piece is then laid with the far end of its grain on the same place of the repeat.',
-  shrinksAlong: 'Shrinks in length, in 100',
-  shrinksAcross: 'Shrinks in width, in 100',
+  shrinksAlong: 'Shrinks in length, in %',
+  shrinksAcross: 'Shrinks in width, in %',
   shrinkHint: (shownIn: ShownIn) =>
     `The lay is made on the cloth as it is after washing, and what to buy is counted before it. Wash and measure a square of ${roundLength(shownIn, 20, 50)} to know.`,
   flaws: 'Flaws to keep clear of',
@@ -306,7 +306,7 @@ export const clothWords = {
   besideGrainsHelp: 'Each laid for a few seconds on this cloth as it lies, or opened out where it must be.',
   besideWidths: 'Other widths',
   besideWidthsHelp: 'The same pieces and grain on the usual widths, selvedges as here and flaws left out.',
-  setBeside: 'Lay them beside one another',
+  setBeside: 'Lay each and compare',
   besideRuns: (share: number) => `Laying, ${Math.round(100 * share)} %`,
   grainHead: 'Grain',
   widthHead: 'Width',
@@ -365,7 +365,7 @@ export const clothWords = {
   biasNone: 'On this cloth a strip would be shorter than its own joins.',
   biasSide: 'Side of a square at hand',
   biasAdd: 'Put this strip into the lay',
-  biasExtra: 'Take 10 to 20 in 100 more for corners and joins (common practice).',
+  biasExtra: 'Take 10 to 20 % more for corners and joins (common practice).',
 
   // Print
   print: 'Print the lay',

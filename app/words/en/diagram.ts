@@ -79,7 +79,7 @@ export const diagramWords = {
   unnamed: 'Diagram',
 
   square: {
-    title: '1  Square up',
+    title: '1 Square up',
     help: 'Find something that is truly rectangular, the frame round the plate or the page, and put a corner on each of its corners. The picture is then laid flat.',
     flat: 'It is flat already',
     corners: 'Four corners',
@@ -93,7 +93,7 @@ export const diagramWords = {
     ring: (side: string, number: number) => `${side} side, ring ${number}`,
     followAgain: 'Follow the sides again',
     squaresHelp: (across: number, down: number, left: number) =>
-      `${across} by ${down} printed squares are followed, all their crossings together.${left > 0 ? ` ${left} crossings that do not agree are left out.` : ''}`,
+      `${across} by ${down} printed squares are followed, all their crossings together.${left > 0 ? ` ${left === 1 ? '1 crossing that does not agree is' : `${left} crossings that do not agree are`} left out.` : ''}`,
     squaresMiss: (usual: string, worst: string) => `The crossings lie ${usual} off as a rule, ${worst} at worst.`,
     squaresPixels: (px: number) => `${tenth.format(px)} pixels of the photo`,
     oneSquare: 'One square is',
@@ -167,7 +167,7 @@ export const diagramWords = {
   },
 
   known: {
-    title: '2  Known lengths',
+    title: '2 Known lengths',
     help: 'Draw a line along something whose length at full size you know, as long as you can find: a printed dimension, a scale bar, a quarter of the waist. A second line square to the first checks it and settles across and down apart.',
     draw: 'Draw a known length',
     drawing: 'Drag along the line, or press on its two ends.',
@@ -278,7 +278,7 @@ export const diagramWords = {
   },
 
   check: {
-    title: '3  Check',
+    title: '3 Check',
     good: 'Good enough to trace.',
     notGood: 'Not good enough to trace yet.',
     withCare: 'It can be traced; mind what is said above.',

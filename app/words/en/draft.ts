@@ -138,6 +138,7 @@ export const draftWords = {
     'in-line': 'runs on in line',
   } satisfies Record<EndRule, string>,
   addThrough: 'Add a curve point',
+  cornerFrom: (corner: number) => `A corner so far from corner ${corner}`,
   addCorner: 'Add a corner',
   drawnLength: 'Drawn',
   netLength: 'Without the darts in it',

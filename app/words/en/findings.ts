@@ -145,7 +145,7 @@ export function findingSentence(finding: Finding, garment: Garment): string {
     case 'hem-narrow':
       return `The hem is ${length(finding.sweep)} round and the hip ${length(finding.hip)}. With less than ${length(WALKING_ROOM.least)} more at the hem it is hard to walk; plan a slit or a pleat.`;
     case 'no-opening':
-      return `The waist, ${length(finding.waist)}, cannot pass over the hip, ${length(finding.hip)}. Plan an opening at least ${length(finding.depth)} deep: add a corner on a seam in the Draft room, and say that the part above it is an opening.`;
+      return `The waist, ${length(finding.waist)}, cannot pass over the hip, ${length(finding.hip)}. Leave the top of a seam open, at least ${length(finding.depth)} deep, in the Fit room.`;
     case 'opening-short':
       return `${where}: the opening is ${length(finding.opening)} long, and the hips need ${length(finding.needed)} to pass. Make it longer.`;
     case 'seam-off':
@@ -228,7 +228,7 @@ function scaleOffWords({ cause, across, down, wanted }: Finding & { readonly kin
     case 'uneven':
       return `${fittedWords(cause)}.`;
     case 'unknown':
-      return `${share}. Print again at 100 %, or "actual size", without fitting to the page.`;
+      return `${share}. Print again at 100 %, or “actual size”, without fitting to the page.`;
   }
 }
 

@@ -75,7 +75,7 @@ export const fitWords = {
   addLevel: 'Add a level',
   addThisLevel: 'Add this level',
   levelAddedLabel: 'level added',
-  changeLevel: (level: string) => `Change ${level}`,
+  changeLevel: (level: string) => `${level}: where and how it is measured`,
   levelName: 'Name of the level',
   levelNameHint: 'Left empty, it goes by its girth.',
   levelLabel: 'level',
@@ -130,6 +130,14 @@ export const fitWords = {
   openingOf: (piece: string, edge: string | undefined) => `Opening: ${edge ? `${piece}, ${edge}` : piece}`,
   noOpening: 'none yet',
   openingNeeded: 'It must be, for the hip to pass',
+  whichSeam: 'Which seam',
+  seamOf: (piece: string, edge: string, number: number) => `${piece}, ${edge || `edge ${number}`}`,
+  openTo: 'Open from the waist down to',
+  leaveOpen: 'Leave it open',
+  leaveOpenHelp:
+    'It is drawn on every piece cut from this drawing. One open seam is enough; sew the others all the way.',
+  leaveOpenLabel: 'opening',
+  leftOpen: (depth: string) => `The uppermost ${depth} of the seam are left open, on both sides of it.`,
   hemRound: 'Hem, all round',
   beyondHip: 'Hem beyond the hip',
   walkingHelp: (least: string, easy: string) =>

@@ -77,7 +77,7 @@ function shareSaid(garment: Garment, saying: EdgeSaying): string {
   const own = edgeSaid(garment, saying.edge);
   if (saying.share === 1) return `, all of it from ${own}`;
   if (saying.share === 0) return `, all of it from ${edgeSaid(garment, partner)}`;
-  return `, ${Math.round(saying.share * 100)} in a hundred of it from ${own}`;
+  return `, ${Math.round(saying.share * 100)} % of it from ${own}`;
 }
 
 /** The edge an edge is sewn to; none where it is sewn to its own mirror image or to nothing. */
@@ -104,8 +104,10 @@ export function notCarriedSentence(garment: Garment, refusal: NotCarried): strin
     case 'edge-changed':
       return `${edgeSaid(garment, refusal.edge)} should be ${length(refusal.was)} long by the version this was pinned on, and is ${length(refusal.is)} now. That is another edge: pin it anew on a mock-up of the present draft, or decline it.`;
     default: {
-      const name = 'pieceId' in refusal && refusal.pieceId !== undefined ? pieceName(garment, refusal.pieceId) : '';
-      return `${name ? `${name}: ` : ''}${refused[refusal.why]}`;
+      const why = refused[refusal.why];
+      if ('pieceId' in refusal && refusal.pieceId !== undefined)
+        return `${pieceName(garment, refusal.pieceId)}: ${why}`;
+      return `${why.charAt(0).toUpperCase()}${why.slice(1)}`;
     }
   }
 }
@@ -223,7 +225,7 @@ export const mockupWords = {
     half: 'both edges alike',
     own: (name: string) => `${name} alone`,
     partner: (name: string) => `${name} alone`,
-    other: (share: number) => `${Math.round(share * 100)} in a hundred from this edge`,
+    other: (share: number) => `${Math.round(share * 100)} % from this edge`,
   },
   side: 'For which side of the body',
   sides: { both: 'both', left: 'her left', right: 'her right' },

@@ -36,7 +36,7 @@ export function paperSheetWords(shownIn: ShownIn, step: WrittenStep): PaperWords
       `${piece === undefined ? 'all taped up' : piece}: ${across} across, ${down} down${grain === undefined ? '' : `, grain line ${grain}`}`,
     layers: {
       cut: 'Cut line',
-      stitch: 'Seam line',
+      stitch: 'Stitch line',
       marks: 'Marks and words',
       squares: 'Fine squares',
       under: (version) => `Older: ${version}`,

@@ -119,8 +119,8 @@ export const paperWords = {
         { shownIn, step: 'eighth' },
       )} are needed.`;
     }
-    const saved = pages < plain ? ` Plain rows and columns would take ${plain}.` : '';
-    return `${saved} ${pages === least ? 'Fewer cannot be.' : `Fewer than ${least} cannot be.`}`;
+    const saved = pages < plain ? `Plain rows and columns would take ${plain}. ` : '';
+    return `${saved}${pages === least ? 'Fewer cannot be.' : `Fewer than ${least} cannot be.`}`;
   },
   laying: 'Looking for the fewest pages…',
   layingFailed: 'The pages could not be laid out. Change the paper, or tick fewer pieces at once.',

@@ -380,7 +380,7 @@ export const reshapeWords = {
     drop: 'Take the last pin away',
     of: 'Taken from',
     ofs: { edge: 'this edge only', seam: 'both edges of its seam' },
-    share: 'Of it this edge gives, in a hundred',
+    share: 'Of it this edge gives, in %',
     noSeam: 'The seam is no longer there.',
     edgeIs: (length: string, start: string) => `The edge is ${length} long, counted from ${start}.`,
     label: (way: 'in' | 'out', edge: string) => (way === 'in' ? `take in ${edge}` : `let out ${edge}`),

@@ -6,7 +6,7 @@ const tenth = (mm: number) => mm.toFixed(2);
 /** Words for a piece at full size on a screen, or thrown on the table. */
 export const screenPaperWords = {
   card: 'On a screen or by a beam',
-  help: 'A piece at full size without paper: to trace from a screen that lies flat, or along a beam thrown on the cutting table. It is measured with a ruler first.',
+  help: 'A piece at full size without paper: to trace from a screen that lies flat, or along a projector’s beam thrown on the cutting table. It is measured with a ruler first.',
   onScreen: 'Full size on this screen',
   byBeam: 'Thrown on the table by a beam',
   label: 'Full size',

@@ -13,13 +13,13 @@ export const wholeShelfWords = {
   fileName: 'shelf',
   save: 'Save the whole shelf to one file',
   saveHelp: 'Every garment with its versions and pictures, those put away as well.',
-  saving: 'Gathering the garments …',
+  saving: 'Gathering the garments…',
   saved: (count: number) => (count === 1 ? '1 garment is in the file.' : `${count} garments are in the file.`),
   leftOut: (names: string) => `Not in the file, because what is stored of them is damaged: ${names}.`,
   cannotSave: 'The shelf could not be saved to a file. Save the garments one by one instead.',
   tooLarge: 'The shelf is more than one file may hold: 1 GB, or 1000 garments. Save the garments one by one instead.',
   noneSaved: 'Nothing on the shelf can be read, so no file was made.',
-  bringing: (done: number, count: number) => `Bringing in ${done + 1} of ${count} …`,
+  bringing: (done: number, count: number) => `Bringing in ${done + 1} of ${count}…`,
   areIn: (count: number) => (count === 1 ? '1 is in.' : `${count} are in.`),
   alreadyHere: (count: number) =>
     count === 1

@@ -39,6 +39,11 @@ export const glossary: readonly TradeWord[] = [
   { word: 'Hohe Hüfte', means: 'Etwa halb zwischen Taille und Hüfte, über den Hüftknochen.' },
   { word: 'Hüfte', means: 'Die stärkste Stelle unter der Taille, wo immer sie liegt.' },
   { word: 'Knips', means: 'Ein Zeichen an einer Kante, das sein Gegenstück an einer anderen Kante trifft.' },
+  {
+    word: 'Mehrweite',
+    means:
+      'Bequemlichkeitszugabe: Luft über das Maß des Körpers hinaus, zum Bewegen und Atmen. Auch der Betrag, um den eine längere Kante in eine kürzere eingehalten wird.',
+  },
   { word: 'Nahtlinie', means: 'Die Linie, auf der genäht wird.' },
   {
     word: 'Nahtzugabe',
@@ -49,17 +54,17 @@ export const glossary: readonly TradeWord[] = [
   { word: 'Passe', means: 'Der anliegende obere Teil, an den ein weiterer angenäht wird.' },
   { word: 'Probeteil', means: 'Das Kleidungsstück zuerst aus billigem Stoff, zum Anprobieren und Kennzeichnen.' },
   {
-    word: 'Quadratblatt',
-    means: 'Eine kleine Zeichnung auf nummerierten Quadraten mit einer Punktetabelle, zum Übertragen auf Packpapier.',
-  },
-  {
     word: 'Querfadenlauf',
     means: 'Quer über den Stoff, von Webkante zu Webkante. Er gibt etwas mehr nach als der gerade Fadenlauf.',
   },
   { word: 'Rapport', means: 'Wie weit ein Muster im Stoff läuft, bevor es wiederkommt.' },
+  {
+    word: 'Rasterblatt',
+    means: 'Eine kleine Zeichnung auf nummerierten Quadraten mit einer Punktetabelle, zum Übertragen auf Packpapier.',
+  },
   { word: 'Saum', means: 'Die untere Kante und was umgeschlagen wird, um sie zu versäubern.' },
   { word: 'Schlitzleiste', means: 'Der Abschluss der Öffnung, durch die man hineinkommt.' },
-  { word: 'Schneidelinie', means: 'Die Linie, der die Schere folgt: die Nahtlinie mit ihren Zugaben.' },
+  { word: 'Schnittlinie', means: 'Die Linie, der die Schere folgt: die Nahtlinie mit ihren Zugaben.' },
   {
     word: 'Schrägfadenlauf',
     means: 'Jede Richtung schräg zu den Fäden; der echte liegt bei 45° zu ihnen und dehnt sich am meisten.',
@@ -70,9 +75,5 @@ export const glossary: readonly TradeWord[] = [
     means: 'Flor, Glanz oder Druck, der kopfüber anders aussieht; alle Teile müssen in einer Richtung liegen.',
   },
   { word: 'Webkante', means: 'Die gewebte Kante des Stoffs. Sie ist fester als der Rest und bleibt meist weg.' },
-  {
-    word: 'Zugabe',
-    means: 'Bequemlichkeitszugabe: Luft über das Maß des Körpers hinaus, zum Bewegen und Atmen.',
-  },
   { word: 'Zuschneideplan', means: 'Alle Teile auf dem Stoff, bereit zum Zuschneiden.' },
 ];

@@ -17,8 +17,8 @@ export const guideWords: Said<typeof english.guideWords> = {
   about: (card) => `Über: ${card}`,
   readMore: (page) => `Mehr: ${page}`,
   step: (number) => `Schritt ${number}`,
-  startWalk: 'Die ganze Arbeit zeigen lassen',
-  startWalkHelp: 'Das Probestück, von den Maßen bis zu den Blättern, eins nach dem anderen. Höre auf, wann du willst.',
+  startWalk: 'Rundgang machen',
+  startWalkHelp: 'Das Beispiel, von den Maßen bis zu den Blättern, eins nach dem anderen. Höre auf, wann du willst.',
   walk: 'Die Arbeit, eins nach dem anderen',
   walkStep: (number, of) => `${number} von ${of}`,
   walkDone: 'Fertig',
@@ -49,7 +49,7 @@ export const guideWords: Said<typeof english.guideWords> = {
     },
     opening: {
       title: 'Kommt man hinein?',
-      say: 'Die Taille kommt nicht über die Hüfte, sie braucht also eine Öffnung. Die Seitennaht ist gewählt: Füge auf ihr eine Ecke hinzu, drücke dann auf das Stück über der Ecke und gib an, dass es eine Öffnung ist.',
+      say: 'Die Taille kommt nicht über die Hüfte, also bleibt eine Naht oben offen. Der Raum Passform sagt, wie tief mindestens: Drücke „Offen lassen“.',
     },
     seams: {
       title: 'Was woran genäht wird',

@@ -4,24 +4,24 @@ import type { Said } from '../../said';
 export const helpWords: Said<typeof english.helpWords> = {
   who: 'Maße gehören zusammen: eine Person, ein Tag, über derselben Kleidung. Nimm sie später als neuen Satz, und die alten bleiben. Längen stehen in Zoll oder in Zentimetern, zu wechseln hier und oben in jedem Raum; was gezeichnet ist, bleibt, wie es ist.',
   measures: (shownIn) =>
-    `Sie entscheiden, wie ein Rock oder Hosen passen. Schreibe ${shownIn === 'in' ? '28, 34 1/2 oder 87 cm' : '71, 87,5 oder 34 1/2 in'}; die Eingabetaste geht zum nächsten. Ein Maß, das du jetzt nicht nehmen kannst, lässt sich aus den anderen schätzen und ist als geschätzt gekennzeichnet.`,
+    `Sie entscheiden, wie ein Rock oder eine Unterhose passt. Schreibe ${shownIn === 'in' ? '28, 34 1/2 oder 87 cm' : '71, 87,5 oder 34 1/2 in'}; die Eingabetaste geht zum nächsten. Ein Maß, das du jetzt nicht nehmen kannst, lässt sich aus den anderen schätzen und ist als geschätzt gekennzeichnet.`,
 
   'square-up':
     'Ein Foto ist nie ganz gerade. Setze die vier Ecken auf etwas, das rechtwinklig gedruckt ist, den Rahmen der Tafel oder die Seite selbst, und das Bild liegt flach, wie genau von oben gesehen.',
   'known-lengths':
-    'Ein Bild hat von sich aus keine Größe. Ziehe eine Linie, deren wahre Länge du kennst: eine gedruckte Zahl, eine Maßstabsleiste, ein Viertel der Taille. Je länger die Linie, desto kleiner der Fehler. Eine quer und eine längs legen beide Richtungen fest.',
+    'Ein Bild hat von sich aus keine Größe. Ziehe eine Linie an etwas entlang, dessen wahre Länge du kennst: an einer gedruckten Zahl, einem Maßstabsbalken, einem Viertel der Taille. Je länger die Linie, desto kleiner der Fehler. Eine quer und eine längs legen beide Richtungen fest.',
   together:
     'Kam eine Tafel in mehreren Bildern, so verbinden zwei Stellen, die in beiden sind, die Bilder, und ein Maßstab gilt für alle.',
   'scale-check':
-    'Jede Linie, die du angegeben hast, wird noch einmal in dem Maßstab gemessen, der zu allen passt. Wo eine abweicht, ist die Zahl falsch gelesen, ein Ende liegt neben seiner Marke, oder die Tafel ist nicht maßstäblich gezeichnet.',
+    'Jede Linie, die du angegeben hast, wird noch einmal in dem Maßstab gemessen, der zu allen passt. Wo eine abweicht, ist die Zahl falsch gelesen, ein Ende liegt neben seinem Strich, oder die Tafel ist nicht maßstäblich gezeichnet.',
   source:
     'Aus welchem Buch die Vorlage ist, damit du sie in zehn Jahren wiederfindest. Es wird auf das Etikett gedruckt.',
   diagrams:
     'Alle Bilder, die du hereingeholt hast. Jedes wird für sich entzerrt und in den Maßstab gebracht oder mit einem anderen verbunden, das dieselbe Tafel zeigt.',
 
   tracing:
-    'Drücke eine Ecke, wo die Linie scharf abbiegt, und eine oder zwei Stellen in jeder Kurve; die Linie läuft durch jeden Punkt. Wo der Druck klar ist, kann sie ihm von selbst folgen. Drücke die erste Ecke noch einmal, um das Teil zu schließen.',
-  pieces: 'Alle Schnittteile mit Namen. Ein Bund oder Streifen muss nicht nachgezeichnet werden: zwei Zahlen genügen.',
+    'Drücke auf jede Ecke, wo die Linie scharf abbiegt, und auf eine oder zwei Stellen in jeder Kurve; die Linie läuft durch jeden Punkt. Wo der Druck klar ist, kann sie ihm von selbst folgen. Drücke noch einmal auf die erste Ecke, um das Teil zu schließen.',
+  pieces: 'Alle Schnittteile mit Namen. Ein Bund oder Streifen muss nicht nachgezeichnet werden: Zwei Zahlen genügen.',
   piece:
     'Wie oft es zugeschnitten wird und wie: wie gezeichnet, gegengleich oder als Hälfte im Bruch. Und ob die nachgezeichnete Linie genäht oder geschnitten wird, was alte Tafeln selten sagen.',
   edge: 'Sage, was die Kante ist, denn darauf ruhen die Prüfungen: was genäht wird, was um die Taille geht, was umgeschlagen wird. Die Nahtzugabe kommt außen an die Linie. Eine Zahl, die daneben gedruckt ist, wird mit der Zeichnung verglichen.',
@@ -31,46 +31,46 @@ export const helpWords: Said<typeof english.helpWords> = {
     'Das Teil Punkt für Punkt und Kante für Kante, für die Tastatur und zum Hören. Was hier gewählt wird, ist auch auf dem Tisch gewählt.',
   dart: 'Ein Keil, der weggenäht wird, um den Stoff zu formen. Seine Breite liegt auf der Kante, seine Spitze im Teil; in jeder Länge um den Körper ist er herausgerechnet.',
   notch:
-    'Eine kleine Marke quer über die Nahtzugabe. Zwei Knipse an zwei Kanten treffen sich beim Nähen, so wird keine gedehnt.',
-  'words-on-piece':
-    'Worte, die dort auf dem Teil gedruckt werden, wo sie stehen: ab hier kräuseln, Schlitz, rechte Seite.',
+    'Ein kleines Zeichen quer über die Nahtzugabe. Zwei Knipse an zwei Kanten treffen sich beim Nähen, so wird keine gedehnt.',
+  'words-on-piece': 'Text, der dort auf das Teil gedruckt wird, wo er steht: ab hier kräuseln, Schlitz, rechte Seite.',
   grain:
-    'Der Fadenlauf: längs gibt der Stoff kaum nach. Meist läuft er an der Mitte entlang, und nach ihm wird das Teil aufgelegt.',
+    'Der Fadenlauf: Längs gibt der Stoff kaum nach. Meist läuft er an der Mitte entlang, und nach ihm wird das Teil aufgelegt.',
   'whole-garment':
-    'Eine kleine Änderung an einem Teil ist, so oft es zugeschnitten wird und an beiden Hälften, am Körper eine große. Hier steht, was es rundum ausmacht.',
+    'Eine kleine Änderung an einem Teil ist, so oft es zugeschnitten wird und an beiden Hälften, am Körper eine große. Hier steht, was es ringsum ausmacht.',
   'printed-sums':
-    'Eine Zahl, die für mehrere Kanten zusammen gedruckt ist, etwa die Taille rundum, wird mit der Summe der einzelnen verglichen.',
+    'Eine Zahl, die für mehrere Kanten zusammen gedruckt ist, etwa die Taille ringsum, wird mit der Summe der einzelnen verglichen.',
 
   'change-length':
     'Quer durchgeschnitten und auseinandergerückt oder weggefaltet, wo eine Figur länger oder kürzer ist; am Saum, wo nur die Länge anders ist.',
   'change-width':
-    'An einer Naht weggenommene Weite läuft auf nichts aus; eingeschnittene Weite öffnet sich wie ein Fächer von Kante zu Kante; Kräusel und Falten sind Weite, die schmaler eingenäht wird.',
+    'An einer Naht weggenommene Weite läuft auf null aus; eingeschnittene Weite öffnet sich wie ein Fächer von Kante zu Kante; Kräusel und Falten sind Weite, die schmaler eingenäht wird.',
   'change-darts':
-    'Ein Abnäher kann um seine Spitze wandern, geteilt werden oder zu Weite oder Naht werden: der Keil, den er wegnimmt, bleibt derselbe.',
+    'Ein Abnäher kann um seine Spitze wandern, geteilt werden oder zu Weite oder Naht werden: Der Keil, den er wegnimmt, bleibt derselbe.',
   'change-waist':
     'Eine gerade Taille bekommt die Kurve eines Körpers, die Taille wird höher oder tiefer gelegt, ein Saum ausgeglichen.',
   'new-pieces':
     'Teile, die aus den vorhandenen folgen, und Grundschnitte nach den Maßen, zum Nachzeichnen oder Danebenlegen.',
   trying:
-    'Noch ist nichts geschehen: die Änderung liegt über dem Teil, mit dem, was sie in Zahlen bewirkt und was dann neu nicht stimmt. Nimm sie, oder lass alles, wie es war.',
+    'Noch ist nichts geschehen: Die Änderung liegt über dem Teil, mit dem, was sie in Zahlen bewirkt und was dann neu nicht stimmte. Nimm sie, oder lass alles, wie es war.',
 
-  seams: 'Welche Kante an welche genäht wird. Von da an werden ihre Längen aneinander gehalten, was immer du änderst.',
+  seams:
+    'Welche Kante an welche genäht wird. Von da an werden ihre Längen miteinander verglichen, was immer du änderst.',
   'proposed-pairs': 'Kanten, deren Namen und Längen sagen, dass sie zusammengehören. Nimm die, die stimmen.',
   'pair-edges':
-    'Drücke eine Kante auf dem Tisch und dann die, an die sie genäht wird. Mehrere Kanten auf einer Seite, wie Bahnen an einem Bund, werden nacheinander genommen.',
+    'Drücke auf dem Tisch auf eine Kante und dann auf die, an die sie genäht wird. Mehrere Kanten auf einer Seite, wie Bahnen an einem Bund, werden nacheinander genommen.',
   'loose-edges':
     'Nahtkanten, die noch an nichts genäht sind. Eine davon mag eine Öffnung sein, oder es fehlt ein Teil.',
   'one-seam':
     'Eine Kante an der anderen abgegangen, wie mit zwei Papierteilen: wo die Knipse hinfallen, was am Ende länger ist und wie Taille und Saum über die Naht weiterlaufen.',
   walked:
-    'Beide Seiten in Zahlen, Abnäher herausgefaltet. Ein Unterschied kann gewollt sein, als Einhalten an einer Schulter oder Kräusel an einem Bund: dann schreibe ihn auf.',
+    'Beide Seiten in Zahlen, Abnäher herausgefaltet. Ein Unterschied kann gewollt sein, als Einhalten an einer Schulter oder Kräusel an einem Bund: Dann schreibe ihn auf.',
   trueing:
     'Wege, beide Seiten gleich zu machen: an einem Ende, über die ganze Länge, oder der Unterschied bleibt und wird eingehalten. Jeder wird erst gezeigt, dann genommen.',
 
-  ring: 'Die Teile, die zusammen einmal um den Körper gehen, jedes so oft, wie es zugeschnitten wird. Eine vergessene Bahn zeigt sich sofort: das Kleidungsstück ist halb so weit wie die Person.',
+  ring: 'Die Teile, die zusammen einmal um den Körper gehen, jedes so oft, wie es zugeschnitten wird. Eine vergessene Bahn zeigt sich sofort: Das Kleidungsstück ist halb so weit wie die Trägerin.',
   'fit-findings': 'Was Teile und Maße voneinander sagen, das Schwerste zuerst.',
   levels:
-    'Taille, Hüfte und jede andere Höhe, in der gemessen wurde, am Teil entlang hinab und nicht senkrecht auf dem Papier. Daneben, was die Teile rundum ergeben, Abnäher weggefaltet.',
+    'Taille, Hüfte und jede andere Höhe, in der gemessen wurde, am Teil entlang hinab und nicht senkrecht auf dem Papier. Daneben, was die Teile ringsum ergeben, Abnäher weggefaltet.',
   ease: 'Platz über den Körper hinaus, zum Atmen und Sitzen. Hier steht, was üblich ist und woher es kommt; was du bei einer Höhe einträgst, geht vor.',
   'curved-waist':
     'Von der Taille zur Hüfte gleicht ein Körper einem Kegel, und der obere Rand eines flach gelegten Kegels ist eine Kurve. Eine gerade Taille steht in der Mitte ab und zieht an den Seiten.',
@@ -85,7 +85,7 @@ export const helpWords: Said<typeof english.helpWords> = {
   noting:
     'Sage, wo an der Kante die Nadeln steckten und wie viel sie wegnahmen. Eine Falte, über beide Lagen gesteckt, nimmt von jeder die Hälfte ihrer Breite.',
   fading:
-    'Wie die Änderung vor der ersten und nach der letzten Nadel ausläuft: auf nichts, über die Länge, die du sagst.',
+    'Wie die Änderung vor der ersten und nach der letzten Nadel ausläuft: auf null, über die Länge, die du sagst.',
   carrying:
     'Erst über dem Entwurf gezeigt, an beiden Kanten der Naht, mit dem, was es für das ganze Kleidungsstück bewirkt.',
 
@@ -108,7 +108,7 @@ export const helpWords: Said<typeof english.helpWords> = {
   'compare-words': 'Dasselbe in Sätzen, zum Vorlesen oder um es beim Kleidungsstück aufzuheben.',
 
   cloth:
-    'Wie breit der Stoff zwischen seinen Rändern ist und wie er liegt. Der Länge nach gefaltet wird jedes Teil zweimal zugleich zugeschnitten, und Bruchteile liegen im Bruch; offen liegt jedes für sich. Mit Strich, Glanz oder einem Muster mit oben und unten zeigen alle Teile in eine Richtung.',
+    'Wie breit der Stoff von Webkante zu Webkante ist und wie er liegt. Der Länge nach gefaltet wird jedes Teil zweimal zugleich zugeschnitten, und Bruchteile liegen im Bruch; offen liegt jedes für sich. Mit Strich, Glanz oder einem Muster mit oben und unten zeigen alle Teile in eine Richtung.',
   'cloth-more':
     'Streifen und Rapporte, die sich treffen müssen, Fehler, denen auszuweichen ist, Einlaufen beim Waschen und Reste von krummer Form.',
   'cut-from-it':
@@ -116,7 +116,7 @@ export const helpWords: Said<typeof english.helpWords> = {
   strip:
     'Ein Streifen nach Länge und Breite. Wo er angestückt werden darf, wird er in Längen geschnitten, die auf den Stoff gehen.',
   'lay-how':
-    'Im Fadenlauf an der Webkante, quer dazu oder unter 45° im Schrägfadenlauf; ob Teile gewendet werden dürfen; wie viel Platz zwischen ihnen bleibt.',
+    'Im Fadenlauf an der Webkante, quer dazu oder unter 45° im Schrägfadenlauf; ob Teile kopfüber liegen dürfen; wie viel Platz zwischen ihnen bleibt.',
   places:
     'Jedes Teil auf dem Stoff mit seinem Platz in Zahlen. Stecke eines fest, und es bleibt liegen, wenn die übrigen neu gelegt werden.',
   'lay-sums':
@@ -124,16 +124,16 @@ export const helpWords: Said<typeof english.helpWords> = {
   beside: 'Dieselben Teile gerade und schräg oder auf anderen Breiten nebeneinander: was jedes braucht und kostet.',
   'bias-strips':
     'Aus einem Quadrat Stoff so viel Schrägstreifen, oder für so viel Schrägstreifen ein Quadrat dieser Größe.',
-  budget: 'Was der Stoff kostet, in Geld oder Punkten, und was dabei herauskommt.',
+  budget: 'Was der Stoff kostet, in Geld, Marken oder Punkten, und was dieser Zuschneideplan kostet.',
   'lay-plan': 'Der Zuschneideplan auf Papier: auf einem Blatt für den Zuschneidetisch, oder maßstäblich.',
 
   pages:
-    'Blätter in Originalgröße zum Zusammensetzen, oder ein kleines Blatt mit nummerierten Quadraten, um das Teil mit dem Maßstab auf Packpapier zu übertragen.',
+    'Blätter in Originalgröße zum Zusammensetzen, oder ein kleines Blatt mit nummerierten Quadraten, um das Teil mit einem langen Lineal auf Packpapier zu übertragen.',
   'paper-size': 'Das Papier in deinem Drucker. Die Blätter werden so gelegt, dass es möglichst wenige sind.',
   'more-pages':
     'Ränder, wie Blätter überlappen und bezeichnet sind und was sonst darauf steht. Die meisten lassen es, wie es ist.',
   proof:
-    'Drucker und Programme, die Seiten zeigen, verkleinern sie gern. Miss die gedruckten Maßlinien, schreibe auf, was du liest, und du erfährst, ob dem Schnitt zu trauen ist und was sonst zu tun ist.',
+    'Drucker und Programme, die Seiten zeigen, verkleinern sie gern. Miss die gedruckten Maßlinien, schreibe auf, was du abliest, und du erfährst, ob dem Schnitt zu trauen ist und was sonst zu tun ist.',
   printed:
     'Was wann gedruckt wurde. Nach einer Änderung erfährst du, welche Blätter nicht mehr stimmen; nur diese werden neu gedruckt.',
   envelope: 'Ein Etikett mit allem, was man vergisst: was es ist, für wen, aus welchem Buch, wie viel Stoff.',
@@ -141,5 +141,5 @@ export const helpWords: Said<typeof english.helpWords> = {
   'squares-sheet':
     'Eine kleine Zeichnung auf nummerierten Quadraten und eine Tabelle der Punkte: wie weit nach rechts und nach unten jeder von null liegt. Zwei Längen darauf prüfen das Ganze.',
   'screen-paper':
-    'Ein großer Bildschirm oder ein Beamer über dem Tisch an der Stelle von Papier: einmal gemessen, steht das Teil dort in Originalgröße.',
+    'Ein großer Bildschirm oder ein Beamer über dem Tisch an der Stelle von Papier: Einmal gemessen, steht das Teil dort in Originalgröße.',
 };

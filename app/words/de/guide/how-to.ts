@@ -41,7 +41,7 @@ export const howTos: Readonly<Record<keyof typeof english.howTos, HowTo>> = {
         drawing: 'two-laid',
       },
       { say: 'Stoff: Lege gerade oder schräg auf und wisse, wie viel Stoff es braucht.', drawing: 'grain-ways' },
-      { say: 'Papier: Drucke in Originalgröße und füge die Blätter zusammen…', drawing: 'joined-pages' },
+      { say: 'Papier: Drucke in Originalgröße und füge die Blätter zusammen …', drawing: 'joined-pages' },
       { say: '… oder bringe es nach seinen Quadraten auf Packpapier.', drawing: 'squares-carried' },
       {
         say: 'Vor dem Zuschneiden: Sieh die Liste durch. Lege den Schnitt dann in seinen Umschlag, und eine Kopie der Datei dazu.',
@@ -129,7 +129,7 @@ export const howTos: Readonly<Record<keyof typeof english.howTos, HowTo>> = {
         drawing: 'half-on-fold',
       },
       {
-        say: 'Zeichne die Linie nach, die die Vorlage zeigt, und gib an, ob sie Nahtlinie oder Schneidelinie ist. Alte Entwürfe lassen Nahtzugaben oft weg.',
+        say: 'Zeichne die Linie nach, die die Vorlage zeigt, und gib an, ob sie Nahtlinie oder Schnittlinie ist. Alte Entwürfe lassen Nahtzugaben oft weg.',
       },
       {
         say: 'Gib an, was jede Kante ist: Naht, Taille, Saum, Bruch, Öffnung. Die Prüfungen von Nähten und Passform ruhen darauf.',
@@ -225,7 +225,7 @@ export const howTos: Readonly<Record<keyof typeof english.howTos, HowTo>> = {
       `Programme, die Seiten zeigen, verkleinern gern. Ein auf 97 % verkleinertes Blatt macht aus ${roundLength(shownIn, 38, 95)} Hüfte ${roundLength(shownIn, 37, 92)}.`,
     steps: [
       {
-        say: 'Mache die Blätter und drucke das erste allein, mit 100 % oder „Originalgröße“, nie „an Seite anpassen“.',
+        say: 'Mache die Blätter und drucke das erste allein, mit 100 % oder „Tatsächliche Größe“, nie „an Seite anpassen“.',
       },
       {
         say: 'Miss sein Quadrat mit dem Lineal in beiden Richtungen und schreibe auf, was du abliest. Stimmt es nicht, wird die wahrscheinliche Ursache genannt.',
@@ -247,11 +247,11 @@ export const howTos: Readonly<Record<keyof typeof english.howTos, HowTo>> = {
     steps: [
       { say: 'Ziehe auf dem Papier eine lange Gerade und setze einen rechten Winkel daran.' },
       {
-        say: 'Weise den Winkel nach: 3 ft an der einen Seite und 4 ft an der anderen müssen 5 ft auseinanderliegen.',
+        say: 'Prüfe den Winkel: 3 ft an der einen Seite und 4 ft an der anderen müssen 5 ft auseinanderliegen.',
         drawing: 'three-four-five',
       },
       {
-        say: 'Jeder Punkt des Quadratblatts sagt, wie weit er vom Nullpunkt nach rechts und nach unten liegt. Miss jeden von denselben zwei Kanten, nicht vom letzten Punkt.',
+        say: 'Jeder Punkt des Rasterblatts sagt, wie weit er vom Nullpunkt nach rechts und nach unten liegt. Miss jeden von denselben zwei Kanten, nicht vom letzten Punkt.',
         drawing: 'squares-carried',
       },
       {
@@ -260,7 +260,7 @@ export const howTos: Readonly<Record<keyof typeof english.howTos, HowTo>> = {
       {
         say: 'Verbinde die Punkte: mit dem Lineal bei geraden Kanten; für Kurven biege eine dünne Leiste durch die Punkte, oder stelle ein Maßband hochkant.',
       },
-      { say: 'Miss die beiden Nachweise auf dem Blatt. Stimmen sie, stimmt das Ganze.' },
+      { say: 'Miss die beiden Prüflängen auf dem Blatt nach. Stimmen sie, stimmt das Ganze.' },
     ],
   },
 };

@@ -27,7 +27,7 @@ export const nextWords: Said<typeof english.nextWords> = {
     carry: 'übertragen, was gesteckt wurde',
     cloth: 'sagen, aus welchem Stoff es geschnitten wird',
     lay: 'die Teile auf den Stoff legen',
-    pages: 'die Blätter machen oder das Quadrateblatt',
+    pages: 'die Blätter machen oder das Rasterblatt',
     proof: 'das gedruckte Quadrat messen',
     settle: 'klären, was noch offen ist',
     cut: 'die Liste durchsehen, dann zuschneiden',

@@ -49,7 +49,7 @@ export const guideWords = {
     },
     opening: {
       title: 'Can it be put on?',
-      say: 'The waist cannot pass over the hip, so it needs an opening. The side seam is chosen: add a corner on it, then press the part above the corner and say that it is an opening.',
+      say: 'The waist cannot pass over the hip, so the top of a seam is left open. The Fit room says how deep it must be at least: press “Leave it open”.',
     },
     seams: {
       title: 'What is sewn to what',

@@ -100,7 +100,7 @@ export const helpWords: Readonly<Record<HelpName, Sentence>> = {
   'compare-words': 'The same in sentences, to read aloud or to keep with the garment.',
 
   cloth:
-    'How wide the cloth is between its ends, and how it lies. Folded lengthwise every piece is cut twice at once and fold pieces lie on the fold; opened out each is laid by itself. With a nap, a shine or a print with an up and a down all pieces point one way.',
+    'How wide the cloth is from selvedge to selvedge, and how it lies. Folded lengthwise every piece is cut twice at once and fold pieces lie on the fold; opened out each is laid by itself. With a nap, a shine or a print with an up and a down all pieces point one way.',
   'cloth-more':
     'Stripes and repeats that must meet, flaws to keep clear of, shrinking in the wash, and remnants of odd shape.',
   'cut-from-it': 'Which pieces this cloth is for, and the strips that are cut with them: bands, facings, bias binding.',
@@ -117,7 +117,7 @@ export const helpWords: Readonly<Record<HelpName, Sentence>> = {
   'lay-plan': 'The lay on paper: a plan on one page for the cutting table, or a sheet to scale.',
 
   pages:
-    'True-size pages to be joined, or one small sheet of numbered squares to carry the piece to brown paper with a yardstick.',
+    'Full-size pages to be joined, or one small sheet of numbered squares to carry the piece to brown paper with a yardstick.',
   'paper-size': 'The paper in your printer. Pages are laid so that as few as can be are needed.',
   'more-pages': 'Margins, how pages overlap and are marked, and what else is printed on them. Most leave it as it is.',
   proof:
@@ -125,9 +125,9 @@ export const helpWords: Readonly<Record<HelpName, Sentence>> = {
   printed:
     'What was printed and when. After a change you are told which pages are no longer true; only those are printed anew.',
   envelope: 'A label with all that one forgets: what it is, for whom, from which book, how much cloth.',
-  'drawing-files': 'For other programs: SVG in true size, DXF in millimetres.',
+  'drawing-files': 'For other programs: SVG at full size, DXF in millimetres.',
   'squares-sheet':
     'A small drawing on numbered squares and a table of points: how far across and how far down each lies from zero. Two lengths on it prove the whole.',
   'screen-paper':
-    'A large screen, or a beam on the table, in the place of paper: measured once, the piece stands there at full size.',
+    'A large screen, or a projector’s beam on the table, in the place of paper: measured once, the piece stands there at full size.',
 };

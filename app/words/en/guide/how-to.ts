@@ -73,7 +73,7 @@ export const howTos: Readonly<Record<HowToName, HowTo>> = {
         drawing: 'two-laid',
       },
       { say: 'Cloth: lay it straight or on the bias, and know how much cloth it takes.', drawing: 'grain-ways' },
-      { say: 'Paper: print it at true size and join the pages…', drawing: 'joined-pages' },
+      { say: 'Paper: print it at full size and join the pages…', drawing: 'joined-pages' },
       { say: '… or carry it by its squares to brown paper.', drawing: 'squares-carried' },
       {
         say: 'Before you cut: look the list over. Then file the pattern in its envelope, and a copy of the file with it.',

@@ -22,7 +22,7 @@ export const nextWords = {
     pair: 'pair the edges that are sewn together',
     ring: 'say which pieces go round the body',
     'curved-waist': 'take the curved waist the body needs',
-    opening: 'leave a part of a seam open, to get it on',
+    opening: 'leave the top of a seam open, to get it on',
     'mock-up': 'cut a mock-up, and note what you pin',
     carry: 'carry over what was pinned',
     cloth: 'say what cloth it is cut from',
