@@ -150,7 +150,7 @@ const firstWords = (shownIn: ShownIn): FirstPageWords => ({
   totalsTitle: 'Zusammengeklebt misst es',
   totals: {
     grain: (length) => `Fadenlauf ${length}`,
-widest: (across, down) => `${across} breit und ${down} hoch`,
+    widest: (across, down) => `${across} breit und ${down} hoch`,
     diagonal: (from, to, length) => `Nahtecke ${from} bis ${to}: ${length}`,
   },
   cautionTitle: 'Vor dem Zuschneiden',
