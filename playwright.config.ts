@@ -37,12 +37,12 @@ export default defineConfig({
   projects: [
     {
       name: 'laptop',
-      testIgnore: /touch(-only)?\.spec\.ts/,
+      testIgnore: /touch(-only|-rooms)?\.spec\.ts/,
       use: { ...devices['Desktop Chrome'], viewport: { width: 1440, height: 900 } },
     },
     {
       name: 'tablet',
-      testMatch: /touch(-only)?\.spec\.ts/,
+      testMatch: /touch(-only|-rooms)?\.spec\.ts/,
       use: { ...devices['Galaxy Tab S4'], viewport: { width: 1024, height: 768 }, defaultBrowserType: 'chromium' },
     },
   ],

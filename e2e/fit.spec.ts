@@ -225,3 +225,32 @@ for (const size of [
     }
   });
 }
+
+test('a hip that is short leads to the seam that is let out, with place and amount filled in', async ({ page }) => {
+  const trouble = listenForTrouble(page);
+  await openDemo(page);
+  await goTo(page, 'Wearer');
+  await write(page, 'Hip', '39');
+  await goTo(page, 'Fit');
+  await press(page, 'Take the curved waist');
+  const notebook = notebookOf(page);
+  await expect(notebook.getByText(/short of the ease wanted at the hip/)).toBeVisible();
+  await press(page, 'Let out Panel: side seam, 1/4 in at the hip');
+
+  await test.step('the change is begun, on that seam, outwards, at the hip', async () => {
+    await expect(notebook.getByRole('heading', { name: 'Take in or let out' })).toBeVisible();
+    await expect(notebook.getByRole('radio', { name: 'let out' })).toBeChecked();
+    await expect(notebook.getByLabel('Pin 1: along the edge')).toHaveValue(/^8/);
+    await press(page, 'Take it');
+    await expect(page.getByRole('status')).toContainText('Done: let out Panel: side seam');
+  });
+
+  await test.step('and then it goes round; the change does not begin again by itself', async () => {
+    await goTo(page, 'Fit');
+    await expect(notebook.getByText(/short of the ease wanted at the hip/)).toHaveCount(0);
+    await expect(levelOf(page, 'Hip')).not.toContainText('short');
+    await goTo(page, 'Reshape');
+    await expect(notebook.getByRole('button', { name: 'Take it' })).toHaveCount(0);
+  });
+  expect.soft(trouble, 'nothing on the console').toEqual([]);
+});

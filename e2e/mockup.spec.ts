@@ -144,7 +144,11 @@ test('a mock-up is cut, pins are noted, printing tells what is outstanding, and 
   });
 
   await test.step('a piece changed after that makes its pages stale, and she is told which', async () => {
-    await expect(notebook.getByText('All pages that are in use are as the draft is now.')).toBeVisible();
+    await expect(
+      notebook.getByText(
+        'The newest pages of every piece are as the draft is now. Older ones, with another mark, are not to be used.',
+      ),
+    ).toBeVisible();
     await goTo(page, 'Fit');
     const front = page.getByRole('region', { name: 'front' });
     await front.getByRole('button', { name: 'Take the curved waist' }).click();

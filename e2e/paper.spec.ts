@@ -26,7 +26,7 @@ function read(path: string): { readonly sizes: readonly (readonly [number, numbe
 test.beforeEach(async ({ page }) => {
   await openDemo(page);
   await goTo(page, 'Paper');
-  await expect(page.getByText(/Fewer than \d+ cannot be|Fewer cannot be/)).toBeVisible({ timeout: 20_000 });
+  await expect(page.getByText(/Fewer than \d+ pages cannot be|Fewer pages cannot be/)).toBeVisible({ timeout: 20_000 });
 });
 
 test('pages are joined edge to edge with fine squares, and every square is true', async ({ page }) => {
@@ -58,7 +58,7 @@ test('a roll of her width takes one page, A0 another, and first pages fit A4 and
   expect(roll[0]?.map(Math.round)).toEqual([210, 279]);
   expect(roll[1]?.[0]).toBeCloseTo(609.6, 1);
   await page.getByRole('radio', { name: 'A0', exact: true }).check();
-  await expect(page.getByText(/Fewer cannot be/)).toBeVisible({ timeout: 20_000 });
+  await expect(page.getByText(/Fewer pages cannot be/)).toBeVisible({ timeout: 20_000 });
   const a0 = read(await made(page, 'Make the pages (PDF)')).sizes;
   expect(a0[1]?.map(Math.round)).toEqual([841, 1189]);
 });
@@ -78,7 +78,11 @@ test('only some pages are made, and a spoilt one is made once more though the pa
   await expect(notebook.getByText(/of Panel (is|are) out of date|A1, A2/).first()).toBeVisible();
   await page.getByRole('button', { name: 'All pages after all' }).click();
   await made(page, 'Make the pages (PDF)');
-  await expect(notebook.getByText('All pages that are in use are as the draft is now.')).toBeVisible();
+  await expect(
+    notebook.getByText(
+      'The newest pages of every piece are as the draft is now. Older ones, with another mark, are not to be used.',
+    ),
+  ).toBeVisible();
   await page.getByRole('radio', { name: 'Letter', exact: true }).check();
   await page.getByLabel('A page once more').selectOption({ label: 'B2 of Panel' });
   const again = read(await made(page, 'Make page B2 again (PDF)'));

@@ -51,9 +51,10 @@ test('a measured screen shows the piece at full size, is known again, and is mea
   await openToAll(page, 'full size');
 
   await test.step('the waist of 7 in is as long as a ruler says', async () => {
-    // Without the numbered squares the first lines from above are the cut line and, 1/2 in further in, the stitch line.
+    // Without the numbered squares and the test square the first lines from above are the cut line and, 1/2 in further in, the stitch line.
     await screen.getByRole('button', { name: 'Lines, colours, measuring anew' }).click();
     await screen.getByLabel('Numbered squares').uncheck();
+    await screen.getByLabel('Test square').uncheck();
     await screen.getByRole('radio', { name: 'thin' }).check();
     await screen.getByRole('button', { name: 'Lines, colours, measuring anew' }).click();
     const bright = await painted(page);

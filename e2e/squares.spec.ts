@@ -74,7 +74,11 @@ test('the squares sheet tells points along a base line, is remembered, and found
   }
   const notebook = notebookOf(page);
   await expect(notebook.getByText('Panel: squares sheet')).toBeVisible();
-  await expect(notebook.getByText('All pages that are in use are as the draft is now.')).toBeVisible();
+  await expect(
+    notebook.getByText(
+      'The newest pages of every piece are as the draft is now. Older ones, with another mark, are not to be used.',
+    ),
+  ).toBeVisible();
   await goTo(page, 'Draft');
   await page.getByRole('radio', { name: 'Adjust' }).check();
   await page.getByRole('application').focus();

@@ -1,5 +1,6 @@
 import { isDeepStrictEqual } from 'node:util';
 import { expect, type Page, test } from '@playwright/test';
+import { unfoldAll } from './cards';
 import { layAll } from './cloth-room';
 import { openDemo } from './demo';
 import { goTo, ROOMS } from './room';
@@ -22,8 +23,8 @@ test('inches and centimetres change places in every room where one stands, and b
       await goTo(page, room);
       await expect(page.getByText('One moment…')).toBeHidden();
       if (room === 'Cloth') await layAll(page);
-      await everythingOpened(page);
-      const drawn = await canvases(page);
+      await unfoldAll(page);
+      const drawn = await atRest(page);
       for (const [unit, other, word] of [
         ['cm', 'in', 'centimetres'],
         ['in', 'cm', 'inches'],
@@ -71,13 +72,6 @@ test('the book, the help beside a card and the walk speak in the unit of the gar
   await expect(book).toContainText('differ by more than 1/4 in');
 });
 
-/** Every card unfolded. */
-async function everythingOpened(page: Page): Promise<void> {
-  for (const folded of await page.locator('details:not([open]) > summary').all()) {
-    if (await folded.isVisible()) await folded.click();
-  }
-}
-
 /** What is read on the page, each in the words of its own element; what is the same in both units left out. */
 function sentences(page: Page): Promise<readonly string[]> {
   return page.locator('#app').evaluate((app, fixed) => {
@@ -95,6 +89,18 @@ function sentences(page: Page): Promise<readonly string[]> {
 
 function fieldsOf(page: Page): Promise<readonly string[]> {
   return page.locator('input:visible').evaluateAll((all) => all.map((field) => (field as HTMLInputElement).value));
+}
+
+/** What each canvas shows once nothing is added to it any more. */
+async function atRest(page: Page): Promise<readonly string[]> {
+  let drawn = await canvases(page);
+  await expect(async () => {
+    await page.waitForTimeout(150);
+    const before = drawn;
+    drawn = await canvases(page);
+    expect(isDeepStrictEqual(drawn, before)).toBe(true);
+  }).toPass({ timeout: 8000 });
+  return drawn;
 }
 
 /** What each canvas shows. */

@@ -108,7 +108,11 @@ test('pages say their version; after a change she is told which are stale, and p
   await expect(notebook.getByText(/On every page will stand: version 1, Fitted \([2-9A-Z]{5}\)/)).toBeVisible();
   const all = await made(page, 'Make the pages (PDF)');
   expect(all.suggestedFilename()).toBe('linden-petticoat-version-1-fitted-pages-a4.pdf');
-  await expect(notebook.getByText('All pages that are in use are as the draft is now.')).toBeVisible();
+  await expect(
+    notebook.getByText(
+      'The newest pages of every piece are as the draft is now. Older ones, with another mark, are not to be used.',
+    ),
+  ).toBeVisible();
   await expect(notebook.getByText('Panel: pages A1, A2, B1, B2, C1, C2, D1', { exact: true })).toBeVisible();
 
   await takeCurvedWaist(page);
@@ -122,7 +126,11 @@ test('pages say their version; after a change she is told which are stale, and p
 
   await test.step('undoing the change makes them current again', async () => {
     await press(page, 'Undo: curved waist');
-    await expect(notebook.getByText('All pages that are in use are as the draft is now.')).toBeVisible();
+    await expect(
+      notebook.getByText(
+        'The newest pages of every piece are as the draft is now. Older ones, with another mark, are not to be used.',
+      ),
+    ).toBeVisible();
     await press(page, 'Do again: curved waist');
   });
 
@@ -141,7 +149,11 @@ test('pages say their version; after a change she is told which are stale, and p
     expect(across).toBeCloseTo(4, 1);
     expect(down).toBeCloseTo(4, 1);
   }
-  await expect(notebook.getByText('All pages that are in use are as the draft is now.')).toBeVisible();
+  await expect(
+    notebook.getByText(
+      'The newest pages of every piece are as the draft is now. Older ones, with another mark, are not to be used.',
+    ),
+  ).toBeVisible();
 
   await test.step('a printing that is not used any more is not asked after', async () => {
     await notebook.getByRole('checkbox', { name: 'Not used any more' }).last().check();

@@ -77,7 +77,7 @@ function Takes({ garment, cloth, lay }: LayStripProps) {
     <>
       <p className={styles.takes}>
         {words.takes} <strong>{words.exactly(needed, shownIn)}</strong>
-        {!cloth.shape && <span> = {words.bought(needed, shownIn)}</span>}
+        {!cloth.shape && <span>{words.toBuyOf(words.bought(needed, shownIn))}</span>}
       </p>
       <p className={styles.small}>
         {!isLive && atHand && <Enough cloth={cloth} atHand={atHand} shownIn={shownIn} />}{' '}

@@ -12,6 +12,7 @@ import { Choice } from '../ui/choice';
 import { RoomLayout } from '../ui/room-layout';
 import tableStyles from '../ui/room-table.module.css';
 import { hushNow } from '../ui/say';
+import { useEscape } from '../ui/use-escape';
 import { diagramWords as words } from '../words/diagram';
 import { bringIn, useBringingIn } from './bring-in';
 import { CheckCard } from './check-card';
@@ -66,10 +67,12 @@ function DiagramDesk({ garment, diagram }: DiagramDeskProps) {
   const { trouble } = pictures.pictures;
   const matching = useDesk((desk) => desk.matching);
   const other = matching?.here && diagrams.find(({ id }) => id === matching.otherId);
+  const asksLength = useDesk(({ fresh, drawing, held }) => fresh?.diagramId === diagram.id && !drawing && !held);
   const list = <ListCard key="list" diagram={diagram} diagrams={diagrams} pictures={pictures.pictures} />;
   return (
     <RoomLayout
       tableFirst
+      asks={asksLength}
       table={
         <div className={tableStyles.table}>
           <OverTable diagramId={diagram.id} findings={findings} />
@@ -97,6 +100,11 @@ function DiagramDesk({ garment, diagram }: DiagramDeskProps) {
   );
 }
 
+/** Nothing is drawn after all. */
+function leaveDrawing(): void {
+  useDesk.setState({ drawing: undefined, fresh: undefined });
+}
+
 interface OverTableProps {
   readonly diagramId: string;
   readonly findings: readonly DiagramFinding[];
@@ -107,6 +115,8 @@ function OverTable({ diagramId, findings }: OverTableProps) {
   const { showing, drawing, matching } = useDesk();
   const wrong = findings.filter(({ kind }) => kind === 'not-squared-up');
   const garment = useGarment((state) => state.garment);
+  useEscape(drawing !== undefined, leaveDrawing);
+  useEscape(matching !== undefined, leaveMatching);
   if (matching) {
     const other = garment?.diagrams.find(({ id }) => id === matching.otherId);
     const ask = matching.here
@@ -123,7 +133,7 @@ function OverTable({ diagramId, findings }: OverTableProps) {
     return (
       <div className={styles.over}>
         <p>{drawing.from ? words.known.drawingSecond : words.known.drawing}</p>
-        <Button onPress={() => useDesk.setState({ drawing: undefined, fresh: undefined })}>{words.known.giveUp}</Button>
+        <Button onPress={leaveDrawing}>{words.known.giveUp}</Button>
       </div>
     );
   }

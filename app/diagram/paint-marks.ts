@@ -1,5 +1,5 @@
 import type { Diagram } from '../../core/garment/diagram';
-import type { PhotoPoint, Point } from '../../core/geometry/point';
+import { between, type PhotoPoint, type Point } from '../../core/geometry/point';
 import { lettering } from '../table/ink';
 import { canvasColours as colours } from '../ui/canvas-colours';
 import { diagramWords } from '../words/diagram';
@@ -187,6 +187,9 @@ interface LengthMarks {
   readonly strokes: readonly Point[];
 }
 
+/** How far along a known length its number stands. */
+const NUMBER_AT = 0.2;
+
 function drawLength(
   pen: CanvasRenderingContext2D,
   from: Point | undefined,
@@ -211,7 +214,10 @@ function drawLength(
     pen.lineTo(x + tick.x / 2, y + tick.y / 2);
   }
   stroked(pen, px, held ? 1 : chosen ? 3 : 2, colour);
-  if (number !== undefined) drawNumber(pen, (from.x + to.x) / 2, (from.y + to.y) / 2, px, { number, colour });
+  if (number === undefined) return;
+  // Not in the middle, where the figure is mostly printed.
+  const at = between(from, to, NUMBER_AT);
+  drawNumber(pen, at.x, at.y, px, { number, colour });
 }
 
 function drawEnd(pen: CanvasRenderingContext2D, { x, y }: Point, px: number): void {

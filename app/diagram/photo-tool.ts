@@ -3,7 +3,7 @@ import { distance, move, type PhotoPoint, type Point, vectorBetween } from '../.
 import { useGarment } from '../state/garment-store';
 import { useTable } from '../state/table-store';
 import type { Drag, KeyPress, PointerAt, Tool } from '../table/tool';
-import { hushNow } from '../ui/say';
+import { hushNow, say } from '../ui/say';
 import { diagramWords as words } from '../words/diagram';
 import { arrowStep } from './arrow-step';
 import {
@@ -123,10 +123,12 @@ function drawLine(diagram: Diagram, face: Face, at: PointerAt): Drag | undefined
     end(now) {
       const to = endOf(now) ?? pressed;
       useDesk.setState({ held: false });
-      const long = distance(face.toWorld(from) ?? from, face.toWorld(to) ?? to) > 2 * now.reach;
+      const long = distance(face.toWorld(from) ?? from, face.toWorld(to) ?? to) > now.reach;
       const line = { diagramId: diagram.id, from, to };
-      if (!long) useDesk.setState({ drawing: { what, from }, fresh: undefined });
-      else if (what === 'length') useDesk.setState({ drawing: undefined, fresh: line });
+      if (!long) {
+        useDesk.setState({ drawing: { what, from }, fresh: undefined });
+        if (first) say(words.known.tooNear);
+      } else if (what === 'length') useDesk.setState({ drawing: undefined, fresh: line });
       else useDesk.setState({ drawing: undefined, fresh: undefined, ruling: line });
     },
     cancel,

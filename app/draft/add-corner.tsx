@@ -3,12 +3,13 @@ import { insertCorner, NEAR_CORNER } from '../../core/garment/corner-edits';
 import { outlineOf } from '../../core/garment/outline';
 import type { Edge, Piece } from '../../core/garment/piece';
 import { pathLength } from '../../core/geometry/path';
+import { useShownIn } from '../state/shown-in';
 import { useTable } from '../state/table-store';
 import { Button } from '../ui/button';
 import { LengthField } from '../ui/length-field';
 import { draftWords as words } from '../words/draft';
 import styles from './draft.module.css';
-import { editPiece, useShownIn } from './edit-piece';
+import { editPiece } from './edit-piece';
 
 interface AddCornerProps {
   readonly piece: Piece;

@@ -5,6 +5,7 @@ import { inches, type ShownIn } from '../../core/units/inch';
 import { finestStep } from '../../core/units/write-length';
 import { CleanUpChoice } from '../photo/clean-up-choice';
 import { useGarment } from '../state/garment-store';
+import { useShownIn } from '../state/shown-in';
 import { diagramInHand, useTable } from '../state/table-store';
 import { Button } from '../ui/button';
 import { Choice } from '../ui/choice';
@@ -14,7 +15,6 @@ import { draftWords as words } from '../words/draft';
 import { writeLength } from '../words/written';
 import styles from './draft.module.css';
 import { type MarkKind, type Mode, useDraft } from './draft-store';
-import { useShownIn } from './edit-piece';
 import { canClose, type Trace } from './trace';
 import { finishTrace, giveUpTrace, takeBackPoint } from './trace-tool';
 

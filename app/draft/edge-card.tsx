@@ -2,6 +2,7 @@ import { addThrough, curveEdge, setEndRule, straighten } from '../../core/garmen
 import { nameEdge, setAllowance, setRole } from '../../core/garment/edge-edits';
 import { outlineOf } from '../../core/garment/outline';
 import { EDGE_ROLES, type Edge, type EndRule, type Piece } from '../../core/garment/piece';
+import { useShownIn } from '../state/shown-in';
 import { useTable } from '../state/table-store';
 import { Button } from '../ui/button';
 import { Card } from '../ui/card';
@@ -11,9 +12,10 @@ import { Pick } from '../ui/pick';
 import { TextField } from '../ui/text-field';
 import { draftWords as words } from '../words/draft';
 import { AddCorner } from './add-corner';
+import { SameOnTheRest } from './allowance-rest';
 import styles from './draft.module.css';
 import { EdgeLengths } from './edge-lengths';
-import { editPiece, useShownIn } from './edit-piece';
+import { editPiece } from './edit-piece';
 import { longestStretchMiddle } from './longest-stretch';
 
 const RULES: readonly EndRule[] = ['free', 'square', 'in-line'];
@@ -55,6 +57,9 @@ export function EdgeCard({ piece, index, edge }: EdgeCardProps) {
             hint={words.allowanceHint}
             onCommit={(allowance) => change(words.steps.allowance, (now) => setAllowance(now, edge.id, allowance))}
           />
+        )}
+        {edge.allowance !== undefined && edge.role !== 'fold' && (
+          <SameOnTheRest piece={piece} allowance={edge.allowance} />
         )}
       </div>
       <Choice

@@ -6,6 +6,7 @@ import { pathLength } from '../../core/geometry/path';
 import { obeyFigures } from '../../core/shaping/obey-figures';
 import { inches } from '../../core/units/inch';
 import { useGarment } from '../state/garment-store';
+import { useShownIn } from '../state/shown-in';
 import { Choice } from '../ui/choice';
 import { LengthField } from '../ui/length-field';
 import { Note } from '../ui/note';
@@ -13,7 +14,7 @@ import { say } from '../ui/say';
 import { draftWords as words } from '../words/draft';
 import { writeLength } from '../words/written';
 import styles from './draft.module.css';
-import { editPiece, useShownIn } from './edit-piece';
+import { editPiece } from './edit-piece';
 
 /** Drawing and figure agree when they would be written alike on the finest ruler: a thirty-second of an inch. */
 const AGREES = inches(1 / 64);

@@ -2,6 +2,7 @@ import { setRole } from '../../core/garment/edge-edits';
 import { outlineOf } from '../../core/garment/outline';
 import { pieceOf } from '../../core/garment/with-piece';
 import { pathLength } from '../../core/geometry/path';
+import { useShownIn } from '../state/shown-in';
 import { useTable } from '../state/table-store';
 import { Button } from '../ui/button';
 import { Note } from '../ui/note';
@@ -9,7 +10,7 @@ import { say } from '../ui/say';
 import { draftWords as words } from '../words/draft';
 import { writeLength } from '../words/written';
 import styles from './draft.module.css';
-import { editPiece, useShownIn } from './edit-piece';
+import { editPiece } from './edit-piece';
 import { useRestedGarment } from './rested-garment';
 
 /** A piece that is cut on the fold asks which of its straight edges lies there, until one does; the longest comes first. */

@@ -4,6 +4,7 @@ import type { Dart, Label, Notch, Piece } from '../../core/garment/piece';
 import { edgeIndex } from '../../core/garment/with-piece';
 import { pathLength } from '../../core/geometry/path';
 import { distance, move, type TablePoint, vectorBetween } from '../../core/geometry/point';
+import { useShownIn } from '../state/shown-in';
 import { type Chosen, useTable } from '../state/table-store';
 import { Button } from '../ui/button';
 import { Card } from '../ui/card';
@@ -14,7 +15,7 @@ import { draftWords as words } from '../words/draft';
 import { writeLength } from '../words/written';
 import { dartPlace } from './dart-place';
 import styles from './draft.module.css';
-import { editPiece, useShownIn } from './edit-piece';
+import { editPiece } from './edit-piece';
 import { PlaceFields } from './point-card';
 import { takeAway } from './point-keys';
 

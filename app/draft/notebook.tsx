@@ -1,4 +1,5 @@
 import { useEffect, useRef } from 'react';
+import { edgesWithoutAllowance } from '../../core/garment/missing-allowances';
 import { pieceOf } from '../../core/garment/with-piece';
 import { useTable } from '../state/table-store';
 import { chosenStop } from '../table/walk';
@@ -57,6 +58,7 @@ export function Notebook() {
           cut={piece.cut}
           drawnAs={piece.drawnAs}
           side={piece.side}
+          missing={edgesWithoutAllowance(piece).length}
           remarks={piece.remarks}
         />
       )}

@@ -4,6 +4,7 @@ import type { Piece } from '../../core/garment/piece';
 import { edgeIndex } from '../../core/garment/with-piece';
 import { pathLength } from '../../core/geometry/path';
 import type { TablePoint } from '../../core/geometry/point';
+import { useShownIn } from '../state/shown-in';
 import { type Chosen, useTable } from '../state/table-store';
 import { chosenAt, type Stop, stopsOf } from '../table/walk';
 import { writeSquares } from '../table/write-squares';
@@ -13,7 +14,6 @@ import { LengthField } from '../ui/length-field';
 import { draftWords as words } from '../words/draft';
 import { writeLength } from '../words/written';
 import styles from './draft.module.css';
-import { useShownIn } from './edit-piece';
 import { moveStop } from './point-keys';
 
 /** The piece in words and numbers: every point and edge round it, and its marks. Points are moved by writing here. */

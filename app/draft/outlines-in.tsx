@@ -4,6 +4,7 @@ import type { FileReading, UnitsNotKnown } from '../../core/files/file-reading';
 import { FILE_UNITS, type FileUnit, mmPerUnit } from '../../core/files/svg-units';
 import { withNewPieces } from '../../core/garment/with-new-pieces';
 import { useGarment } from '../state/garment-store';
+import { useShownIn } from '../state/shown-in';
 import { useTable } from '../state/table-store';
 import { Button } from '../ui/button';
 import { ChooseFile } from '../ui/choose-file';
@@ -14,7 +15,6 @@ import { fileFindingSentence, fileRefusalSentence, filesWords } from '../words/f
 import { writeLength } from '../words/written';
 import { filesWork } from '../workers/files-calls';
 import styles from './draft.module.css';
-import { useShownIn } from './edit-piece';
 
 const words = filesWords.bringIn;
 

@@ -8,6 +8,7 @@ import { pieceOf } from '../../core/garment/with-piece';
 import { pathBounds } from '../../core/geometry/path';
 import { inches } from '../../core/units/inch';
 import { useGarment } from '../state/garment-store';
+import { useShownIn } from '../state/shown-in';
 import { useTable } from '../state/table-store';
 import { Button } from '../ui/button';
 import { Card } from '../ui/card';
@@ -19,8 +20,9 @@ import { Pick as PickOne } from '../ui/pick';
 import { say } from '../ui/say';
 import { TextField } from '../ui/text-field';
 import { draftWords as words } from '../words/draft';
+import { AllowanceWhereNone } from './allowance-rest';
 import styles from './draft.module.css';
-import { editPiece, useShownIn } from './edit-piece';
+import { editPiece } from './edit-piece';
 import { FoldEdge } from './fold-edge';
 import { PieceFindings } from './piece-findings';
 
@@ -29,10 +31,14 @@ const SIDES = ['both', 'left', 'right'] as const;
 const DRAWN = ['net', 'included', 'not-known'] as const;
 
 /** Only what the card shows: a point that is dragged changes none of it, and so does not draw the card anew. */
-type PieceCardProps = Pick<Piece, 'id' | 'name' | 'cut' | 'drawnAs' | 'remarks'> & { readonly side: Piece['side'] };
+type PieceCardProps = Pick<Piece, 'id' | 'name' | 'cut' | 'drawnAs' | 'remarks'> & {
+  readonly side: Piece['side'];
+  /** How many of its edges have no allowance yet. */
+  readonly missing: number;
+};
 
 /** What a piece says aloud: its name, how it is cut, what the line is; and what can be done with the whole of it. */
-export const PieceCard = memo(function PieceCard({ id, name, cut, drawnAs, side, remarks }: PieceCardProps) {
+export const PieceCard = memo(function PieceCard({ id, name, cut, drawnAs, side, missing, remarks }: PieceCardProps) {
   const setCut = (next: Cut) => editPiece(words.steps.cut, id, (now) => ({ ...now, cut: next }));
   const setDrawn = (next: DrawnAs) => editPiece(words.steps.drawnAs, id, (now) => ({ ...now, drawnAs: next }));
   return (
@@ -63,6 +69,7 @@ export const PieceCard = memo(function PieceCard({ id, name, cut, drawnAs, side,
       </div>
       {drawnAs === 'not-known' && <Note tone="stop">{words.drawnUnknown}</Note>}
       {drawnAs === 'included' && <Note tone="plain">{words.drawnIncluded}</Note>}
+      <AllowanceWhereNone pieceId={id} missing={missing} />
       <Choice
         label={words.bodySide}
         value={side ?? 'both'}

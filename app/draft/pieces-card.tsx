@@ -6,6 +6,7 @@ import { pieceOf } from '../../core/garment/with-piece';
 import { pathBounds } from '../../core/geometry/path';
 import { inches } from '../../core/units/inch';
 import { useGarment } from '../state/garment-store';
+import { useShownIn } from '../state/shown-in';
 import { useTable } from '../state/table-store';
 import { Button } from '../ui/button';
 import { Card } from '../ui/card';
@@ -15,7 +16,6 @@ import { say } from '../ui/say';
 import { draftWords as words } from '../words/draft';
 import styles from './draft.module.css';
 import { useDraft } from './draft-store';
-import { useShownIn } from './edit-piece';
 import { OutlinesIn } from './outlines-in';
 import { chosenPieceId, usePieceIds } from './pieces-layer';
 

@@ -1,6 +1,7 @@
 import { setCornerFinish } from '../../core/garment/corner-edits';
 import { CORNER_FINISHES, type CornerFinish, type Piece } from '../../core/garment/piece';
 import type { TablePoint } from '../../core/geometry/point';
+import { useShownIn } from '../state/shown-in';
 import { useTable } from '../state/table-store';
 import type { Stop } from '../table/walk';
 import { writeSquares } from '../table/write-squares';
@@ -10,7 +11,7 @@ import { LengthField } from '../ui/length-field';
 import { Pick } from '../ui/pick';
 import { draftWords as words } from '../words/draft';
 import styles from './draft.module.css';
-import { editPiece, useShownIn } from './edit-piece';
+import { editPiece } from './edit-piece';
 import { moveStop, takeAway, walk } from './point-keys';
 
 interface PointCardProps {

@@ -1,10 +1,10 @@
 import { useSyncExternalStore } from 'react';
+import { useShownIn } from '../state/shown-in';
 import { writeSquares } from '../table/write-squares';
 import { draftWords as words } from '../words/draft';
 import { writeLength } from '../words/written';
 import styles from './draft.module.css';
 import { useDraft } from './draft-store';
-import { useShownIn } from './edit-piece';
 import { lengthBeingDrawn, lengthOfWay } from './trace';
 
 /** Where the pointer is, in squares, and how fine the picture is. Not spoken: it changes with every movement. */

@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { halvesOf } from '../../core/diagram/halves';
 import { usePictureInk } from '../photo/picture-ink';
 import { useGarment } from '../state/garment-store';
+import { useShownIn } from '../state/shown-in';
 import { diagramInHand, useTable } from '../state/table-store';
 import { writeSquares } from '../table/write-squares';
 import { Button } from '../ui/button';
@@ -12,7 +13,6 @@ import { say } from '../ui/say';
 import { draftWords as words } from '../words/draft';
 import styles from './draft.module.css';
 import { useDraft } from './draft-store';
-import { useShownIn } from './edit-piece';
 import { typePoint } from './trace-tool';
 
 /** The piece being traced, in words: its points so far, and the next one by typing. */

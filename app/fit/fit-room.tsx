@@ -11,12 +11,12 @@ import { Card } from '../ui/card';
 import { Choice } from '../ui/choice';
 import { Note } from '../ui/note';
 import { RoomLayout } from '../ui/room-layout';
-import { findingSentence } from '../words/findings';
 import { fitWords as words } from '../words/fit';
 import { CurvedWaistCard } from './curved-waist-card';
 import { EaseCard } from './ease-card';
 import { useFit } from './fit-store';
 import { FitTable } from './fit-table';
+import { GirthNote } from './girth-note';
 import { LeaveOpenForm } from './leave-open-form';
 import { LevelsCard } from './levels-card';
 import { addNewRing } from './new-ring';
@@ -113,7 +113,7 @@ function FindingsCard({ garment, ring }: FindingsCardProps) {
       )}
       {here.map((finding) => (
         <Fragment key={JSON.stringify(finding)}>
-          <Note tone={finding.weight}>{findingSentence(finding, garment)}</Note>
+          <GirthNote finding={finding} garment={garment} ring={ring} />
           {finding.kind === 'no-opening' && <LeaveOpenForm garment={garment} ring={ring} needed={finding.depth} />}
         </Fragment>
       ))}

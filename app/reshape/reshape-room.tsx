@@ -1,9 +1,12 @@
+import { useEffect } from 'react';
+import { takeAsked } from '../state/asked-store';
 import { useGarment } from '../state/garment-store';
 import { useLeaveByUndo } from '../trial/use-leave-by-undo';
 import { RoomLayout } from '../ui/room-layout';
 import { shellWords } from '../words/shell';
+import { lettingOut } from './changes/take-in';
 import { ChangesList } from './changes-list';
-import { leaveChange, useReshape } from './reshape-store';
+import { leaveChange, tryChange, useReshape } from './reshape-store';
 import { ReshapeTable } from './reshape-table';
 import { TrialCard } from './trial-card';
 
@@ -12,6 +15,10 @@ export function ReshapeRoom() {
   const garment = useGarment((state) => state.garment);
   const trying = useReshape((state) => state.trying);
   useLeaveByUndo(trying !== undefined, leaveChange);
+  useEffect(() => {
+    const asked = takeAsked();
+    if (asked) tryChange(lettingOut(asked));
+  }, []);
   if (!garment) return null;
   return (
     <RoomLayout

@@ -42,7 +42,7 @@ export function FullSize(props: FullSizeProps) {
   const { garment, pieces, kind, size, map, calibration } = props;
   const { shownIn } = garment;
   const [pieceId, setPieceId] = useState(pieces[0]?.id);
-  const [look, setLook] = useState<Look>({ ground: 'black', line: 4, grid: true });
+  const [look, setLook] = useState<Look>({ ground: 'black', line: 4, grid: true, square: true });
   const [shift, setShift] = useState<{ readonly of: string; readonly lying: Lying }>();
   const [isLocked, setLocked] = useState(false);
   const [checks, setChecks] = useState(false);
@@ -65,7 +65,9 @@ export function FullSize(props: FullSizeProps) {
   const paper = paperSheetWords(shownIn, 'sixteenth');
   const shown: Shown | undefined = sight &&
     test && {
-      ...{ map, lying, size, sight, look },
+      ...{ map, lying, size, sight },
+      // It is there while it is measured, though it was put away.
+      look: { ...look, square: look.square || checks },
       marks: pieceDrawing(piece),
       grid: { origin, square, say },
       test: { ...test, says: said },

@@ -15,6 +15,8 @@ export interface Look {
   /** How wide a cut line is (CSS px). */
   readonly line: number;
   readonly grid: boolean;
+  /** Whether the test square is in sight. */
+  readonly square: boolean;
 }
 
 export interface Shown {
@@ -45,7 +47,7 @@ export function paintFullSize(ink: CanvasRenderingContext2D, shown: Shown): void
   if (look.grid) paintGrid(ink, shown, ground);
   paintLines(ink, shown);
   paintWords(ink, shown, ground);
-  paintTestSquare(ink, shown, ground);
+  if (look.square) paintTestSquare(ink, shown, ground);
 }
 
 function paintGrid(ink: CanvasRenderingContext2D, shown: Shown, ground: string): void {
@@ -110,7 +112,7 @@ function paintWords(ink: CanvasRenderingContext2D, shown: Shown, ground: string)
   }
 }
 
-/** Where a ruler finds it at once; nothing is hidden by it. */
+/** Clear of the lines where there is room for it. */
 function paintTestSquare(ink: CanvasRenderingContext2D, { map, test, look }: Shown, ground: string): void {
   const { at, side, says } = test;
   const corners = squareCorners(at, side);

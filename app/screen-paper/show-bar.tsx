@@ -78,6 +78,7 @@ export function ShowBar(props: ShowBarProps) {
             onChange={(line) => props.onLook({ ...look, line: Number(line) })}
           />
           <Switch label={words.grid} on={look.grid} onChange={(grid) => props.onLook({ ...look, grid })} />
+          <Switch label={words.square} on={look.square} onChange={(square) => props.onLook({ ...look, square })} />
           <div className={styles.row}>
             <Button onPress={props.onAnew}>{words.anew[kind]}</Button>
             {fullScreen.can && (

@@ -45,7 +45,7 @@ export function Tape() {
                 </span>
                 {words.rooms[station]}
                 {count > 0 && (
-                  <span className={styles.count}>
+                  <span className={styles.count} title={words.unsettled(count)}>
                     {count}
                     <span className="only-heard"> — {words.unsettled(count)}</span>
                   </span>

@@ -16,6 +16,8 @@ interface RoomLayoutProps {
   readonly tableFirst?: boolean;
   /** What the notebook speaks of: when it turns to something else it begins at its top. */
   readonly page?: string | undefined;
+  /** The notebook has come to ask something: folded away, nobody would hear it. */
+  readonly asks?: boolean;
 }
 
 /** As narrow as in room-layout.module.css. */
@@ -25,8 +27,14 @@ const PHONE = '(max-width: 46rem)';
 const TAKES_UP: ReadonlySet<NextStepName> = new Set(['known-length', 'second-length', 'trace']);
 
 /** The table with the notebook beside it; on a phone the notebook lies over its lower part and can be folded away. */
-export function RoomLayout({ table, notebook, tableFirst = false, page }: RoomLayoutProps) {
+export function RoomLayout({ table, notebook, tableFirst = false, page, asks = false }: RoomLayoutProps) {
   const [folded, setFolded] = useState(() => tableFirst && matchMedia(PHONE).matches);
+  const [asked, setAsked] = useState(asks);
+  // While it is drawn, so that the question comes up in a notebook that lies open.
+  if (asked !== asks) {
+    setAsked(asks);
+    if (asks) setFolded(false);
+  }
   const pages = useRef<HTMLDivElement>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: another page is what turns it back to the top
   useLayoutEffect(() => {

@@ -15,6 +15,8 @@ interface MeasureListProps {
   readonly names: readonly MeasureName[];
   readonly set: MeasureSet;
   readonly shownIn: ShownIn;
+  /** Those that are asked for next. */
+  readonly wanted: ReadonlySet<MeasureName>;
   readonly doubts: ReadonlyMap<MeasureName, readonly string[]>;
   readonly onFocus: (name: MeasureName) => void;
 }
@@ -22,7 +24,7 @@ interface MeasureListProps {
 const NO_DOUBTS: readonly string[] = [];
 
 /** Some measures of the set in use, one below the other. */
-export function MeasureList({ names, set, shownIn, doubts, onFocus }: MeasureListProps) {
+export function MeasureList({ names, set, shownIn, wanted, doubts, onFocus }: MeasureListProps) {
   const edit = useGarment((state) => state.edit);
   return (
     <ul className={styles.list} onKeyDown={toNextEmpty}>
@@ -33,6 +35,7 @@ export function MeasureList({ names, set, shownIn, doubts, onFocus }: MeasureLis
           name={name}
           measure={set.measures[name]}
           shownIn={shownIn}
+          wanted={wanted.has(name)}
           doubts={doubts.get(name) ?? NO_DOUBTS}
           onChange={(measure) =>
             edit(words.labels.measure(measureNames[name]), (garment) =>

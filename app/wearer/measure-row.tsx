@@ -16,6 +16,8 @@ interface MeasureRowProps {
   readonly name: MeasureName;
   readonly measure: Measure | undefined;
   readonly shownIn: ShownIn;
+  /** It is among those that are asked for next. */
+  readonly wanted: boolean;
   /** Sentences on what is unlikely about it. */
   readonly doubts: readonly string[];
   readonly onChange: (measure: Measure | undefined) => void;
@@ -27,7 +29,7 @@ interface MeasureRowProps {
 const LEAST = 5;
 
 /** One measure: where the tape goes, how to hold it, and what it read. */
-export function MeasureRow({ name, measure, shownIn, doubts, onChange, onGuess, onFocus }: MeasureRowProps) {
+export function MeasureRow({ name, measure, shownIn, wanted, doubts, onChange, onGuess, onFocus }: MeasureRowProps) {
   const [rightAsked, setRightAsked] = useState(false);
   const isHalved = canBeHalved(name);
   const rightShown = !isHalved && measure !== undefined && (rightAsked || measure.right !== undefined);
@@ -57,7 +59,7 @@ export function MeasureRow({ name, measure, shownIn, doubts, onChange, onGuess, 
       className={styles.row}
       onFocus={onFocus}
       data-guessed={measure?.guessed}
-      data-step={measure ? undefined : 'measures'}
+      data-step={wanted ? 'measures' : undefined}
     >
       <SmallFigure measure={name} />
       <div className={styles.fields}>

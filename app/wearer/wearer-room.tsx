@@ -8,6 +8,7 @@ import { doubtsOf } from './doubts';
 import { essentialMeasures, furtherMeasures } from './measure-groups';
 import { MeasureList } from './measure-list';
 import { SetCard } from './set-card';
+import { wantedOf } from './wanted';
 import styles from './wearer-room.module.css';
 import { WearerTable } from './wearer-table';
 
@@ -20,13 +21,14 @@ export function WearerRoom() {
   const [open, setOpen] = useState<Readonly<Record<string, boolean>>>({});
   const set = garment?.wearer.sets.find(({ id }) => id === garment.wearer.currentSetId);
   const doubts = useMemo(() => (garment ? doubtsOf(garment) : undefined), [garment]);
-  if (!garment || !set || !doubts) return null;
+  const wanted = useMemo(() => (garment ? wantedOf(garment) : undefined), [garment]);
+  if (!garment || !set || !doubts || !wanted) return null;
 
   const { shownIn } = garment;
   const count = (names: readonly MeasureName[]) =>
     words.filled(names.filter((name) => set.measures[name] !== undefined).length, names.length);
   const list = (names: readonly MeasureName[]) => (
-    <MeasureList names={names} set={set} shownIn={shownIn} doubts={doubts} onFocus={setShown} />
+    <MeasureList {...{ names, set, shownIn, wanted, doubts }} onFocus={setShown} />
   );
 
   return (

@@ -23,14 +23,6 @@ export function setAllowance(piece: Piece, edgeId: string, allowance: number | u
   });
 }
 
-/** The piece with the same allowance on every edge that is not a fold. */
-export function setAllAllowances(piece: Piece, allowance: number): Piece {
-  return piece.edges.reduce(
-    (changed, edge) => (edge.role === 'fold' ? changed : setAllowance(changed, edge.id, allowance)),
-    piece,
-  );
-}
-
 /** The piece with a printed figure on an edge, or `undefined` for none. */
 export function setStated(piece: Piece, edgeId: string, stated: StatedOnEdge | undefined): Piece {
   return withEdge(piece, edgeId, (edge) => {

@@ -55,3 +55,11 @@ export function turnedSeam({ lap, ...seam }: Seam): Seam {
   const turned = { ...seam, one: seam.other, other: seam.one, ease: -seam.ease };
   return lap ? { ...turned, lap: { ...lap, side: lap.side === 'one' ? 'other' : 'one' } } : turned;
 }
+
+/** The seam an edge is the one side of, seen from that edge; only where that side is this edge alone. */
+export function seamOfEdge(seams: readonly Seam[] | undefined, edge: EdgeRef): Seam | undefined {
+  const isIt = (side: Seam['one']) => side.length === 1 && side[0] !== undefined && isSameEdge(side[0], edge);
+  const seam = seams?.find(({ one, other }) => isIt(one) || isIt(other));
+  if (!seam) return undefined;
+  return isIt(seam.one) ? seam : turnedSeam(seam);
+}

@@ -15,6 +15,12 @@ const LEAST_TURN = (32 * Math.PI) / 180;
 /** The share of the line's width within which the curve keeps to the middle of it. */
 const WITHIN = 0.3;
 
+/** The share that does as well, where it spares points that crowd: the curve is still on the ink. */
+const STILL_ON_INK = 0.5;
+
+/** Points crowd that lie nearer to one another, or to a corner, than this share of the run: there the edge would dip. */
+const CROWDED = 1 / 12;
+
 /** At most so many places of one run are weighed, evenly spread: more only take time. */
 const MOST_PLACES = 140;
 
@@ -33,13 +39,36 @@ export function followedLine(
   runs.forEach((run, index) => {
     const length = run.reduce((sum, point, i) => sum + (i > 0 ? distance(point, run[i - 1] as Point) : 0), 0);
     const places = spaced(run, Math.max(2, length / MOST_PLACES)).flatMap((place) => lay(place) ?? []);
-    const within = WITHIN * line.width * scaleOf(run, lay);
-    const through = places.length > 2 && within > 0 ? throughPointsFor(places, { within }) : places;
+    const width = line.width * scaleOf(run, lay);
+    const through = places.length > 2 && width > 0 ? throughUncrowded(places, width) : places;
     for (const at of through.slice(1, -1)) found.push({ at, kind: 'curve' });
     const corner = index < runs.length - 1 ? lay(run[run.length - 1] as Point) : undefined;
     if (corner) found.push({ at: corner, kind: 'corner' });
   });
   return found;
+}
+
+/** The fewest points that keep a curve on the ink, none of them crowding another or an end, so far as that can be. */
+function throughUncrowded(places: readonly Point[], width: number): readonly Point[] {
+  const apart = CROWDED * (lengthsAlong(places)[places.length - 1] as number);
+  const exact = throughPointsFor(places, { within: WITHIN * width });
+  if (!isCrowded(exact, apart)) return exact;
+  const within = STILL_ON_INK * width;
+  const looser = throughPointsFor(places, { within });
+  if (!isCrowded(looser, apart)) return looser;
+  // An end put down beside the ink stays where it was put; the curve is not to run back to the ink right behind it.
+  const free = throughPointsFor(clearOfEnds(places, apart), { within });
+  return isCrowded(free, apart) ? exact : free;
+}
+
+function isCrowded(points: readonly Point[], apart: number): boolean {
+  return points.length > 2 && points.some((point, i) => i > 0 && distance(point, points[i - 1] as Point) < apart);
+}
+
+function clearOfEnds(places: readonly Point[], apart: number): Point[] {
+  const [first, last] = [places[0] as Point, places[places.length - 1] as Point];
+  const isClear = (place: Point) => distance(place, first) >= apart && distance(place, last) >= apart;
+  return [first, ...places.slice(1, -1).filter(isClear), last];
 }
 
 /** How large a pixel of the picture is where the run is, as it is laid. */

@@ -2,6 +2,7 @@ import { between, distance, type Point, unit, type Vector, vectorBetween } from 
 import type { Grey } from './grey';
 import { type FittedLine, fittedLine, lineMeeting } from './ink-fit';
 import { greyAt, inkAcross } from './ink-profile';
+import { median } from './median';
 
 /** The ink nearest a place: where lines meet or turn sharply, where one ends, or simply the middle of a line. */
 export interface InkNear {
@@ -17,6 +18,9 @@ const STRAIGHT_ON = (24 * Math.PI) / 180;
 
 /** Inky pixels tried for a cut lie at least half of this apart. */
 const LOOKED_APART = 3;
+
+/** So many cuts tell how wide a line is: right at a corner or tick one of them may run along the other line. */
+const CUTS = 5;
 
 /** Times a place is moved to where the lines that leave it meet. */
 const ROUNDS = 3;
@@ -62,15 +66,17 @@ function lineNear(grey: Grey, place: Point, reach: number): LineHere | undefined
   const { paper, ink } = shades(grey, place, reach + 4);
   if (paper - ink < 0.1) return undefined;
   const limit = (paper + ink) / 2;
-  // Right at a corner a cut may run along the other line: then the next pixel tells how wide the line is.
+  let at: Point | undefined;
+  const widths: number[] = [];
   for (const inky of inkyPlaces(grey, place, reach, limit, LOOKED_APART)) {
     const along = runThrough(grey, inky, 7);
     const across = inkAcross(grey, inky, { dx: -along.dy, dy: along.dx }, 9);
     if (!across || !Number.isFinite(across.width)) continue;
-    const at = { x: inky.x - along.dy * across.off, y: inky.y + along.dx * across.off };
-    return { at, width: Math.max(1.2, across.width), limit };
+    at ??= { x: inky.x - along.dy * across.off, y: inky.y + along.dx * across.off };
+    widths.push(across.width);
+    if (widths.length === CUTS) break;
   }
-  return undefined;
+  return at && { at, width: Math.max(1.2, median(widths)), limit };
 }
 
 function shades(grey: Grey, place: Point, reach: number): { readonly paper: number; readonly ink: number } {

@@ -9,9 +9,10 @@
  *
  * Limit: a strip that comes out on the far side of a narrow part of the piece is cut off there.
  */
+import { unionBox } from '../geometry/bounds';
 import { distanceToChord, flattenPath } from '../geometry/flatten';
 import { intersectPaths } from '../geometry/intersect';
-import { isClosed, nearestOnPath, pathLength, subPath } from '../geometry/path';
+import { isClosed, nearestOnPath, pathBounds, pathLength, subPath } from '../geometry/path';
 import { distance, type Point } from '../geometry/point';
 import { type Ring, ringArea, ringLength } from '../geometry/polygon';
 import { areasWithout, unionOfAreas } from '../geometry/polygon-boolean';
@@ -19,8 +20,9 @@ import { line, type Path } from '../geometry/segment';
 import type { AllowanceStrip } from './allowance-strips';
 import type { CutPart } from './cut-line-parts';
 
-/** How far the flattened strips may be off, in mm. */
+/** How far the flattened strips may be off, in mm; as many times more as a piece with a point gone astray is too large. */
 const FLATNESS = 0.02;
+const LARGEST = 20_000;
 
 /** A gap up to this wide is a crack between areas that were flattened apart, in mm. */
 const CRACK = 0.08;
@@ -38,8 +40,10 @@ export type UnionBoundary =
 
 /** The outer boundary of piece and strips, travelled as the outline is (`outward` 1 when that is clockwise to the eye). */
 export function stripUnion(strips: readonly AllowanceStrip[], outward: 1 | -1): UnionBoundary {
-  const runs = strips.map(({ cut }) => (cut.length > 0 ? flattenPath(cut, FLATNESS) : []));
-  const stitches = strips.map(({ stitch }) => flattenPath(stitch, FLATNESS));
+  const { minX, minY, maxX, maxY } = strips.map(({ stitch }) => pathBounds(stitch)).reduce(unionBox);
+  const flatness = FLATNESS * Math.max(1, Math.hypot(maxX - minX, maxY - minY) / LARGEST);
+  const runs = strips.map(({ cut }) => (cut.length > 0 ? flattenPath(cut, flatness) : []));
+  const stitches = strips.map(({ stitch }) => flattenPath(stitch, flatness));
   const body = clockwise(stitches.flatMap((points) => points.slice(0, -1)));
   let whole: Ring = body;
   for (const group of groupsOf(strips)) {

@@ -1,7 +1,8 @@
 import { insertCorner, removeCorner, setCornerFinish } from '../../core/garment/corner-edits';
 import { addThrough, curveEdge, removeThrough, setEndRule, straighten } from '../../core/garment/curve-edits';
-import { nameEdge, setAllAllowances, setAllowance, setRole, setStated } from '../../core/garment/edge-edits';
+import { nameEdge, setAllowance, setRole, setStated } from '../../core/garment/edge-edits';
 import { putDart, putFullness, putLabel, putNotch, removeMark, setGrain } from '../../core/garment/mark-edits';
+import { withAllowanceWhereNone } from '../../core/garment/missing-allowances';
 import { mirrorPiece, movePiece, turnPiece } from '../../core/garment/move-piece';
 import { moveCorner, moveThrough } from '../../core/garment/move-point';
 import { CORNER_FINISHES, EDGE_ROLES } from '../../core/garment/piece';
@@ -71,9 +72,9 @@ export const editsOfPieces: Readonly<Record<string, EditKind>> = {
     (c) => ({ id: c.edge.id, allowance: c.mm(0, 60) }),
     (piece, { id, allowance }) => setAllowance(piece, id, allowance),
   ),
-  setAllAllowances: pieceEdit(
+  withAllowanceWhereNone: pieceEdit(
     (c) => ({ allowance: c.mm(0, 40) }),
-    (piece, { allowance }) => setAllAllowances(piece, allowance),
+    (piece, { allowance }) => withAllowanceWhereNone(piece, allowance),
   ),
   setStated: pieceEdit(
     (c) => ({ id: c.edge.id, length: c.mm(20, 900), rules: c.pick(['unsettled', 'drawing', 'figure'] as const) }),

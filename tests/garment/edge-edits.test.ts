@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { nameEdge, setAllAllowances, setAllowance, setRole, setStated } from '../../core/garment/edge-edits';
+import { nameEdge, setAllowance, setRole, setStated } from '../../core/garment/edge-edits';
 import { lindenPanel } from './linden';
 
 it('setRole to fold lays the edge straight and takes its allowance', () => {
@@ -8,10 +8,6 @@ it('setRole to fold lays the edge straight and takes its allowance', () => {
     allowance: 0,
     shape: { kind: 'straight' },
   });
-});
-
-it('setAllAllowances leaves the fold without one', () => {
-  expect(setAllAllowances(lindenPanel(), 9.5).edges.map(({ allowance }) => allowance)).toEqual([9.5, 9.5, 9.5, 0]);
 });
 
 it('setAllowance and setStated take away what was said', () => {

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { lindenGarment } from '../../app/demo/linden-garment';
 import { nextStep } from '../../app/guide/next-step';
 import { beforeYouCut } from '../../core/check/before-you-cut';
-import { setAllAllowances, setAllowance, setRole } from '../../core/garment/edge-edits';
+import { setAllowance, setRole } from '../../core/garment/edge-edits';
 import type { Garment } from '../../core/garment/garment';
 import type { Piece } from '../../core/garment/piece';
 
@@ -38,7 +38,7 @@ describe('what comes next', () => {
     });
     const third = piece.edges[2];
     if (!third) throw new Error('the panel has four edges');
-    const unsaid = withPieces((one) => setAllowance(setAllAllowances(one, 12), third.id, undefined));
+    const unsaid = withPieces((one) => setAllowance(one, third.id, undefined));
     expect(next(unsaid)).toEqual({
       name: 'allowance',
       room: 'draft',

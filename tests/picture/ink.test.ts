@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { segmentAt } from '../../core/geometry/cubic-curve';
 import { distance, type Point } from '../../core/geometry/point';
+import { splineThrough } from '../../core/geometry/spline';
 import { inkCosts } from '../../core/picture/ink-costs';
 import { followedLine } from '../../core/picture/ink-followed';
 import { inkLine, shownLine } from '../../core/picture/ink-line';
@@ -105,6 +107,28 @@ it('turns a corner where the line does', () => {
   expect(distance((points[0] as { at: Point }).at, run[1] as Point)).toBeLessThan(0.5);
 });
 
+it('points crowd neither a corner nor one another where an end was put beside the ink', () => {
+  const lines = [{ run: arc, width: 3 }];
+  for (const [aside, up] of [
+    [2, 2],
+    [-2, -2],
+    [3, -1],
+    [0, 3],
+  ] as const) {
+    const beside = { x: to.x + aside, y: to.y + up };
+    const { points, line } = follow(lines, from, beside);
+    const stops = [from, ...points.map(({ at }) => at), beside];
+    const gaps = stops.slice(1).map((stop, i) => distance(stop, stops[i] as Point));
+    expect(Math.min(...gaps)).toBeGreaterThan((290 * 1.35) / 12 - 2);
+    // It runs into the end as it was put, and is on the ink elsewhere.
+    const elsewhere = arc.filter((place) => distance(place, beside) > (290 * 1.35) / 12);
+    const curve = splineThrough(stops).flatMap((segment) =>
+      Array.from({ length: 60 }, (_, i) => segmentAt(segment, i / 59)),
+    );
+    expect(furthestOff(elsewhere, curve)).toBeLessThan(0.6 * line.width);
+  }
+});
+
 describe('inkNear', () => {
   const meeting = { x: 120.3, y: 110.7 };
   const ray = (turn: number, length = 80) => ({
@@ -125,6 +149,21 @@ describe('inkNear', () => {
       const found = inkNear(drawnPage({ width: 240, height: 220, lines }), { x: 124, y: 107 }, 11);
       expect(found?.what).toBe('meeting');
       expect(distance(found?.at ?? { x: 0, y: 0 }, meeting)).toBeLessThan(0.75);
+    }
+  });
+
+  it.each([0, 0.04, 0.3, 0.8])('finds a fine end tick from every place beside it and on it, turned by %d', (turn) => {
+    const lines = [
+      { run: [meeting, ray(turn)], width: 2.2 },
+      { run: [ray(turn + Math.PI / 2, 12), ray(turn - Math.PI / 2, 12)], width: 2.2 },
+    ];
+    const grey = drawnPage({ width: 240, height: 220, lines });
+    for (let dx = -5; dx <= 5; dx++) {
+      for (let dy = -5; dy <= 5; dy++) {
+        const found = inkNear(grey, { x: meeting.x + dx, y: meeting.y + dy }, 10);
+        expect(found?.what, `${dx} ${dy}`).toBe('meeting');
+        expect(distance(found?.at ?? { x: 0, y: 0 }, meeting)).toBeLessThan(0.5);
+      }
     }
   });
 

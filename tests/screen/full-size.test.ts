@@ -172,4 +172,36 @@ describe('testSquare', () => {
     expect(testSquare(sight, 'cm', topRight).at.x).toBeLessThan(100);
     expect(testSquare(sight, 'cm', topRight).at.y).toBeLessThan(100);
   });
+
+  it('stands between lines where every corner is crossed, smaller if it must, and covers none of them', () => {
+    const sight = { minX: 10, minY: -20, maxX: 410, maxY: 230 };
+    const line = (from: Point, to: Point) =>
+      Array.from({ length: 401 }, (_, k) => ({
+        x: from.x + ((to.x - from.x) * k) / 400,
+        y: from.y + ((to.y - from.y) * k) / 400,
+      }));
+    for (const [drawn, side] of [
+      // A strip of 130 mm between two uprights holds 100 mm, one of 75 mm only 50 mm.
+      [
+        [
+          ...line({ x: 140, y: -20 }, { x: 140, y: 230 }),
+          ...line({ x: 270, y: -20 }, { x: 270, y: 230 }),
+          ...line({ x: 70, y: -20 }, { x: 70, y: 230 }),
+          ...line({ x: 340, y: -20 }, { x: 340, y: 230 }),
+        ],
+        100,
+      ],
+      [[40, 115, 190, 265, 340, 405].flatMap((x) => line({ x, y: -20 }, { x, y: 230 })), 50],
+    ] as const) {
+      const square = testSquare(sight, 'cm', drawn);
+      expect(square.side).toBe(side);
+      const { x, y } = square.at;
+      expect(drawn.filter((at) => at.x >= x && at.x <= x + side && at.y >= y && at.y <= y + side)).toEqual([]);
+    }
+    // Where lines are 30 mm apart none is clear: the largest, for one too small would prove nothing.
+    const close = Array.from({ length: 14 }, (_, k) =>
+      line({ x: 10 + 30 * k, y: -20 }, { x: 10 + 30 * k, y: 230 }),
+    ).flat();
+    expect(testSquare(sight, 'cm', close).side).toBe(100);
+  });
 });

@@ -324,3 +324,21 @@ describe('cutLine(piece) says why there is none', () => {
     expect(numbers).not.toContain('null');
   });
 });
+
+/** A gore of which one point of the hem has gone 700 m astray, as in a file with a figure too many in it. */
+it('cutLine(piece) of a piece with a point far astray comes, and keeps to the allowance where the piece is sound', () => {
+  const piece = pieceOf(
+    [at(0, 0), at(60, 1), at(128, 699), at(-68, 703)],
+    [
+      { allowance: 16 },
+      { allowance: 16, through: [at(84, 280), at(96, 490)] },
+      { allowance: 51, through: [at(108, 703_708), at(30, 712), at(-48, 704)] },
+      { allowance: 16 },
+    ],
+  );
+  const { edges } = cutOf(piece);
+  const stitch = outlineOf(piece).edges[1] ?? [];
+  const onSeam = flattenPath(edges[1] ?? [], 0.01).filter(({ y }) => y > 50 && y < 650);
+  expect(onSeam.length).toBeGreaterThan(5);
+  for (const point of onSeam) expect(Math.abs(nearestOnPath(stitch, point).distance - 16)).toBeLessThan(0.03);
+});

@@ -1,8 +1,9 @@
+import type { LetOut } from '../../../core/fit/let-out';
 import { takeInSeam } from '../../../core/fit/take-in-seam';
 import type { Garment } from '../../../core/garment/garment';
 import { outlineOf } from '../../../core/garment/outline';
 import type { Piece } from '../../../core/garment/piece';
-import { type EdgeRef, isSameEdge, type Seam, turnedSeam } from '../../../core/garment/seam';
+import { type EdgeRef, seamOfEdge } from '../../../core/garment/seam';
 import { withPiece } from '../../../core/garment/with-piece';
 import { nearestOnPath, pathAtLength, signedArea } from '../../../core/geometry/path';
 import { dot, move, quarterTurn, scaleVector, vectorBetween } from '../../../core/geometry/point';
@@ -44,9 +45,14 @@ export const takeInChange: Change = {
     const edge = firstEdge(garment, chosen);
     if (!edge) return { kind: 'first', sentence: reshapeWords.noPieces };
     const begun = beginAt(edge, lengthOf(edge.piece, edge.edgeId));
-    return trying({ ...begun, of: seamFromEdge(garment, edge) ? 'seam' : 'edge' });
+    return trying({ ...begun, of: seamOfEdge(garment.seams, edge) ? 'seam' : 'edge' });
   },
 };
+
+/** A seam let out at one place, as another room has worked it out. */
+export function lettingOut({ edge, along, by, of }: LetOut): Trying {
+  return trying({ edge, way: 'out', pins: [{ along, by }], from: undefined, to: undefined, of, share: 50 });
+}
 
 function beginAt(edge: EdgeRef, length: number): TakeIn {
   const pins = [{ along: rounded(length / 2), by: AT_FIRST }];
@@ -104,7 +110,7 @@ function made(garment: Garment, wish: TakeIn): Tried {
   const sign = wish.way === 'in' ? 1 : -1;
   const still = (along: number | undefined) => (along === undefined ? [] : [{ along, by: 0 }]);
   const pins = [...still(wish.from), ...wish.pins.map((pin) => ({ ...pin, by: sign * pin.by })), ...still(wish.to)];
-  const seam = wish.of === 'seam' ? seamFromEdge(garment, wish.edge) : undefined;
+  const seam = wish.of === 'seam' ? seamOfEdge(garment.seams, wish.edge) : undefined;
   if (seam) {
     const taken = takeInSeam(garment, seam, { pins, shareOfOne: wish.share / 100 });
     if (!('why' in taken)) return { kind: 'tried', garment: taken };
@@ -113,14 +119,6 @@ function made(garment: Garment, wish: TakeIn): Tried {
   const taken = takeIn(at.piece, at.edgeId, pins);
   if ('kind' in taken) return { kind: 'not-tried', sentence: words.refused[taken.why] };
   return { kind: 'tried', garment: withPiece(garment, at.pieceId, () => taken) };
-}
-
-/** The seam an edge is the one side of, seen from that edge; only where that side is this edge alone. */
-function seamFromEdge({ seams = [] }: Garment, edge: EdgeRef): Seam | undefined {
-  const isIt = (side: Seam['one']) => side.length === 1 && side[0] !== undefined && isSameEdge(side[0], edge);
-  const seam = seams.find(({ one, other }) => isIt(one) || isIt(other));
-  if (!seam) return undefined;
-  return isIt(seam.one) ? seam : turnedSeam(seam);
 }
 
 /** 1 where a quarter turn clockwise from the run of the outline leads into the piece, else -1. */
@@ -161,7 +159,7 @@ function Fields({ wish, garment, onChange }: FieldsProps) {
           )}
         </p>
       )}
-      {seamFromEdge(garment, wish.edge) && (
+      {seamOfEdge(garment.seams, wish.edge) && (
         <Choice
           label={words.of}
           value={wish.of}
@@ -169,7 +167,7 @@ function Fields({ wish, garment, onChange }: FieldsProps) {
           onChange={(of) => change({ of })}
         />
       )}
-      {wish.of === 'seam' && seamFromEdge(garment, wish.edge) && (
+      {wish.of === 'seam' && seamOfEdge(garment.seams, wish.edge) && (
         <NumberField
           label={words.share}
           value={wish.share}

@@ -76,6 +76,7 @@ export const clothWords: Said<typeof english.clothWords> = {
   laying: (share) => `Auflegen, ${Math.round(100 * share)} % der Zeit vorbei`,
   takes: 'Braucht',
   bought,
+  toBuyOf: (bought) => `: zu kaufen ${bought}`,
   exactly: eighths,
   notLaid: 'Noch nicht aufgelegt',
   fits: (over, atHand, shownIn) =>

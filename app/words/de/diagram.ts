@@ -180,6 +180,8 @@ export const diagramWords: Said<typeof english.diagramWords> = {
     help: 'Ziehe eine Linie an etwas entlang, dessen Länge in Originalgröße du kennst, so lang wie möglich: ein gedrucktes Maß, einen Maßstabsbalken, ein Viertel der Taille. Eine zweite im rechten Winkel dazu prüft die erste und bestimmt quer und längs getrennt.',
     draw: 'Bekannte Länge zeichnen',
     drawing: 'Ziehe die Linie entlang oder drücke auf ihre beiden Enden.',
+    tooNear:
+      'Zu nah am ersten Ende, um beide auseinanderzuhalten. Vergrößere das Bild und drücke dann auf das andere Ende.',
     drawingSecond: 'Drücke jetzt auf das andere Ende.',
     byNumbers: 'Mit Zahlen setzen',
     toTicks: 'Enden an gedruckte Striche holen',

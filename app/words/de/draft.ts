@@ -187,6 +187,13 @@ export const draftWords: Said<typeof english.draftWords> = {
     obeyStep: 'Kanten auf die gedruckte Summe bringen',
   },
   allowance: 'Nahtzugabe',
+  sameOnRest: (allowance, edges) =>
+    edges === 1
+      ? `${allowance} an der anderen Kante ohne Zugabe`
+      : `${allowance} an den anderen ${edges} Kanten ohne Zugabe`,
+  sameInAllPieces: (allowance, edges) => `${allowance} an allen ${edges} Kanten ohne Zugabe, in jedem Teil`,
+  allowanceWhereNone: (edges) =>
+    edges === 1 ? 'Nahtzugabe der 1 Kante ohne Zugabe' : `Nahtzugabe der ${edges} Kanten ohne Zugabe`,
   allowanceHint: 'Kommt außen an die Nahtlinie. Leer, bis du sie genannt hast.',
   foldAllowance: 'Ein Stoffbruch hat keine Zugabe.',
   foldWhich: 'Welche Kante liegt am Stoffbruch?',

@@ -164,7 +164,7 @@ export const fitWords: Said<typeof english.fitWords> = {
     'Daneben können andere Teile um den Körper gehen, etwa ein Oberteil über seinem Rock. Jede Gruppe liegt auf einer Seite der Taille.',
   addBelow: 'Weitere unter der Taille',
   addAbove: 'Weitere über der Taille',
-  proposeAbove: 'Sie liegen über der Taille, wie ein Oberteil',
+  proposeAbove: 'Über der Taille nehmen, als Oberteil',
   bustLeftOut:
     'Vordere Taillenlänge und Brusttiefe sagen, wo die Brust liegt. Miss sie, oder füge die Höhe von Hand hinzu.',
   otherWays: 'Andere Wege, sie zu biegen',
@@ -175,6 +175,8 @@ export const fitWords: Said<typeof english.fitWords> = {
   over: (by) => `${by} zu viel`,
   short: (by) => `${by} zu wenig`,
   exact: 'genau richtig',
+  letOut: (edge, by, level, of) =>
+    `${edge} auslassen, ${by} (${level})${of === 'seam' ? ', aus beiden Kanten ihrer Naht' : ''}`,
   toWearer: 'Zum Raum Maße',
   curvedWaist: 'Die Taille, die der Körper braucht',
   curvedHelp:

@@ -38,7 +38,8 @@ export const paperWords: Said<typeof english.paperWords> = {
   },
   printed: 'Auf Papier',
   printedLabel: { pages: 'Blätter gemacht', squares: 'Rasterblätter gemacht', 'out-of-date': 'Blätter gemacht' },
-  allCurrent: 'Alle Blätter in Gebrauch sind so, wie der Entwurf jetzt ist.',
+  allCurrent:
+    'Die neuesten Blätter jedes Teils sind so, wie der Entwurf jetzt ist. Ältere, mit einem anderen Kennzeichen, sind nicht mehr zu nehmen.',
   makeStale: 'Nur die veralteten Blätter machen (PDF)',
   printingOf: ({ date, version, mark }) =>
     `${dateWords(date)}: ${version === undefined ? `Kennzeichen ${mark}` : `Fassung ${version} (${mark})`}`,
@@ -119,7 +120,7 @@ export const paperWords: Said<typeof english.paperWords> = {
       return `Von der Rolle werden ${writeLength(all, { shownIn, step: 'eighth' })} gebraucht.`;
     }
     const saved = pages < plain ? `Einfache Reihen und Spalten bräuchten ${plain}. ` : '';
-    return `${saved}${pages === least ? 'Weniger geht nicht.' : `Weniger als ${least} geht nicht.`}`;
+    return `${saved}${pages === least ? 'Weniger Blätter geht nicht.' : `Weniger als ${least} Blätter geht nicht.`}`;
   },
   laying: 'Die wenigsten Blätter werden gesucht …',
   layingFailed:

@@ -67,6 +67,7 @@ export const clothWords = {
   laying: (share: number) => `Laying, ${Math.round(100 * share)} % of the time gone`,
   takes: 'Takes',
   bought,
+  toBuyOf: (bought: string) => `: buy ${bought}`,
   exactly: (length: number, shownIn: ShownIn) => writeLength(length, { shownIn, step: 'eighth' }),
   notLaid: 'Not laid yet',
   fits: (over: number, atHand: number, shownIn: ShownIn) =>

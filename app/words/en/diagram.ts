@@ -171,6 +171,7 @@ export const diagramWords = {
     help: 'Draw a line along something whose length at full size you know, as long as you can find: a printed dimension, a scale bar, a quarter of the waist. A second line square to the first checks it and settles across and down apart.',
     draw: 'Draw a known length',
     drawing: 'Drag along the line, or press on its two ends.',
+    tooNear: 'Too near to the first end to tell them apart. Enlarge the picture, then press the other end.',
     drawingSecond: 'Now press on the other end.',
     byNumbers: 'Place it by numbers',
     toTicks: 'Bring ends to printed ticks',

@@ -184,6 +184,12 @@ export const draftWords = {
   },
   allowance: 'Allowance',
   allowanceHint: 'Added outside the stitch line. Empty until you have said.',
+  sameOnRest: (allowance: string, edges: number) =>
+    edges === 1 ? `${allowance} on the other edge without one` : `${allowance} on the other ${edges} edges without one`,
+  sameInAllPieces: (allowance: string, edges: number) =>
+    `${allowance} on all ${edges} edges without one, in every piece`,
+  allowanceWhereNone: (edges: number) =>
+    edges === 1 ? 'Allowance of the 1 edge without one' : `Allowance of the ${edges} edges without one`,
   foldAllowance: 'A fold has no allowance.',
   foldWhich: 'Which edge lies on the fold of the cloth?',
   foldNone:

@@ -167,7 +167,7 @@ export const fitWords = {
     'Other pieces may go round the body beside these, such as a bodice above its skirt. Each lies on one side of the waist.',
   addBelow: 'Add more below the waist',
   addAbove: 'Add more above the waist',
-  proposeAbove: 'They lie above the waist, as a bodice',
+  proposeAbove: 'Take them above the waist, as a bodice',
   bustLeftOut: 'Front waist length and bust depth place the bust. Measure them, or add the level by hand.',
   otherWays: 'Other ways to curve it',
   otherWaysOf: (piece: string) => `Other ways to curve it: ${piece}`,
@@ -177,6 +177,9 @@ export const fitWords = {
   over: (by: string) => `${by} over`,
   short: (by: string) => `${by} short`,
   exact: 'just right',
+  /** The way out beside a girth that is short: to the Reshape room, with this begun. */
+  letOut: (edge: string, by: string, level: string, of: 'edge' | 'seam') =>
+    `Let out ${edge}, ${by} at the ${level.toLowerCase()}${of === 'seam' ? ' from both edges of its seam' : ''}`,
   toWearer: 'Go to the Wearer room',
   curvedWaist: 'The waist the body needs',
   curvedHelp:

@@ -34,7 +34,8 @@ export const paperWords = {
   fileWhat: { pages: 'pages', squares: 'squares', 'out-of-date': 'pages out of date', again: 'page again' },
   printed: 'On paper',
   printedLabel: { pages: 'pages made', squares: 'squares sheets made', 'out-of-date': 'pages made' },
-  allCurrent: 'All pages that are in use are as the draft is now.',
+  allCurrent:
+    'The newest pages of every piece are as the draft is now. Older ones, with another mark, are not to be used.',
   makeStale: 'Make only the pages out of date (PDF)',
   printingOf: ({ date, version, mark }: Printing) =>
     `${dateWords(date)}: ${version === undefined ? `mark ${mark}` : `version ${version} (${mark})`}`,
@@ -120,7 +121,7 @@ export const paperWords = {
       )} are needed.`;
     }
     const saved = pages < plain ? `Plain rows and columns would take ${plain}. ` : '';
-    return `${saved}${pages === least ? 'Fewer cannot be.' : `Fewer than ${least} cannot be.`}`;
+    return `${saved}${pages === least ? 'Fewer pages cannot be.' : `Fewer than ${least} pages cannot be.`}`;
   },
   laying: 'Looking for the fewest pages…',
   layingFailed: 'The pages could not be laid out. Change the paper, or tick fewer pieces at once.',
