@@ -4,31 +4,13 @@ import { arcOfCircle } from '../geometry/arc';
 import type { Point } from '../geometry/point';
 import { line, type Path } from '../geometry/segment';
 import { splineThrough } from '../geometry/spline';
+import { KEY_LINES, type KeyLine } from './key-lines';
 import type { Area } from './page-map';
 import type { PaperWords } from './paper-words';
 import type { PdfDocument } from './pdf-document';
 import type { Ink } from './pdf-ink';
 import { inkMark } from './piece-ink';
 import { fittedText } from './text-lines';
-
-/** The kinds of lines that the key explains, in its order. */
-export const KEY_LINES = [
-  'cut',
-  'stitch',
-  'fold',
-  'grain',
-  'notch',
-  'opening',
-  'dart',
-  'pleat-fold',
-  'pleat-placement',
-  'gathers',
-  'level',
-  'drill',
-  'corner',
-  'upright',
-] as const satisfies readonly LineKind[];
-export type KeyLine = (typeof KEY_LINES)[number];
 
 /** A sample is so long, and rows stand so far apart or nearer (mm). */
 const SAMPLE = 19;

@@ -1,28 +1,16 @@
-import type { PrinterFactors } from '../garment/garment';
 import { arcOfCircle } from '../geometry/arc';
-import { type Header, inkHeader } from './page-header';
+import { inkHeader } from './page-header';
 import type { Join, JoinMark } from './page-joins';
-import { HEADER, type Page, type PagePlan } from './page-plan';
+import { HEADER, type Page } from './page-plan';
 import { inkRulerFigures } from './page-rulers';
 import { marginsOf } from './page-sizes';
 import type { PdfDocument, StoredDrawing } from './pdf-document';
 import type { Ink } from './pdf-ink';
-import type { PlacedPiece } from './placed-piece';
-import { inkTestSquare } from './test-square';
-import type { SquarePlace } from './test-square-place';
+import { inkTestSquare, type SquareOnPage } from './test-square';
 
 /** What stands on a page beside the drawing. */
-export interface Furniture extends Header {
-  readonly plan: PagePlan;
-  readonly placed: readonly PlacedPiece[];
-  /** What the printer makes of a length, where pages are drawn the other way round. */
-  readonly printer: PrinterFactors | undefined;
-  /** The older versions under the pieces, and whether the sheet holds lines of them. */
-  readonly older: readonly { readonly said: string; readonly isHere: boolean }[];
+export interface Furniture extends SquareOnPage {
   readonly joins: readonly Join[];
-  readonly square: SquarePlace;
-  /** The sides of the test square and their ticks, stored once too. */
-  readonly ruled: StoredDrawing;
   /** The ticks, stored once for all pages. */
   readonly rulers: StoredDrawing;
 }

@@ -1,7 +1,7 @@
 import type { WordsContent } from '../drawing/drawing';
 import type { PrinterFactors } from '../garment/garment';
 import type { VersionSaid } from '../garment/version-said';
-import type { KeyLine } from './line-key';
+import type { KeyLine } from './key-lines';
 import type { ScaleCause } from './scale-causes';
 import type { SquareProof } from './square-proof';
 

@@ -1,16 +1,31 @@
+import type { PrinterFactors } from '../garment/garment';
 import { boxContains, growBox } from '../geometry/bounds';
 import type { Point } from '../geometry/point';
 import { MM_PER_INCH } from '../units/inch';
 import { assembledTotals } from './assembled-totals';
 import { olderLine } from './older-lines';
-import type { Furniture } from './page-furniture';
-import { inkPlaces, type Page } from './page-plan';
+import type { Header } from './page-header';
+import { inkPlaces, type Page, type PagePlan } from './page-plan';
 import { TEST_SQUARE } from './paper-findings';
 import type { PaperWords } from './paper-words';
+import type { StoredDrawing } from './pdf-document';
 import { Ink } from './pdf-ink';
 import type { PlacedPiece } from './placed-piece';
 import type { SquarePlace } from './test-square-place';
 import { fittedText } from './text-lines';
+
+/** What a page's test square tells of. */
+export interface SquareOnPage extends Header {
+  readonly plan: PagePlan;
+  readonly placed: readonly PlacedPiece[];
+  /** What the printer makes of a length, where pages are drawn the other way round. */
+  readonly printer: PrinterFactors | undefined;
+  /** The older versions under the pieces, and whether the sheet holds lines of them. */
+  readonly older: readonly { readonly said: string; readonly isHere: boolean }[];
+  readonly square: SquarePlace;
+  /** The sides of the square and their ticks, stored once for all pages. */
+  readonly ruled: StoredDrawing;
+}
 
 const GREY = 0.35;
 
@@ -68,11 +83,11 @@ interface Row {
  * The square, ruled so that nobody takes it for part of a pattern, and in it: which page it is, that it is there to be
  * measured, what the taped pages must measure, for she measures here, and what is laid under the piece.
  */
-export function inkTestSquare(ink: Ink, furniture: Furniture): void {
-  const { document, page, pieceName, square, plan, ruled } = furniture;
+export function inkTestSquare(ink: Ink, said: SquareOnPage): void {
+  const { document, page, pieceName, square, plan, ruled } = said;
   const { x, y } = square;
   ink.save().shift(x, y).show(ruled.name).restore();
-  const rows = rowsOf(furniture);
+  const rows = rowsOf(said);
   const height = FIRST + rows.length * LEADING;
   const { left, top } = freestPlace(plan.ink, square, height);
   document.text(ink, page.label, left, top + FIRST, { size: 5.2, weight: 'bold', grey: GREY });
@@ -96,7 +111,7 @@ export function inkTestSquare(ink: Ink, furniture: Furniture): void {
   }
 }
 
-function rowsOf({ words, printer, older, page, placed }: Furniture): Row[] {
+function rowsOf({ words, printer, older, page, placed }: SquareOnPage): Row[] {
   return [
     { said: words.testSquare, size: 3, weight: 'bold' },
     ...piecesTotals(placed, page, words).map((said) => ({ said, size: 2.4 })),
