@@ -8,6 +8,7 @@ import { draftWords as words } from '../words/draft';
 import { findingSentence } from '../words/findings';
 import { shellWords } from '../words/shell';
 import { useDraft } from './draft-store';
+import { editPiece } from './edit-piece';
 import { useRestedGarment } from './rested-garment';
 
 /** What is still open about one piece, as sentences on its card; what the card says of itself is left out. */
@@ -38,9 +39,15 @@ function actionFor({ kind, place }: Finding, goThere: () => void, room: Room) {
   if (room !== 'draft') return { action: { words: words.goTo(shellWords.rooms[room]), onPress: goThere } };
   if (kind === 'allowance-not-said' && place.kind === 'piece')
     return { action: { words: words.toFirstEdge, onPress: () => chooseUnsaid(place.pieceId) } };
+  if (kind === 'fold-not-cut-on' && place.kind === 'piece')
+    return { action: { words: words.cutOnFold, onPress: () => cutOnFold(place.pieceId) } };
   if (kind === 'no-grain')
     return { action: { words: words.drawGrain, onPress: () => useDraft.setState({ mode: 'mark', marking: 'grain' }) } };
   return {};
+}
+
+function cutOnFold(pieceId: string): void {
+  editPiece(words.steps.cut, pieceId, (now) => ({ ...now, cut: { ...now.cut, how: 'fold' } }));
 }
 
 /** Takes the first edge of a piece in hand of which no allowance is said. */

@@ -22,6 +22,8 @@ export type CuttingFinding = FindingBase &
     | { readonly kind: 'drawn-as-not-known' }
     | { readonly kind: 'allowance-not-said'; readonly edges: number }
     | { readonly kind: 'no-grain' }
+    /** An edge is named as a fold of the cloth, but the piece is not cut on the fold: half of it would be cut. */
+    | { readonly kind: 'fold-not-cut-on' }
     | { readonly kind: 'no-name' }
     /** A fault of this program: an edge could not be worked out and is shown from point to point. */
     | { readonly kind: 'not-worked-out' }
@@ -86,6 +88,9 @@ function lackingFindings(piece: Piece): CuttingFinding[] {
       ? 0
       : piece.edges.filter((edge) => edge.role !== 'fold' && edge.allowance === undefined).length;
   if (unsaid > 0) found.push({ kind: 'allowance-not-said', weight: 'stop', place, edges: unsaid });
+  if (piece.cut.how !== 'fold' && piece.edges.some(({ role }) => role === 'fold')) {
+    found.push({ kind: 'fold-not-cut-on', weight: 'stop', place });
+  }
   if (!piece.grain) found.push({ kind: 'no-grain', weight: 'warn', place });
   return found;
 }

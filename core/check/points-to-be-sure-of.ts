@@ -116,6 +116,7 @@ const pointOf: Readonly<Record<Finding['kind'], PointName>> = {
   'drawn-as-not-known': 'allowances',
   'allowance-not-said': 'allowances',
   'no-grain': 'grain',
+  'fold-not-cut-on': 'cut-counts',
   'scale-not-proved': 'scale-proved',
   'scale-proof-stale': 'scale-proved',
   'scale-off': 'scale-proved',

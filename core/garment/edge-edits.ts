@@ -6,8 +6,18 @@ export function nameEdge(piece: Piece, edgeId: string, name: string): Piece {
   return withEdge(piece, edgeId, (edge) => (edge.name === name ? edge : { ...edge, name }));
 }
 
-/** The piece with an edge given another role. A fold is cut without allowance and lies straight. */
+/**
+ * The piece with an edge given another role. A fold is cut without allowance and lies straight, and a piece that was to be
+ * cut as drawn is cut on it.
+ */
 export function setRole(piece: Piece, edgeId: string, role: EdgeRole): Piece {
+  const after = withRole(piece, edgeId, role);
+  return after !== piece && role === 'fold' && piece.cut.how === 'single'
+    ? { ...after, cut: { ...piece.cut, how: 'fold' } }
+    : after;
+}
+
+function withRole(piece: Piece, edgeId: string, role: EdgeRole): Piece {
   return withEdge(piece, edgeId, (edge) => {
     if (edge.role === role) return edge;
     return role === 'fold' ? { ...edge, role, allowance: 0, shape: { kind: 'straight' } } : { ...edge, role };

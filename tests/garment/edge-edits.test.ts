@@ -10,6 +10,13 @@ it('setRole to fold lays the edge straight and takes its allowance', () => {
   });
 });
 
+it('setRole to fold has a piece cut on it that was to be cut as drawn, and leaves one cut in pairs as it is', () => {
+  const single = { ...lindenPanel(), cut: { how: 'single', count: 2 } } as const;
+  expect(setRole(single, 'e-side', 'fold').cut).toEqual({ how: 'fold', count: 2 });
+  const pair = { ...lindenPanel(), cut: { how: 'pair', count: 2 } } as const;
+  expect(setRole(pair, 'e-side', 'fold').cut).toEqual(pair.cut);
+});
+
 it('setAllowance and setStated take away what was said', () => {
   const bare = setStated(setAllowance(lindenPanel(), 'e-waist', undefined), 'e-waist', undefined).edges[0];
   expect(bare).not.toHaveProperty('allowance');

@@ -203,6 +203,7 @@ export const draftWords: Said<typeof english.draftWords> = {
   foldSaid: (edge) => `${edge} liegt jetzt am Bruch.`,
   toFirstEdge: 'Die erste davon zeigen',
   drawGrain: 'Einzeichnen',
+  cutOnFold: 'Im Stoffbruch zuschneiden',
   pressFirst: 'Drücke auf die erste Ecke.',
   pressNext: { corner: 'Drücke auf die nächste Ecke.', curve: 'Drücke auf eine Stelle der Kurve.' },
   cornerTitle: (number) => `Ecke ${number}`,

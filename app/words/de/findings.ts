@@ -189,6 +189,8 @@ export function findingSentence(finding: Finding, garment: Garment): string {
       return `${where}: Enthält die Zeichnung Nahtzugaben? Gib es an, bevor zugeschnitten wird.`;
     case 'allowance-not-said':
       return `${where}: ${finding.edges === 1 ? '1 Kante hat' : `${finding.edges} Kanten haben`} noch keine Nahtzugabe. Gib jeder eine, 0, wo keine ist.`;
+    case 'fold-not-cut-on':
+      return `${where}: Eine Kante ist ein Stoffbruch, das Teil wird aber nicht im Stoffbruch zugeschnitten. So würde nur die Hälfte davon zugeschnitten.`;
     case 'no-grain':
       return `${where}: kein Fadenlauf. Setze einen, damit es gerade auf dem Stoff liegt.`;
     case 'no-name':

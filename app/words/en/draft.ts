@@ -198,6 +198,7 @@ export const draftWords = {
   foldSaid: (edge: string) => `${edge} lies on the fold now.`,
   toFirstEdge: 'Show the first of them',
   drawGrain: 'Draw it',
+  cutOnFold: 'Cut it on the fold',
   pressFirst: 'Press the first corner.',
   pressNext: { corner: 'Press the next corner.', curve: 'Press a place along the curve.' },
   cornerTitle: (number: number) => `Corner ${number}`,

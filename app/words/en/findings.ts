@@ -182,6 +182,8 @@ export function findingSentence(finding: Finding, garment: Garment): string {
       return `${where}: does the drawing include seam allowances? Say so before it is cut.`;
     case 'allowance-not-said':
       return `${where}: ${finding.edges === 1 ? '1 edge has' : `${finding.edges} edges have`} no allowance yet. Give each one, 0 where there is none.`;
+    case 'fold-not-cut-on':
+      return `${where}: one edge is a fold of the cloth, but the piece is not cut on the fold. So only half of it would be cut.`;
     case 'no-grain':
       return `${where}: no grain line. Place one, so that it is laid straight on the cloth.`;
     case 'no-name':
