@@ -7,8 +7,8 @@ import { instanceIn, sharedInstances } from './lay.files';
 import { type LayInstance, layInstances } from './lay.instances';
 import type { LayRun } from './lay-run';
 
-/** Seconds of one core after which the density is read. */
-const MARKS = [1, 10, 60];
+/** Seconds of one core after which the density is read; the first is what the greedy placings took. */
+const MARKS = [0.5, 1, 10, 60];
 
 /**
  * Densities in per cent at once and after so many seconds of processor time, laid in steps as a worker does. Beside each
@@ -45,7 +45,8 @@ function figuresOf(
   note('plain_ms', 1000 * plain.seconds, 'ms');
   note('pct_first', (100 * areaBound) / first.length, '%', greedy);
   note('first_ms', 1000 * first.seconds, 'ms');
-  for (const { seconds, length } of after) note(`pct_${seconds}s`, (100 * areaBound) / length, '%', best);
+  for (const { seconds, length } of after)
+    note(`pct_${seconds}s`, (100 * areaBound) / length, '%', seconds < 1 ? greedy : best);
   const last = after[after.length - 1]?.length ?? first.length;
   note('length', last, '', areaBound);
   if (greedy !== undefined) note('pct_greedy', greedy, '%');

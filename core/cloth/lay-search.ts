@@ -30,6 +30,10 @@ const STEP_WORK = 8000;
 const NEARER = 0.98;
 const AFTER_LAY = 1.3;
 
+/** The search begins again after so many rounds and some times as many as it took to come where it is. */
+const ROUNDS_AT_LEAST = 6000;
+const AS_LONG_AGAIN = 2;
+
 /** A lay found in so few rounds came quickly; then the cloth is shortened by this share at most. */
 const QUICK = 12;
 const BOLDEST = 0.03;
@@ -70,16 +74,16 @@ export function startLay(task: LayTask, random: Random, { from }: LayStart = {})
   if (from) putDown(field, from);
   field.length = usedLength(field);
   const goesOn = from !== undefined && isOnCloth(field) && isClear(field);
+  const stands = goesOn ? keptNow(field) : plain;
   const search: LaySearch = {
     kind: 'search',
     field,
     random,
     least: leastLength(field),
     doing: { kind: 'first', first: firstLay(field), ...(from ? { hers: from } : {}) },
-    best: goesOn ? keptNow(field) : plain,
+    best: stands,
+    ...begunFrom(stands),
     nearest: { ...keptOf(field), depth: 0 },
-    misses: [],
-    shorten: FIRST_SHORTER,
     rounds: 0,
     roundsInVain: 0,
     strikes: 0,
@@ -116,6 +120,7 @@ function firstStep(search: LaySearch, { first, hers }: Doing & { kind: 'first' }
   const isBetter = found === 'laid' && usedLength(field) < search.best.length && isClear(field);
   if (isBetter) search.best = keptNow(field);
   if (first.tries.length === 0) {
+    Object.assign(search, begunFrom(search.best));
     restore(field, search.best);
     if (hers) putDown(field, hers);
     shortenCloth(search);
@@ -126,14 +131,18 @@ function firstStep(search: LaySearch, { first, hers }: Doing & { kind: 'first' }
 function roundDone(search: LaySearch, depth: number): 'better' | 'same' {
   const { field } = search;
   search.rounds++;
-  if (depth === 0 && usedLength(field) < search.best.length && isClear(field)) {
-    search.best = keptNow(field);
+  search.roundsGone++;
+  if (depth === 0 && usedLength(field) < search.reached.length && isClear(field)) {
+    search.reached = keptNow(field);
+    search.roundsTaken = search.roundsGone;
     search.misses = [];
     // A lay that came quickly is far from the shortest there is: the next step may be bold.
     const quick = search.rounds <= QUICK;
     search.shorten = Math.min(quick ? BOLDEST : Math.max(FIRST_SHORTER, search.shorten), search.shorten * AFTER_LAY);
+    const isBetter = search.reached.length < search.best.length;
+    if (isBetter) search.best = search.reached;
     shortenCloth(search);
-    return 'better';
+    return isBetter ? 'better' : 'same';
   }
   if (depth < search.nearest.depth) {
     if (depth < NEARER * search.nearest.depth) search.roundsInVain = 0;
@@ -144,9 +153,23 @@ function roundDone(search: LaySearch, depth: number): 'better' | 'same' {
     search.strikes++;
     restore(field, search.nearest);
     search.doing = { kind: 'depths', next: 0 };
-    if (search.strikes >= STRIKES) stir(search);
+    if (search.strikes < STRIKES) return 'same';
+    if (search.roundsGone > ROUNDS_AT_LEAST + AS_LONG_AGAIN * search.roundsTaken) beginAgain(search);
+    else stir(search);
   } else search.doing = { kind: 'round', round: roundOf(field, search.random) };
   return 'same';
+}
+
+/** How a search stands that begins from a lay. */
+function begunFrom(lay: LaySearch['best']) {
+  return { begun: lay, reached: lay, misses: [], shorten: FIRST_SHORTER, roundsGone: 0, roundsTaken: 0 };
+}
+
+/** Nothing better comes of what is reached: from the beginning chance leads elsewhere. */
+function beginAgain(search: LaySearch): void {
+  Object.assign(search, begunFrom(search.begun));
+  restore(search.field, search.begun);
+  shortenCloth(search);
 }
 
 function keptNow(field: LayField): LaySearch['best'] {

@@ -11,7 +11,7 @@ export const FIRST_SHORTER = 0.004;
 const LEAST_SHORTER = 0.0005;
 const AFTER_FAILURE = 0.7;
 
-/** How often a failure leads back to the best lay, and how many near misses are kept for the other times. */
+/** How often a failure leads back to the lay that is reached, and how many near misses are kept for the other times. */
 const BACK_TO_BEST = 0.7;
 const MISSES = 12;
 
@@ -19,11 +19,11 @@ const MISSES = 12;
 const LARGE_SHARE = 0.75;
 const ALIKE = 0.01;
 
-/** Takes a strip out of the best lay's length at a chance place; what lies beyond it moves up. */
+/** Takes a strip out of the length that is reached at a chance place; what lies beyond it moves up. */
 export function shortenCloth(search: LaySearch): void {
-  const { field, random, best } = search;
-  field.length = Math.max(search.least, best.length * (1 - search.shorten));
-  const by = best.length - field.length;
+  const { field, random, reached } = search;
+  field.length = Math.max(search.least, reached.length * (1 - search.shorten));
+  const by = reached.length - field.length;
   const cut = random() * field.length;
   for (let i = 0; i < field.count; i++) {
     if (field.fixed[i]) continue;
@@ -33,7 +33,7 @@ export function shortenCloth(search: LaySearch): void {
   settle(search);
 }
 
-/** After a failure: shorten less, and begin again from the best lay or from a near miss with two large pieces changed over. */
+/** After a failure: shorten less, and go on from the lay that is reached or from a near miss with two large pieces changed over. */
 export function stir(search: LaySearch): void {
   const { field, random } = search;
   search.shorten = Math.max(LEAST_SHORTER, search.shorten * AFTER_FAILURE);
@@ -41,11 +41,11 @@ export function stir(search: LaySearch): void {
   search.misses.sort((a, b) => a.depth - b.depth);
   if (search.misses.length > MISSES) search.misses.pop();
   if (random() < BACK_TO_BEST) {
-    restore(field, search.best);
+    restore(field, search.reached);
     shortenCloth(search);
     return;
   }
-  field.length = Math.max(search.least, search.best.length * (1 - search.shorten));
+  field.length = Math.max(search.least, search.reached.length * (1 - search.shorten));
   restore(field, search.misses[Math.floor(random() ** 2 * search.misses.length)] as Kept);
   changeOver(search);
   settle(search);

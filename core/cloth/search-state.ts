@@ -27,9 +27,15 @@ export interface LaySearch {
   readonly least: number;
   doing: Doing;
   best: Kept & { readonly length: number };
+  /** The lay the search began from, and the best since it last began there: the cloth is shortened from that. */
+  begun: Kept & { readonly length: number };
+  reached: Kept & { readonly length: number };
+  /** Rounds since it last began, and how many there had been when it came to what is reached. */
+  roundsGone: number;
+  roundsTaken: number;
   /** The nearest to a lay on the cloth's present length. */
   nearest: Kept & { readonly depth: number };
-  /** Near misses since the best lay, the nearest first. */
+  /** Near misses since what is reached, the nearest first. */
   misses: (Kept & { readonly depth: number })[];
   /** The share the cloth is shortened by. */
   shorten: number;

@@ -124,7 +124,7 @@ describe('a lay of any pieces on any cloth', () => {
       }),
       { seed: 7, numRuns: 20, endOnFailure: true },
     );
-  });
+  }, 60_000);
 
   it('is the same again for the same seed and steps, keeps what is pinned, and begins no worse than it ended', () => {
     fc.assert(

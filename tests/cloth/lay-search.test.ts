@@ -58,6 +58,38 @@ describe('layStep(search) on published sets', () => {
   });
 });
 
+describe('layStep(search) where nothing better comes', () => {
+  it('begins again from where it began, and keeps the best lay', () => {
+    const kite = [
+      { x: 0, y: 90 },
+      { x: 130, y: 0 },
+      { x: 310, y: 90 },
+      { x: 130, y: 170 },
+    ];
+    const task: LayTask = {
+      ground: { across: 330, kept: [] },
+      toLay: [{ id: 'kite', outline: kite, count: 3, stances: BOTH_WAYS }],
+    };
+    const search = startLay(task, seededRandom(2));
+    if (search.kind !== 'search') throw new Error('kites go across');
+    let gone = 0;
+    let best = bestLay(search);
+    for (let step = 0; search.roundsGone >= gone; step++) {
+      expect(step).toBeLessThan(40_000);
+      gone = search.roundsGone;
+      best = bestLay(search);
+      layStep(search);
+    }
+    expect(gone).toBeGreaterThan(6000);
+    expect(search.reached.length).toBeGreaterThan(best.length);
+    expect(bestLay(search)).toEqual(best);
+    for (let step = 0; step < 2000; step++) layStep(search);
+    expect(search.reached.length).toBeLessThan(search.begun.length);
+    expect(bestLay(search).length).toBeLessThanOrEqual(best.length);
+    expect(layFaults(task, bestLay(search))).toEqual([]);
+  });
+});
+
 describe('startLay(task)', () => {
   const breadths: LayTask = {
     ground: { across: 914.4, kept: [] },
