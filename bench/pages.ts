@@ -4,6 +4,7 @@ import type { Garment, PaperChoice } from '../core/garment/garment';
 import { PAPER_SIZES } from '../core/garment/sheet-choice';
 import { firstPagesCount } from '../core/paper/first-page';
 import { patternPdf } from '../core/paper/pattern-pdf';
+import { testSquares } from '../core/paper/sheet-notes';
 import { tapedSheets } from '../core/paper/taped-sheets';
 import { garmentOf, rectangle } from '../tests/paper/pieces';
 import { checked, fontsNotEmbedded, unpacked } from '../tests/paper/print-tools';
@@ -137,13 +138,16 @@ async function trueScale(): Promise<Figure[]> {
       const { sheets } = tapedSheets(garment.pieces, paper);
       const { bytes } = await pdfOf({ ...garment, paper });
       let number = 1 + firstPagesCount({ ...garment, paper }, sheets.length);
-      for (const { plan } of sheets) {
+      for (const sheet of sheets) {
+        const { plan } = sheet;
+        const squares = testSquares(sheet, garment);
         for (const at of new Set([0, plan.pages.length - 1])) {
           const page = plan.pages[at];
-          if (!page) continue;
+          const square = squares[at];
+          if (!page || !square) continue;
           for (const reader of READERS) {
             for (const dpi of [300, 600]) {
-              const off = await squareOff(reader, bytes, { plan, page, number: number + at }, dpi);
+              const off = await squareOff(reader, bytes, { plan, page, number: number + at, square }, dpi);
               const key = `pages_scale_error_mm_max_${reader.replace('.', '')}_${dpi}`;
               worst.set(key, Math.max(worst.get(key) ?? 0, off));
             }

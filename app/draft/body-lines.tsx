@@ -1,8 +1,7 @@
 import { useCallback } from 'react';
-import { girthsOf } from '../../core/fit/round-body';
+import { type LevelOnPiece, levelsOnPiece } from '../../core/fit/level-lines';
 import { waistNeeds } from '../../core/fit/waist-needs';
 import type { Garment, Ring } from '../../core/garment/garment';
-import type { GirthName } from '../../core/garment/measure';
 import { outlineOf } from '../../core/garment/outline';
 import { edgeIndex } from '../../core/garment/with-piece';
 import { pathAtLength, pathLength, pathStart } from '../../core/geometry/path';
@@ -20,7 +19,7 @@ import { useRestedGarment } from './rested-garment';
 const ROOM_PX = 120;
 
 interface BodyLines {
-  readonly levels: readonly { readonly run: Path; readonly girth: GirthName; readonly length: number }[];
+  readonly levels: readonly LevelOnPiece[];
   readonly waists: readonly { readonly path: Path; readonly length: number }[];
 }
 
@@ -48,9 +47,9 @@ export function BodyLinesOf({ pieceId, shownIn }: { readonly pieceId: string; re
         ink.stroke();
       }
       ink.setLineDash([]);
-      for (const { run, girth, length } of lines.levels) {
+      for (const { run, level, length } of lines.levels) {
         if (length < ROOM_PX * px) continue;
-        const told = words.levelLine(measureNames[girth], writeLength(length, { shownIn }));
+        const told = words.levelLine(measureNames[level.girth], writeLength(length, { shownIn }));
         const colour = canvasColours.inkSoft;
         writeWords(ink, told, { at: pathStart(run), px, sizePx: 13, align: 'left', offset: { x: 10, y: -10 }, colour });
       }
@@ -84,16 +83,10 @@ function bodyLines(garment: Garment, pieceId: string): BodyLines {
 }
 
 function ringLines(garment: Garment, ring: Ring, pieceId: string): BodyLines {
-  const levels = girthsOf(garment, ring).flatMap((girth) => {
-    if (girth.kind === 'no-depth' || girth.depth === 0) return [];
-    const line = girth.pieces.find((piece) => piece.pieceId === pieceId)?.line;
-    const run = line?.runs[0];
-    return line && run ? [{ run, girth: girth.level.girth, length: line.length }] : [];
-  });
   const waists = waistNeeds(garment, ring).flatMap((need) => {
     if (need.pieceId !== pieceId || need.kind !== 'needs-curve' || need.settled) return [];
     const path = outlineOf(need.curve.piece).edges[edgeIndex(need.curve.piece, need.edgeId)];
     return path ? [{ path, length: need.curve.length }] : [];
   });
-  return { levels, waists };
+  return { levels: levelsOnPiece(garment, pieceId), waists };
 }

@@ -1,5 +1,6 @@
 /** What a drawing is made of: strokes and words in millimetres, the same for screen and paper. */
-import type { Cut } from '../garment/piece';
+import type { GirthName } from '../garment/measure';
+import type { Cut, EdgeRole } from '../garment/piece';
 import type { Point } from '../geometry/point';
 import type { Path } from '../geometry/segment';
 
@@ -14,10 +15,12 @@ export const LINE_KINDS = [
   'pleat-placement',
   'gathers',
   'notch',
+  'opening',
   'level',
   'centre',
   'drill',
   'upright',
+  'corner',
 ] as const;
 export type LineKind = (typeof LINE_KINDS)[number];
 
@@ -36,6 +39,16 @@ export type WordsContent =
   | { readonly kind: 'piece-name'; readonly name: string }
   | { readonly kind: 'cut'; readonly how: Cut['how']; readonly count: number }
   | { readonly kind: 'allowance'; readonly widths: AllowanceState }
+  /** What an edge is, and the width allowed on it: `undefined` where nothing is to be said of that. */
+  | { readonly kind: 'edge'; readonly name: string; readonly role: EdgeRole; readonly width: number | undefined }
+  /** So much of a seam is left open: up to one mark, between two, or as far as it goes. */
+  | { readonly kind: 'opening'; readonly length: number; readonly marks: 0 | 1 | 2 }
+  /** A level of the body, by her own name for it or by the girth taken there. */
+  | { readonly kind: 'level'; readonly girth: GirthName; readonly name: string | undefined }
+  /** The number of a stitch corner. */
+  | { readonly kind: 'corner'; readonly number: number }
+  /** Beside the arrow that points up. */
+  | { readonly kind: 'upright' }
   | { readonly kind: 'fold' }
   | { readonly kind: 'grain' }
   | { readonly kind: 'label'; readonly text: string }

@@ -47,8 +47,11 @@ export function insideEdge(piece: Piece, path: Path, length: number, row: number
   return { at, size: EDGE_SIZE, angle: readable(angleOf(tangent)) };
 }
 
+/** Angles this near to one another are one (radians). */
+const NEARLY = 1e-9;
+
 /** An angle of writing that is never upside down: in (-π/2, π/2]. */
 export function readable(angle: number): number {
-  if (angle > Math.PI / 2) return angle - Math.PI;
-  return angle <= -Math.PI / 2 ? angle + Math.PI : angle;
+  // A little less than a right angle off counts as one: turned there and back it is the same.
+  return angle - Math.PI * Math.ceil((angle - NEARLY) / Math.PI - 0.5);
 }

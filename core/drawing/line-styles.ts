@@ -24,8 +24,10 @@ export const lineStyles: Readonly<Record<LineKind, LineStyle>> = {
   'pleat-placement': { width: 0.25, dash: [4, 2] },
   gathers: { width: 0.25, dash: [] },
   notch: { width: 0.35, dash: [] },
+  opening: { width: 0.5, dash: [] },
   level: { width: 0.18, dash: [10, 1.5, 1, 1.5, 1, 1.5] },
   centre: { width: 0.18, dash: [6, 1.5, 0.8, 1.5] },
   drill: { width: 0.18, dash: [] },
   upright: { width: 0.7, dash: [] },
+  corner: { width: 0.25, dash: [] },
 };

@@ -7,6 +7,7 @@ import { dartShape } from '../seams/dart-cap';
 import { arrow, stroke } from './arrows';
 import type { Mark, Stroke } from './drawing';
 import { fullnessMarks } from './fullness-lines';
+import { openingStrokes } from './opening-marks';
 import { cutStrokes, foldStrokes, notchStrokes, stitchStrokes } from './piece-lines';
 import { bodyWords, placedWords } from './piece-words';
 
@@ -50,7 +51,8 @@ export function pieceStrokes(piece: Piece): readonly Mark[] {
 
 const strokesOf = new WeakMap<Piece, readonly Mark[]>();
 
-/** Of those, what is drawn along its edges: the stitch line, the fold, the cut line, and notches across it. Remembered. */
+/** Of those, what is drawn along its edges: the stitch line, the fold, the cut line, and across it notches
+ * and the ends of openings. Remembered. */
 export function strokesAlong(piece: Piece): readonly Mark[] {
   const known = strokesOf.get(piece);
   if (known) return known;
@@ -60,6 +62,7 @@ export function strokesAlong(piece: Piece): readonly Mark[] {
     ...foldStrokes(piece, cut),
     ...cutStrokes(piece, cut),
     ...piece.notches.flatMap((notch) => notchStrokes(piece, cut, notch)),
+    ...openingStrokes(piece, cut),
   ];
   strokesOf.set(piece, strokes);
   return strokes;

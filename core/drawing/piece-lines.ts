@@ -100,8 +100,8 @@ export function notchStrokes(piece: Piece, cut: CutLineSoFar, notch: Notch): Str
   });
 }
 
-/** Where a notch meets the cut line; a neighbour's allowance may have cut it shorter than `outer`. */
-function reach(cut: CutLineSoFar, index: number, point: Point, outer: Point): Point {
+/** Where a mark square to an edge meets the cut line; a neighbour's allowance may have cut it shorter than `outer`. */
+export function reach(cut: CutLineSoFar, index: number, point: Point, outer: Point): Point {
   const edge = cut.kind === 'cut-line' ? cut.edges[index] : undefined;
   if (!edge || edge.length === 0) return point;
   const near = nearestOnPath(edge, outer);

@@ -21,8 +21,9 @@ const SIZE = 12 * MM_PER_PT;
 /** From the middle of one line of words to the next, in sizes. */
 const LEADING = 1.3;
 
-/** The arrow that shows which way is up stands over the name, so many sizes long. */
+/** The arrow that shows which way is up stands over the name, so many sizes long, and its word so many to the right. */
 const ARROW = 3;
+const UP_BESIDE = 1.4;
 
 type Row = Pick<Words, 'role' | 'content' | 'size' | 'weight'>;
 
@@ -48,7 +49,16 @@ export function bodyWords(piece: Piece, cut: CutLineSoFar | NoAllowanceSaid): Ma
     return { kind: 'words', ...row, angle: 0, at: { x: at.x, y: y - (row.size * LEADING) / 2 } };
   });
   const foot = { x: at.x, y: at.y - height / 2 };
-  return [...words, ...arrow('upright', foot, { x: foot.x, y: foot.y - ARROW * SIZE }, 'one')];
+  const up: Words = {
+    kind: 'words',
+    role: 'edge',
+    content: { kind: 'upright' },
+    size: SIZE,
+    weight: 'plain',
+    angle: 0,
+    at: { x: foot.x + UP_BESIDE * SIZE, y: foot.y - (ARROW * SIZE) / 2 },
+  };
+  return [...words, up, ...arrow('upright', foot, { x: foot.x, y: foot.y - ARROW * SIZE }, 'one')];
 }
 
 /**

@@ -38,7 +38,14 @@ export interface DxfFileOptions {
 const TEXT_SIZE = 6;
 
 /** Lines inside a piece that may be drawn on it but are neither cut nor seams. */
-const INTERNAL: ReadonlySet<Stroke['line']> = new Set(['dart', 'centre', 'gathers', 'pleat-fold', 'pleat-placement']);
+const INTERNAL: ReadonlySet<Stroke['line']> = new Set([
+  'dart',
+  'centre',
+  'gathers',
+  'opening',
+  'pleat-fold',
+  'pleat-placement',
+]);
 
 /** Rounding: a ten-thousandth of a mm, or of an inch a millionth. */
 const PLACES = { mm: 4, in: 6 } as const;

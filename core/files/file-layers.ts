@@ -15,6 +15,7 @@ export const layerOfLine: Readonly<Record<LineKind, FileLayer>> = {
   fold: 'fold',
   grain: 'grain',
   notch: 'notches',
+  opening: 'notches',
   dart: 'marks',
   gathers: 'marks',
   'pleat-fold': 'marks',
@@ -23,6 +24,7 @@ export const layerOfLine: Readonly<Record<LineKind, FileLayer>> = {
   centre: 'marks',
   drill: 'marks',
   upright: 'marks',
+  corner: 'marks',
 };
 
 /**

@@ -2,7 +2,6 @@ import type { Mark } from '../drawing/drawing';
 import type { Piece } from '../garment/piece';
 import type { Motion } from '../garment/printed';
 import { distance, type TablePoint } from '../geometry/point';
-import { letters } from './letters';
 import { movedPoint, STAYS_PUT } from './moved-marks';
 import { drawnBox } from './page-plan';
 
@@ -17,8 +16,9 @@ export interface AssembledTotals {
 }
 
 export interface CornerToCorner {
-  readonly from: string;
-  readonly to: string;
+  /** The numbers of the corners in the order of drawing, from 1. */
+  readonly from: number;
+  readonly to: number;
   readonly fromAt: TablePoint;
   readonly toAt: TablePoint;
   readonly length: number;
@@ -56,8 +56,8 @@ export function longestBetweenCorners({ corners }: Piece): CornerToCorner[] {
       const j = i + 1 + k;
       const isEdge = j === i + 1 || (i === 0 && j === corners.length - 1);
       (isEdge ? joined : loose).push({
-        from: letters(i),
-        to: letters(j),
+        from: i + 1,
+        to: j + 1,
         fromAt: a.at,
         toAt: b.at,
         length: distance(a.at, b.at),

@@ -56,7 +56,9 @@ function between({ corners }: Piece, index: number): Ends {
 
 function acrossCorners(piece: Piece): Ends | undefined {
   const [first] = longestBetweenCorners(piece);
-  return first && { ...first, start: first.fromAt, end: first.toAt };
+  if (!first) return undefined;
+  const { from, to, fromAt: start, toAt: end, length } = first;
+  return { from: letters(from - 1), to: letters(to - 1), start, end, length };
 }
 
 /** Which side the middle of the corners lies on; with y down, to the right of the way is positive. */

@@ -1,5 +1,7 @@
 import type { Garment } from '../garment/garment';
 import { currentSet } from '../garment/measure-value';
+import type { VersionSaid } from '../garment/version-said';
+import { inkLineKey } from './line-key';
 import { type Area, inkPageMap, type MappedSheet } from './page-map';
 import { homeSheet, sheetChoiceOf } from './page-sizes';
 import { TEST_SQUARE } from './paper-findings';
@@ -11,6 +13,7 @@ import { fittedText, textLines } from './text-lines';
 export interface FirstPages {
   readonly garment: Garment;
   readonly pieces: readonly MappedSheet[];
+  readonly version: VersionSaid;
   readonly words: PaperWords;
   /** YYYY-MM-DD */
   readonly today: string;
@@ -25,6 +28,10 @@ const GAP = 8;
 /** Some letters, and half of a line's width, reach over the place they are set at (mm). */
 const OVERHANG = 0.4;
 const UNDER_HEADING = 10.5;
+
+/** The key to the lines keeps so far from the sides of the square, and below its words (mm). */
+const KEY_INSET = 6;
+const KEY_TOP = 16;
 const MAP_LEAST = { width: 58, height: 74 };
 
 /** How many pages {@link addFirstPages} will add for so many sheets of pages. */
@@ -46,6 +53,7 @@ export function addFirstPages(document: PdfDocument, options: FirstPages): void 
   let ink = new Ink();
   title(ink, document, options, areas.title);
   scale(ink, document, words, areas.scale);
+  key(ink, document, options, areas.scale);
   joinsAndCautions(ink, document, words, garment.paper.joins ?? 'lapped', areas.notes);
   let rest = pieces;
   let area = areas.maps;
@@ -99,32 +107,42 @@ function layout({ paper }: Garment): Layout {
   };
 }
 
-function title(ink: Ink, document: PdfDocument, { garment, words, today, of }: FirstPages, area: Area): void {
+function title(ink: Ink, document: PdfDocument, options: FirstPages, area: Area): void {
+  const { garment, version, words, today, of } = options;
   const name = garment.name === '' ? words.unnamedGarment : garment.name;
   const fitted = fittedText(document, name, { width: area.width, size: 8.5, least: 5, weight: 'bold' });
   document.text(ink, fitted.text, area.left, area.top + 8.5, { size: fitted.size, weight: 'bold' });
   const set = currentSet(garment);
   const line = words.first.line(of, words.first.paper(garment.paper.size), words.date(today));
-  document.text(ink, line, area.left, area.top + 14, { size: TEXT });
+  document.text(ink, line, area.left, area.top + 13, { size: TEXT });
   const { printer } = garment.paper;
   const wearer = words.first.wearerLine(words.date(set.date), set.wornOver);
   const said = printer ? `${wearer} · ${words.corrected(printer)}` : wearer;
-  document.text(ink, said, area.left, area.top + 17.8, {
-    size: 2.6,
-    grey: 0.25,
-  });
+  for (const [index, small] of [said, words.first.markLine(version)].entries()) {
+    const fits = { width: area.width, size: 2.6, least: 1.9, weight: 'plain' } as const;
+    const row = fittedText(document, small, fits);
+    document.text(ink, row.text, area.left, area.top + 16.8 + 3.5 * index, { size: row.size, grey: 0.25 });
+  }
 }
 
 function scale(ink: Ink, document: PdfDocument, words: PaperWords, { left, top, width }: Area): void {
   ink.pen(0.4).rectangle(left, top, TEST_SQUARE, TEST_SQUARE);
-  document.text(ink, words.testSquare, left + TEST_SQUARE / 2, top + TEST_SQUARE / 2, {
-    size: 4,
-    weight: 'bold',
-    align: 'middle',
-  });
+  document.text(ink, words.testSquare, left + TEST_SQUARE / 2, top + 9, { size: 4.4, weight: 'bold', align: 'middle' });
   const beside = { left: left + TEST_SQUARE + GAP, top, width: width - TEST_SQUARE - GAP, height: TEST_SQUARE };
   heading(ink, document, words.first.scaleTitle, beside);
   paragraphs(ink, document, words.first.scaleLines, { ...beside, top: top + UNDER_HEADING });
+}
+
+/** The key to the lines, in the square that proves the scale: there is room in whatever language. */
+function key(ink: Ink, document: PdfDocument, { pieces, words }: FirstPages, { left, top }: Area): void {
+  const drawn = new Set(pieces.flatMap(({ lines }) => [...lines]));
+  const side = TEST_SQUARE - 2 * KEY_INSET;
+  inkLineKey(ink, document, drawn, words, {
+    left: left + KEY_INSET,
+    top: top + KEY_TOP,
+    width: side,
+    height: TEST_SQUARE - KEY_TOP - 3,
+  });
 }
 
 function joinsAndCautions(

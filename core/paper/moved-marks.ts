@@ -1,4 +1,5 @@
-import type { Mark } from '../drawing/drawing';
+import type { Mark, Words } from '../drawing/drawing';
+import { readable } from '../drawing/edge-words';
 import type { Motion } from '../garment/printed';
 import {
   type Affine,
@@ -22,7 +23,10 @@ export function movedPoint(motion: Motion, point: Point): Point {
   return transformPoint(motionMap(motion), point);
 }
 
-/** A drawing turned and moved; the very same one where nothing moves. Words turn with the piece. */
+/**
+ * A drawing turned and moved; the very same one where nothing moves. Words turn with the piece, those along a line so that
+ * they are never upside down.
+ */
 export function movedMarks(marks: readonly Mark[], motion: Motion): readonly Mark[] {
   const { angle, dx, dy } = motion;
   if (angle === 0 && dx === 0 && dy === 0) return marks;
@@ -30,8 +34,12 @@ export function movedMarks(marks: readonly Mark[], motion: Motion): readonly Mar
   return marks.map((mark) =>
     mark.kind === 'stroke'
       ? { ...mark, path: transformPath(map, mark.path) }
-      : { ...mark, at: transformPoint(map, mark.at), angle: mark.angle + angle },
+      : { ...mark, at: transformPoint(map, mark.at), angle: turnedWords(mark, angle) },
   );
+}
+
+function turnedWords({ role, angle }: Words, by: number): number {
+  return role === 'edge' || role === 'grain' ? readable(angle + by) : angle + by;
 }
 
 /** The motion that follows when the piece itself was moved on the table by `by` before. */

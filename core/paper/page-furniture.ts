@@ -1,29 +1,15 @@
-import type { PrinterFactors } from '../garment/garment';
 import { arcOfCircle } from '../geometry/arc';
-import { boxContains } from '../geometry/bounds';
-import { assembledTotals } from './assembled-totals';
-import { olderLine } from './older-lines';
-import { type Header, inkHeader } from './page-header';
+import { inkHeader } from './page-header';
 import type { Join, JoinMark } from './page-joins';
-import { HEADER, inkPlaces, type Page, type PagePlan } from './page-plan';
+import { HEADER, type Page } from './page-plan';
 import { inkRulerFigures } from './page-rulers';
 import { marginsOf } from './page-sizes';
-import { TEST_SQUARE } from './paper-findings';
-import type { PaperWords } from './paper-words';
 import type { PdfDocument, StoredDrawing } from './pdf-document';
 import type { Ink } from './pdf-ink';
-import type { PlacedPiece } from './placed-piece';
-import { testSquarePlace } from './test-square-place';
-import { fittedText } from './text-lines';
+import { inkTestSquare, type SquareOnPage } from './test-square';
 
 /** What stands on a page beside the drawing. */
-export interface Furniture extends Header {
-  readonly plan: PagePlan;
-  readonly placed: readonly PlacedPiece[];
-  /** What the printer makes of a length, where pages are drawn the other way round. */
-  readonly printer: PrinterFactors | undefined;
-  /** The older versions under the pieces, and whether the sheet holds lines of them. */
-  readonly older: readonly { readonly said: string; readonly isHere: boolean }[];
+export interface Furniture extends SquareOnPage {
   readonly joins: readonly Join[];
   /** The ticks, stored once for all pages. */
   readonly rulers: StoredDrawing;
@@ -86,65 +72,4 @@ function inkJoinMark(ink: Ink, document: PdfDocument, { runs }: Join, { at, mark
   const away = arm + 3.4;
   const [textX, textY] = runs === 'down' ? [x + inner * away, y] : [x, y + inner * away];
   document.text(ink, mark, textX, textY + 1.5, { size: 4.2, weight: 'bold', align: 'middle' });
-}
-
-const SQUARE_GREY = 0.35;
-
-/** How much is shown of a line that is named (mm). */
-const SAMPLE = 16;
-
-/** A square of just four inches, fine enough to lie over the drawing, with sharp corners to measure between. */
-function inkTestSquare(ink: Ink, { document, words, printer, older, plan, page, pieceName, placed }: Furniture): void {
-  const { x, y } = testSquarePlace(plan, page);
-  const [right, bottom] = [x + TEST_SQUARE, y + TEST_SQUARE];
-  ink.pen(0.2, [], SQUARE_GREY).rectangle(x, y, TEST_SQUARE, TEST_SQUARE);
-  ink.pen(0.3);
-  for (const [cornerX, cornerY, dx, dy] of [
-    [x, y, 1, 1],
-    [right, y, -1, 1],
-    [x, bottom, 1, -1],
-    [right, bottom, -1, -1],
-  ] as const) {
-    ink.line(cornerX, cornerY, cornerX + 5 * dx, cornerY).line(cornerX, cornerY, cornerX, cornerY + 5 * dy);
-  }
-  document.text(ink, page.label, x + 2.5, y + 6.4, { size: 5.2, weight: 'bold', grey: SQUARE_GREY });
-  const beside = x + 4.5 + document.textWidth(page.label, 5.2, 'bold');
-  document.text(ink, pieceName, beside, y + 6.4, { size: 3, grey: SQUARE_GREY });
-  document.text(ink, words.testSquare, x + 2.5, bottom - 2.6, { size: 3, grey: SQUARE_GREY });
-  let base = bottom - 7;
-  const small = (text: string, from = 0) => {
-    const fits = { width: TEST_SQUARE - 5 - from, size: 2.4, least: 1.6, weight: 'plain' } as const;
-    const line = fittedText(document, text, fits);
-    document.text(ink, line.text, x + 2.5 + from, base, { size: line.size, grey: SQUARE_GREY });
-    base -= 3.4;
-  };
-  if (printer) small(words.corrected(printer));
-  for (const [index, { said, isHere }] of older.entries()) {
-    if (!isHere) continue;
-    const { width, dash } = olderLine(index);
-    ink.pen(width, dash).line(x + 2.5, base - 0.8, x + 2.5 + SAMPLE, base - 0.8);
-    small(words.layers.older(index, said), SAMPLE + 2);
-  }
-  // What the whole must measure is said where she looks to measure.
-  for (const line of piecesTotals(placed, page, words).reverse()) small(line);
-}
-
-/** So many pieces are told of on one page. */
-const MOST_TOLD = 3;
-
-/** What the taped-up pages must measure, of each piece that this page shows some of. */
-function piecesTotals(placed: readonly PlacedPiece[], { window }: Page, words: PaperWords): string[] {
-  const here = placed.filter(
-    ({ marks }) => placed.length === 1 || inkPlaces(marks).some((at) => boxContains(window, at)),
-  );
-  return here.slice(0, MOST_TOLD).map(({ piece, marks, motion }) => {
-    const { across, down, grain } = assembledTotals(piece, marks, motion);
-    const name = placed.length === 1 ? undefined : piece.name || words.unnamedPiece;
-    return words.inAll(
-      name,
-      words.length(across),
-      words.length(down),
-      grain === undefined ? undefined : words.length(grain),
-    );
-  });
 }

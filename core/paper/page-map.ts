@@ -1,4 +1,5 @@
-import type { Mark } from '../drawing/drawing';
+import type { LineKind, Mark } from '../drawing/drawing';
+import { arcOfCircle } from '../geometry/arc';
 import { type AssembledTotals, assembledTotals } from './assembled-totals';
 import type { PaperWords } from './paper-words';
 import type { PdfDocument } from './pdf-document';
@@ -12,6 +13,10 @@ export interface MappedSheet extends TapedSheet {
   /** The number of its first page in the document. */
   readonly firstNumber: number;
   readonly cutLine: string;
+  /** What each edge is and what is allowed on it; empty where nothing is. */
+  readonly edgesLine: string;
+  /** The kinds of lines that are drawn on it. */
+  readonly lines: ReadonlySet<LineKind>;
 }
 
 /** A place on a page (mm). */
@@ -24,7 +29,9 @@ export interface Area {
 
 const TEXT = 2.8;
 const LEADING = 4;
-/** A corner's letter in its frame may stand over the map's edge by so much (mm). */
+/** The ring about a corner's number on the map (mm). */
+const RING = 1.75;
+/** A corner's number in its ring may stand over the map's edge by so much (mm). */
 const OVERHANG = 2;
 
 /** Totals stand beside a map that leaves them so much room, and below any other (mm). */
@@ -35,18 +42,18 @@ const LARGEST = 0.14;
 
 /** Which page goes where with the piece drawn small across them, and what the taped pages must measure. */
 export function inkPageMap(ink: Ink, document: PdfDocument, mapped: MappedSheet, words: PaperWords, area: Area): void {
-  const { plan, name, cutLine, firstNumber } = mapped;
+  const { plan, name, cutLine, edgesLine, firstNumber } = mapped;
   const { first } = words;
   const totals = mapped.placed.map(({ piece, marks, motion }) => assembledTotals(piece, marks, motion));
   const said = [
     first.totalsTitle,
     ...mapped.placed.flatMap((one, index) => totalsLines(one, totals[index], mapped, words)),
   ];
-  const below = said.flatMap((line) => textLines(document, line, area.width, TEXT, 'plain'));
+  const inWidth = (width: number) => said.flatMap((line) => textLines(document, line, width, TEXT, 'plain'));
   const head = { width: area.width, size: 3.4, least: 2.6, weight: 'bold' } as const;
   const title = fittedText(document, first.mapLine(name, plan.pages.length), head);
   document.text(ink, title.text, area.left, area.top + 3, { size: title.size, weight: 'bold' });
-  const cut = textLines(document, cutLine, area.width, 2.4, 'plain');
+  const cut = [cutLine, edgesLine].flatMap((line) => textLines(document, line, area.width, 2.4, 'plain'));
   cut.forEach((line, index) => {
     document.text(ink, line, area.left, area.top + 6.4 + index * 3, { size: 2.4, grey: 0.2 });
   });
@@ -55,7 +62,8 @@ export function inkPageMap(ink: Ink, document: PdfDocument, mapped: MappedSheet,
   const high = (plan.rows - 1) * plan.step.down + plan.window.height;
   const heightAlone = (area.height - headHeight - OVERHANG) / high;
   const isBeside = wide * Math.min(heightAlone, LARGEST) + BESIDE <= area.width;
-  const room = isBeside ? area.height - headHeight - OVERHANG : area.height - headHeight - below.length * LEADING - 4;
+  const under = isBeside ? OVERHANG : inWidth(area.width).length * LEADING + 4;
+  const room = area.height - headHeight - under;
   const scale = Math.min((area.width - 2 * OVERHANG) / wide, room / high, LARGEST);
   const place = (x: number, y: number): [number, number] => [
     area.left + OVERHANG + (x - plan.origin.x) * scale,
@@ -81,6 +89,7 @@ export function inkPageMap(ink: Ink, document: PdfDocument, mapped: MappedSheet,
   for (const { marks } of mapped.placed) inkSmallPiece(ink, marks, { scale, place });
   for (const one of totals) inkDiagonal(ink, document, one, place);
   const left = isBeside ? area.left + wide * scale + 8 : area.left;
+  const below = inWidth(area.left + area.width - left);
   let y = area.top + headHeight + (isBeside ? LEADING : high * scale + LEADING);
   for (const line of below) {
     const weight = line === first.totalsTitle ? 'bold' : 'plain';
@@ -129,14 +138,12 @@ function inkDiagonal(ink: Ink, document: PdfDocument, { diagonal }: AssembledTot
   const [fromX, fromY] = place(diagonal.fromAt.x, diagonal.fromAt.y);
   const [toX, toY] = place(diagonal.toAt.x, diagonal.toAt.y);
   ink.pen(0.2, [1.2, 0.8]).line(fromX, fromY, toX, toY);
-  for (const [letter, x, y] of [
+  for (const [number, x, y] of [
     [diagonal.from, fromX, fromY],
     [diagonal.to, toX, toY],
   ] as const) {
-    ink
-      .fillRectangle(x - 1.7, y - 1.7, 3.4, 3.4, 1)
-      .pen(0.2)
-      .rectangle(x - 1.7, y - 1.7, 3.4, 3.4);
-    document.text(ink, letter, x, y + 1, { size: 2.8, weight: 'bold', align: 'middle' });
+    const ring = arcOfCircle({ x, y }, { x: x + RING, y }, 2 * Math.PI, 0.01);
+    ink.fillPath(ring, 1).pen(0.2).path(ring);
+    document.text(ink, String(number), x, y + 0.9, { size: 2.4, weight: 'bold', align: 'middle' });
   }
 }

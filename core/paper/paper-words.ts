@@ -1,6 +1,7 @@
 import type { WordsContent } from '../drawing/drawing';
 import type { PrinterFactors } from '../garment/garment';
 import type { VersionSaid } from '../garment/version-said';
+import type { KeyLine } from './key-lines';
 import type { ScaleCause } from './scale-causes';
 import type { SquareProof } from './square-proof';
 
@@ -68,6 +69,11 @@ export interface FirstPageWords {
   readonly line: (pages: number, paper: string, date: string) => string;
   readonly paper: (size: string) => string;
   readonly wearerLine: (date: string, wornOver: string) => string;
+  /** Which version stands on every page, and what its mark is for. */
+  readonly markLine: (version: VersionSaid) => string;
+  /** What the lines on the pages mean. */
+  readonly keyTitle: string;
+  readonly key: Readonly<Record<KeyLine, string>>;
   readonly scaleTitle: string;
   readonly scaleLines: readonly string[];
   readonly joinTitle: string;
@@ -79,7 +85,7 @@ export interface FirstPageWords {
   readonly totals: {
     readonly grain: (length: string) => string;
     readonly widest: (across: string, down: string) => string;
-    readonly diagonal: (from: string, to: string, length: string) => string;
+    readonly diagonal: (from: number, to: number, length: string) => string;
   };
   readonly cautionTitle: string;
   readonly cautions: readonly string[];

@@ -94,7 +94,8 @@ export async function patternPdf(options: PatternPdfOptions): Promise<PatternPdf
     if (laid.length === 0) return { kind: 'nothing-to-print', why: 'no-room' };
     const planned = plannedSheets(document, laid, said);
     const of = firstPagesCount(garment, laid.length) + laid.reduce((sum, { plan }) => sum + plan.pages.length, 0);
-    if (!options.chosen) jobs.push(() => addFirstPages(document, { garment, pieces: planned, words, today, of }));
+    if (!options.chosen)
+      jobs.push(() => addFirstPages(document, { garment, pieces: planned, version: called, words, today, of }));
     jobs.push(...sheetPages(document, { ...said, planned, of, chosen: options.chosen }));
   }
   if (what === 'squares' || what === 'both') {

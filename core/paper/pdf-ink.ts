@@ -78,6 +78,15 @@ export class Ink {
   }
 
   path(path: Path): this {
+    return this.run(path).ops('S');
+  }
+
+  /** What a closed path goes round, filled. */
+  fillPath(path: Path, grey: number): this {
+    return this.ops('g', grey).run(path).ops('f').ops('g', 0);
+  }
+
+  private run(path: Path): this {
     const first = path[0];
     if (!first) return this;
     this.ops('m', first.p0.x, first.p0.y);
@@ -88,7 +97,7 @@ export class Ink {
         this.ops('c', p1.x, p1.y, p2.x, p2.y, p3.x, p3.y);
       }
     }
-    return this.ops('S');
+    return this;
   }
 
   toString(): string {

@@ -25,7 +25,8 @@ function isLine(line: LineKind): (mark: Mark) => boolean {
   return (mark) => mark.kind === 'stroke' && mark.line === line;
 }
 
-function inkMark(ink: Ink, document: PdfDocument, mark: Mark, words: PaperWords): void {
+/** Draws one mark with the pen of its kind. */
+export function inkMark(ink: Ink, document: PdfDocument, mark: Mark, words: PaperWords): void {
   if (mark.kind === 'stroke') {
     const { width, dash } = lineStyles[mark.line];
     ink.pen(width, dash).path(mark.path);

@@ -184,5 +184,7 @@ function twoDiagonals(piece: Piece): SquaresLength[] {
   if (!first) return [];
   const ends = [first.from, first.to];
   const second = others.find(({ from, to }) => !ends.includes(from) && !ends.includes(to)) ?? others[0];
-  return [first, ...(second ? [second] : [])].map(({ from, to, length }) => ({ from, to, name: '', length }));
+  return [first, ...(second ? [second] : [])].map(({ from, to, length }) => {
+    return { from: letters(from - 1), to: letters(to - 1), name: '', length };
+  });
 }

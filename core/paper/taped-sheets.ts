@@ -4,6 +4,7 @@ import type { Piece } from '../garment/piece';
 import type { SheetChoice } from '../garment/sheet-choice';
 import { boxOfPoints } from '../geometry/bounds';
 import { coveredArea } from './covered';
+import { joinsOffCorners } from './joins-off-corners';
 import { STAYS_PUT } from './moved-marks';
 import { inkPlaces, type PagePlan, planPages, windowsFor } from './page-plan';
 import { sheetChoiceOf } from './page-sizes';
@@ -53,7 +54,10 @@ export function tapedSheets(pieces: readonly Piece[], paper: PaperChoice, option
   });
   const joined = paper.placed === 'as-drawn' ? alone : fewest(alone, under, sheets, tell);
   const order = (sheet: TapedSheet) => Math.min(...sheet.placed.map(({ piece }) => pieces.indexOf(piece)));
-  const found = joined.toSorted((a, b) => order(a) - order(b)).map(withWordsWhole);
+  const found = joined
+    .toSorted((a, b) => order(a) - order(b))
+    .map(joinsOffCorners)
+    .map(withWordsWhole);
   const leftOut = pieces.filter((piece) => !alone.some(({ placed: [one] }) => one?.piece === piece));
   return { sheets: found, leftOut, counted: counted(found, alone, sheets) };
 }

@@ -67,7 +67,9 @@ function middleOnAPage({ piece, motion, marks }: Lying, all: readonly Mark[], pl
 function isWritten(mark: Mark): boolean {
   if (mark.kind === 'stroke') return mark.line === 'upright';
   const { kind } = mark.content;
-  return kind === 'piece-name' || kind === 'cut' || kind === 'allowance' || kind === 'right-side-up';
+  return (
+    kind === 'piece-name' || kind === 'upright' || kind === 'cut' || kind === 'allowance' || kind === 'right-side-up'
+  );
 }
 
 interface Shift {

@@ -26,6 +26,7 @@ describe('bodyWords', () => {
       { kind: 'cut', how: 'single', count: 3 },
       { kind: 'allowance', widths: [9, 16, 50] },
       { kind: 'right-side-up' },
+      { kind: 'upright' },
     ]);
     expect(contentsOf(allowances([9, 16, 50, 9])).map(({ kind }) => kind)).not.toContain('right-side-up');
   });
@@ -44,7 +45,7 @@ describe('bodyWords', () => {
 
   it('stand one under the other without touching', () => {
     const words = bodyWords(allowances([9, 16, 50, 9]), cutLine(allowances([9, 16, 50, 9]))).flatMap((mark) =>
-      mark.kind === 'words' ? [mark] : [],
+      mark.kind === 'words' && mark.content.kind !== 'upright' ? [mark] : [],
     );
     words.slice(1).forEach(({ at: place, size }, i) => {
       const above = words[i] as (typeof words)[0];

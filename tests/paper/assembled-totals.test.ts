@@ -11,7 +11,7 @@ describe('assembledTotals', () => {
     const piece = rectangle(10, 20, inches(18), inches(24), { grain });
     const totals = assembledTotals(piece, pieceDrawing(piece));
     expect(totals.diagonal.length).toBeCloseTo(inches(30), 9);
-    expect([totals.diagonal.from, totals.diagonal.to]).toEqual(['A', 'C']);
+    expect([totals.diagonal.from, totals.diagonal.to]).toEqual([1, 3]);
     expect([totals.across, totals.down, totals.grain]).toEqual(
       [inches(18), inches(24), inches(7)].map((mm) => expect.closeTo(mm, 9)),
     );

@@ -4,10 +4,11 @@ import { paperSheetWords } from '../../app/words/paper-sheet';
 import { pieceDrawing } from '../../core/drawing/piece-drawing';
 import type { Garment } from '../../core/garment/garment';
 import type { Sides } from '../../core/garment/sheet-choice';
+import { STAYS_PUT } from '../../core/paper/moved-marks';
 import { HEADER, type PagePlan, planPages } from '../../core/paper/page-plan';
 import { sheetOf } from '../../core/paper/page-sizes';
 import { patternPdf } from '../../core/paper/pattern-pdf';
-import { testSquarePlace } from '../../core/paper/test-square-place';
+import { testSquares } from '../../core/paper/sheet-notes';
 import { inches } from '../../core/units/inch';
 import { fonts } from './fonts';
 import { A4, garmentOf, LETTER, straightPiece } from './pieces';
@@ -100,9 +101,11 @@ describe.skipIf(!hasReaders).each([
   });
 
   it('has a square of 4.00 in on every page, across and down, within 0.01 in', () => {
+    const placed = [{ piece: wedge, motion: STAYS_PUT, marks: pieceDrawing(wedge), under: [] }];
+    const squares = testSquares({ placed, plan }, garment);
     pages.forEach((grey, index) => {
-      const page = plan.pages[index - 1];
-      const at = page ? onSheet(page, testSquarePlace(plan, page)) : { x: paper.margin + 0.4, y: paper.margin + 22 };
+      const [page, square] = [plan.pages[index - 1], squares[index - 1]];
+      const at = page && square ? onSheet(page, square) : { x: paper.margin + 0.4, y: paper.margin + 22 };
       for (const along of ['x', 'y'] as const) {
         const other = along === 'x' ? 'y' : 'x';
         const sides = Array.from({ length: 60 }, (_, k) => {

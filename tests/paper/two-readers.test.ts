@@ -2,8 +2,10 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { paperSheetWords } from '../../app/words/paper-sheet';
 import type { PaperChoice } from '../../core/garment/garment';
 import { PAPER_SIZES } from '../../core/garment/sheet-choice';
+import type { Point } from '../../core/geometry/point';
 import { patternPdf } from '../../core/paper/pattern-pdf';
 import type { TapedSheet } from '../../core/paper/placed-piece';
+import { testSquares } from '../../core/paper/sheet-notes';
 import { tapedSheets } from '../../core/paper/taped-sheets';
 import { fonts } from './fonts';
 import { A4, garmentOf, LETTER, straightPiece } from './pieces';
@@ -33,13 +35,14 @@ describe
   ])('pages on %s', (_, paper) => {
   let pdf: Uint8Array;
   let sheet: TapedSheet;
+  let squares: readonly Point[];
 
   beforeAll(async () => {
     const garment = garmentOf([wedge], paper);
     const [only] = tapedSheets(garment.pieces, paper).sheets;
     const made = await patternPdf({ garment, what: 'pages', words, fonts, today: '2026-03-04' });
     if (!only || made.kind !== 'pdf') throw new Error('it is made');
-    [pdf, sheet] = [made.bytes, only];
+    [pdf, sheet, squares] = [made.bytes, only, testSquares(only, garment)];
   });
 
   it('are a clean file with every font in it', () => {
@@ -52,8 +55,9 @@ describe
     async (reader, dpi) => {
       for (const at of new Set([0, sheet.plan.pages.length - 1])) {
         const page = sheet.plan.pages[at];
-        if (!page) throw new Error('there are pages');
-        const off = await squareOff(reader, pdf, { plan: sheet.plan, page, number: at + 2 }, dpi);
+        const square = squares[at];
+        if (!page || !square) throw new Error('there are pages');
+        const off = await squareOff(reader, pdf, { plan: sheet.plan, page, number: at + 2, square }, dpi);
         expect(off).toBeLessThan(0.05);
       }
     },

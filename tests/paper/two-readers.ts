@@ -2,11 +2,11 @@
 import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import type { Point } from '../../core/geometry/point';
 import type { Page, PagePlan } from '../../core/paper/page-plan';
 import { HEADER } from '../../core/paper/page-plan';
 import { marginsOf } from '../../core/paper/page-sizes';
 import { TEST_SQUARE } from '../../core/paper/paper-findings';
-import { testSquarePlace } from '../../core/paper/test-square-place';
 import { type GreyPage, greyPage, inkNear, median, withFile } from './print-tools';
 
 /** A part of a page, in mm from its upper left corner. */
@@ -80,10 +80,10 @@ export function onPage({ paper }: PagePlan, { window }: Page, { x, y }: { x: num
 export async function squareOff(
   reader: Reader,
   pdf: Uint8Array,
-  at: { readonly plan: PagePlan; readonly page: Page; readonly number: number },
+  at: { readonly plan: PagePlan; readonly page: Page; readonly number: number; readonly square: Point },
   dpi: number,
 ): Promise<number> {
-  const corner = onPage(at.plan, at.page, testSquarePlace(at.plan, at.page));
+  const corner = onPage(at.plan, at.page, at.square);
   const part = { left: corner.x - 3, top: corner.y - 3, width: TEST_SQUARE + 6, height: TEST_SQUARE + 6 };
   const grey = await partBy(reader, pdf, at.number, part, dpi);
   const inside = { x: corner.x - grey.at.x, y: corner.y - grey.at.y };

@@ -1,9 +1,11 @@
 import type { WordsContent } from '../../../core/drawing/drawing';
+import type { EdgeRole } from '../../../core/garment/piece';
 import type { CheckSheetWords, FirstPageWords, SquaresWords } from '../../../core/paper/paper-words';
 import type { ShownIn } from '../../../core/units/inch';
 import type * as english from '../en/paper-sheet';
 import type { Said } from '../said';
 import { roundLength, writeLength, writeNumber } from '../written';
+import { measureNames } from './measures';
 
 export const paperSheetWords: typeof english.paperSheetWords = (shownIn, step) => {
   const options = { shownIn, step } as const;
@@ -108,6 +110,25 @@ const firstWords = (shownIn: ShownIn): FirstPageWords => ({
   paper: (size) => papers[size] ?? size,
   wearerLine: (date, wornOver) =>
     wornOver === '' ? `Nach den Maßen vom ${date}` : `Nach den Maßen vom ${date}, gemessen über ${wornOver}`,
+  markLine: (version) =>
+    `Auf jedem Blatt steht: ${versionWords(version)}. Das Zeichen ändert sich, sobald ein Teil sich ändert, damit alte Blätter von neuen zu unterscheiden sind.`,
+  keyTitle: 'Die Linien auf den Blättern',
+  key: {
+    cut: 'hier schneiden',
+    stitch: 'hier nähen',
+    fold: 'Stoffbruch: hier anlegen, nicht schneiden',
+    grain: 'Fadenlauf',
+    notch: 'Passzeichen: trifft auf seinesgleichen',
+    opening: 'Ende einer Öffnung: ab hier nähen',
+    dart: 'Abnäher: mittig falten, hier nähen',
+    'pleat-fold': 'Falte: hier falten',
+    'pleat-placement': 'Falte: der Bruch kommt hierher',
+    gathers: 'zwischen den Strichen einkräuseln',
+    level: 'Höhe am Körper: nicht genäht',
+    drill: 'Punkt, auf den Stoff zu übertragen',
+    corner: 'Nahtecke zum Nachmessen',
+    upright: 'über dem Namen: dieses Ende ist oben',
+  },
   scaleTitle: 'Miss zuerst dieses Quadrat',
   scaleLines: [
     'Drucke dieses Blatt allein, mit 100 % oder „Tatsächliche Größe“, ohne Anpassen, Verkleinern und randloses Drucken.',
@@ -130,7 +151,7 @@ const firstWords = (shownIn: ShownIn): FirstPageWords => ({
   totals: {
     grain: (length) => `Fadenlauf ${length}`,
     widest: (across, down) => `${across} breit und ${down} hoch`,
-    diagonal: (from, to, length) => `Ecke ${from} bis Ecke ${to} ${length}`,
+    diagonal: (from, to, length) => `Nahtecke ${from} bis ${to}: ${length}`,
   },
   cautionTitle: 'Vor dem Zuschneiden',
   cautions: [
@@ -203,6 +224,16 @@ function contentWords(content: WordsContent, length: (mm: number) => string): st
       return content.name === '' ? 'Teil ohne Namen' : content.name;
     case 'cut':
       return cutWords(content);
+    case 'edge':
+      return edgeWords(content, length);
+    case 'opening':
+      return openingWords[content.marks](length(content.length));
+    case 'level':
+      return content.name ?? measureNames[content.girth];
+    case 'corner':
+      return String(content.number);
+    case 'upright':
+      return 'oben';
     case 'fold':
       return 'an den Stoffbruch legen';
     case 'grain':
@@ -217,6 +248,30 @@ function contentWords(content: WordsContent, length: (mm: number) => string): st
       return allowanceWords(content.widths, length);
   }
 }
+
+const roleNames: Readonly<Record<EdgeRole, string>> = {
+  seam: 'Naht',
+  fold: 'Stoffbruch',
+  waist: 'Taille',
+  hem: 'Saum',
+  opening: 'Öffnung',
+  finished: 'fertige Kante',
+};
+
+function edgeWords(
+  { name, role, width }: Extract<WordsContent, { kind: 'edge' }>,
+  length: (mm: number) => string,
+): string {
+  const said = name.trim() || roleNames[role];
+  if (width === undefined) return said;
+  return width === 0 ? `${said}, ohne Zugabe` : `${said}, ${length(width)} Zugabe`;
+}
+
+const openingWords = {
+  0: (length: string) => `bleibt offen, ${length}`,
+  1: (length: string) => `bis zum Zeichen offen lassen, ${length}`,
+  2: (length: string) => `zwischen den Zeichen offen lassen, ${length}`,
+} as const;
 
 export const cutWords: typeof english.cutWords = ({ how, count }) => {
   if (how === 'fold') return `${count}-mal im Stoffbruch zuschneiden`;

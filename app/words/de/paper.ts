@@ -19,7 +19,7 @@ export const paperWords: Said<typeof english.paperWords> = {
   makeSquares: 'Rasterblätter machen (PDF)',
   making: (share) => `Die Blätter werden gemacht … ${Math.round(share * 100)} %`,
   stop: 'Anhalten',
-  made: (pages) => `Fertig: ${sheetCount(pages)}.`,
+  made: (pages) => `Fertig: ${sheetCount(pages)}. Die Datei liegt bei den Downloads dieses Browsers.`,
   failed:
     'Die Blätter konnten nicht gemacht werden. Versuche es noch einmal; geht es wieder nicht, drucke weniger Teile auf einmal.',
   version: (version) =>

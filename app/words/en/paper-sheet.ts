@@ -1,10 +1,12 @@
 import type { WordsContent } from '../../../core/drawing/drawing';
+import type { EdgeRole } from '../../../core/garment/piece';
 import type { VersionSaid } from '../../../core/garment/version-said';
 import type { CheckSheetWords, FirstPageWords, PaperWords, SquaresWords } from '../../../core/paper/paper-words';
 import type { ScaleCause } from '../../../core/paper/scale-causes';
 import type { ShownIn } from '../../../core/units/inch';
 import type { WrittenStep } from '../../../core/units/write-length';
 import { roundLength, writeLength } from '../written';
+import { measureNames } from './measures';
 
 /** Everything said on paper, in English. Lengths are written in `shownIn`, to the nearest `step`. */
 export function paperSheetWords(shownIn: ShownIn, step: WrittenStep): PaperWords {
@@ -104,6 +106,25 @@ const firstWords = (shownIn: ShownIn): FirstPageWords => ({
   paper: (size) => papers[size] ?? size,
   wearerLine: (date, wornOver) =>
     wornOver === '' ? `For the measures of ${date}` : `For the measures of ${date}, taken over ${wornOver}`,
+  markLine: (version) =>
+    `On every page stands: ${versionWords(version)}. The mark changes as soon as a piece does, so that old pages can be told from new.`,
+  keyTitle: 'The lines on the pages',
+  key: {
+    cut: 'cut here',
+    stitch: 'sew here',
+    fold: 'fold of the cloth: do not cut',
+    grain: 'straight of the cloth',
+    notch: 'notch: meets one like it',
+    opening: 'end of an opening: sew from here on',
+    dart: 'dart: fold in the middle, sew on this',
+    'pleat-fold': 'pleat: fold here',
+    'pleat-placement': 'pleat: bring the fold to here',
+    gathers: 'gather between the two ticks',
+    level: 'level of the body: not sewn',
+    drill: 'point to be marked on the cloth',
+    corner: 'stitch corner to measure from',
+    upright: 'over the name: this end is up',
+  },
   scaleTitle: 'Measure this square first',
   scaleLines: [
     'Print this page alone, at 100 % or “actual size”, with fitting, shrinking and borderless printing turned off.',
@@ -126,7 +147,7 @@ const firstWords = (shownIn: ShownIn): FirstPageWords => ({
   totals: {
     grain: (length) => `grain line ${length}`,
     widest: (across, down) => `${across} across and ${down} down`,
-    diagonal: (from, to, length) => `corner ${from} to corner ${to} ${length}`,
+    diagonal: (from, to, length) => `stitch corner ${from} to ${to}: ${length}`,
   },
   cautionTitle: 'Before you cut',
   cautions: [
@@ -201,6 +222,16 @@ function contentWords(content: WordsContent, length: (mm: number) => string): st
       return content.name === '' ? 'Piece without a name' : content.name;
     case 'cut':
       return cutWords(content);
+    case 'edge':
+      return edgeWords(content, length);
+    case 'opening':
+      return openingWords[content.marks](length(content.length));
+    case 'level':
+      return content.name ?? measureNames[content.girth];
+    case 'corner':
+      return String(content.number);
+    case 'upright':
+      return 'up';
     case 'fold':
       return 'place on the fold';
     case 'grain':
@@ -215,6 +246,32 @@ function contentWords(content: WordsContent, length: (mm: number) => string): st
       return allowanceWords(content.widths, length);
   }
 }
+
+const roleNames: Readonly<Record<EdgeRole, string>> = {
+  seam: 'seam',
+  fold: 'fold',
+  waist: 'waist',
+  hem: 'hem',
+  opening: 'opening',
+  finished: 'finished edge',
+};
+
+/** What an edge is and what is allowed on it, as it stands along the edge. */
+function edgeWords(
+  { name, role, width }: Extract<WordsContent, { kind: 'edge' }>,
+  length: (mm: number) => string,
+): string {
+  const said = name.trim() || roleNames[role];
+  if (width === undefined) return said;
+  return width === 0 ? `${said}, no allowance` : `${said}, ${length(width)} allowed`;
+}
+
+/** By how many marks bound it: none, one or two. */
+const openingWords = {
+  0: (length: string) => `left open, ${length}`,
+  1: (length: string) => `leave open to the mark, ${length}`,
+  2: (length: string) => `leave open between the marks, ${length}`,
+} as const;
 
 /** How a piece is cut, as it stands on the piece. */
 export function cutWords({ how, count }: { readonly how: 'fold' | 'pair' | 'single'; readonly count: number }): string {

@@ -20,7 +20,8 @@ export const paperWords = {
   makeSquares: 'Make the squares sheets (PDF)',
   making: (share: number) => `Making the pages… ${Math.round(share * 100)} %`,
   stop: 'Stop',
-  made: (pages: number) => (pages === 1 ? 'Made: 1 page.' : `Made: ${pages} pages.`),
+  made: (pages: number) =>
+    `Made: ${pages === 1 ? '1 page' : `${pages} pages`}. The file is among the downloads of this browser.`,
   failed: 'The pages could not be made. Try again; if it fails again, print fewer pieces at once.',
   version: (version: VersionSaid) =>
     `On every page will stand: ${versionWords(version)}. The mark changes as soon as a piece does, so that old pages can be told from new.`,
