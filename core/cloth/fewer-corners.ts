@@ -8,9 +8,11 @@ interface Grown {
   readonly by: number;
 }
 
-/** A change of a ring: corner `index` left out, or it and the next brought to one point; the ring grows there by `by`. */
+/** So far to either side of a change savings are reckoned anew. */
+const REACH = 5;
+
+/** A change of a ring: a corner left out, or it and the next brought to one point; the ring grows there by `by`. */
 interface Saving {
-  readonly index: number;
   readonly point?: Point;
   readonly by: number;
 }
@@ -22,14 +24,22 @@ interface Saving {
  */
 export function fewerCorners(ring: Ring, most: number): Point[] {
   const corners: Grown[] = ring.map((at) => ({ at, by: 0 }));
+  const savings = corners.map((_, index) => savingAt(corners, index));
   while (corners.length > 3) {
-    let best: Saving | undefined;
-    for (let index = 0; index < corners.length; index++) {
-      const saving = savingAt(corners, index);
-      if (saving && saving.by <= most && (!best || saving.by < best.by)) best = saving;
-    }
+    let least = -1;
+    savings.forEach((saving, index) => {
+      if (saving && saving.by <= most && !(saving.by >= (savings[least]?.by ?? Number.POSITIVE_INFINITY)))
+        least = index;
+    });
+    const best = savings[least];
     if (!best) break;
-    take(corners, best);
+    const gone = take(corners, least, best);
+    savings.splice(gone, 1);
+    // A saving looks at the corner before and the two after it, and a change reaches one corner to either side.
+    for (let k = -REACH; k <= REACH; k++) {
+      const index = (least + k + REACH * corners.length) % corners.length;
+      savings[index] = savingAt(corners, index);
+    }
   }
   const fewer = corners.map(({ at }) => at);
   return ringCrossing(fewer) ? [...ring] : fewer;
@@ -40,20 +50,23 @@ function savingAt(corners: readonly Grown[], index: number): Saving | undefined 
   const [a, b, c, d] = [at(index - 1), at(index), at(index + 1), at(index + 2)];
   const [ab, bc, cd] = [vectorBetween(a.at, b.at), vectorBetween(b.at, c.at), vectorBetween(c.at, d.at)];
   const already = Math.max(b.by, c.by);
-  if (cross(ab, bc) <= 0) return { index, by: distanceToChord(b.at, a.at, c.at) + Math.max(a.by, already) };
+  if (cross(ab, bc) <= 0) return { by: distanceToChord(b.at, a.at, c.at) + Math.max(a.by, already) };
   if (cross(bc, cd) <= 0 || cross(ab, cd) <= 0) return undefined;
   const t = cross(vectorBetween(a.at, d.at), cd) / cross(ab, cd);
   const point = move(a.at, ab, t);
-  return { index, point, by: distanceToChord(point, b.at, c.at) + already };
+  return { point, by: distanceToChord(point, b.at, c.at) + already };
 }
 
-function take(corners: Grown[], { index, point, by }: Saving): void {
+/** Makes the change at corner `index`; which corner is gone. */
+function take(corners: Grown[], index: number, { point, by }: Saving): number {
   const count = corners.length;
   if (point) {
+    const gone = (index + 1) % count;
     corners[index] = { at: point, by };
-    corners.splice((index + 1) % count, 1);
-    return;
+    corners.splice(gone, 1);
+    return gone;
   }
   for (const k of [(index + count - 1) % count, (index + 1) % count]) corners[k] = { at: (corners[k] as Grown).at, by };
   corners.splice(index, 1);
+  return index;
 }

@@ -26,9 +26,14 @@ export function mutated(value: unknown, random: Random, { gentle }: { readonly g
   return root.root;
 }
 
-/** As JSON text, with what is infinite as a number too large to be one. */
+/** As JSON text, with what is infinite as a number too large to be one; lists too deep to be written as deeper ones. */
 export function asText(value: unknown): string {
-  return JSON.stringify(value)?.replaceAll(JSON.stringify(INFINITE), '1e999') ?? 'undefined';
+  try {
+    return JSON.stringify(value)?.replaceAll(JSON.stringify(INFINITE), '1e999') ?? 'undefined';
+  } catch (fault) {
+    if (!(fault instanceof RangeError)) throw fault;
+    return '['.repeat(50_000) + ']'.repeat(50_000);
+  }
 }
 
 /** A copy with bytes changed, cut off, doubled or mixed up. */
