@@ -191,7 +191,8 @@ export const draftWords: Said<typeof english.draftWords> = {
     edges === 1
       ? `${allowance} an der anderen Kante ohne Zugabe`
       : `${allowance} an den anderen ${edges} Kanten ohne Zugabe`,
-  sameInAllPieces: (allowance, edges) => `${allowance} an allen ${edges} Kanten ohne Zugabe, in jedem Teil`,
+  sameInAllPieces: (allowance, edges) =>
+    `${allowance} an ${edges === 1 ? 'der 1 Kante' : `allen ${edges} Kanten`} ohne Zugabe, in jedem Teil`,
   allowanceWhereNone: (edges) =>
     edges === 1 ? 'Nahtzugabe der 1 Kante ohne Zugabe' : `Nahtzugabe der ${edges} Kanten ohne Zugabe`,
   allowanceHint: 'Kommt außen an die Nahtlinie. Leer, bis du sie genannt hast.',

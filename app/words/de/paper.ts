@@ -120,7 +120,7 @@ export const paperWords: Said<typeof english.paperWords> = {
       return `Von der Rolle werden ${writeLength(all, { shownIn, step: 'eighth' })} gebraucht.`;
     }
     const saved = pages < plain ? `Einfache Reihen und Spalten bräuchten ${plain}. ` : '';
-    return `${saved}${pages === least ? 'Weniger Blätter geht nicht.' : `Weniger als ${least} Blätter geht nicht.`}`;
+    return `${saved}${pages === least ? 'Weniger Blätter geht nicht.' : `Weniger als ${least === 1 ? '1 Blatt' : `${least} Blätter`} geht nicht.`}`;
   },
   laying: 'Die wenigsten Blätter werden gesucht …',
   layingFailed:

@@ -187,7 +187,7 @@ export const draftWords = {
   sameOnRest: (allowance: string, edges: number) =>
     edges === 1 ? `${allowance} on the other edge without one` : `${allowance} on the other ${edges} edges without one`,
   sameInAllPieces: (allowance: string, edges: number) =>
-    `${allowance} on all ${edges} edges without one, in every piece`,
+    `${allowance} on ${edges === 1 ? 'the 1 edge' : `all ${edges} edges`} without one, in every piece`,
   allowanceWhereNone: (edges: number) =>
     edges === 1 ? 'Allowance of the 1 edge without one' : `Allowance of the ${edges} edges without one`,
   foldAllowance: 'A fold has no allowance.',

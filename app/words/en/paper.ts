@@ -121,7 +121,7 @@ export const paperWords = {
       )} are needed.`;
     }
     const saved = pages < plain ? `Plain rows and columns would take ${plain}. ` : '';
-    return `${saved}${pages === least ? 'Fewer pages cannot be.' : `Fewer than ${least} pages cannot be.`}`;
+    return `${saved}${pages === least ? 'Fewer pages cannot be.' : `Fewer than ${least === 1 ? '1 page' : `${least} pages`} cannot be.`}`;
   },
   laying: 'Looking for the fewest pages…',
   layingFailed: 'The pages could not be laid out. Change the paper, or tick fewer pieces at once.',
