@@ -62,17 +62,16 @@ describe.skipIf(!hasReaders)('pages for a printer that is off', () => {
     if (made.kind !== 'pdf') throw new Error('it is made');
     const texts = pageTexts(made.bytes);
     for (const text of texts) expect(text).toContain('corrected for a printer that prints 98.9 % across, 101.3 % down');
-    // The square as the file has it: the page's matrix, then the correction's, then the square of four inches.
-    const pages = [
-      ...unpacked(made.bytes).matchAll(
-        /q (\S+) 0 0 -\S+ 0 \S+ cm (\S+) \S+ \S+ (\S+) \S+ \S+ cm[\s\S]*?[\d.]+ [\d.]+ (101\.6) (101\.6) re/g,
-      ),
-    ];
+    // As the file has it: the page's matrix, then the correction's, then the square of four inches, on further pages stored.
+    const file = unpacked(made.bytes);
+    expect(file).toMatch(/stream\n[^]{0,40}\n0 0 101\.6 101\.6 re\nS/);
+    const pages = [...file.matchAll(/q (\S+) 0 0 -\S+ 0 \S+ cm (\S+) \S+ \S+ (\S+) \S+ \S+ cm([^]*?)endstream/g)];
     expect(pages).toHaveLength(texts.length);
-    for (const [, k, x, y, width, height] of pages) {
+    for (const [, k, x, y, drawn] of pages) {
       const mm = (Number(k) * 25.4) / 72;
-      expect(Math.abs(Number(width) * Number(x) * mm * printer.across - 101.6)).toBeLessThan(0.05);
-      expect(Math.abs(Number(height) * Number(y) * mm * printer.down - 101.6)).toBeLessThan(0.05);
+      expect(drawn).toMatch(/[\d.]+ [\d.]+ 101\.6 101\.6 re|q\n1 0 0 1 \S+ \S+ cm\n\/Drawing\d+ Do\nQ/);
+      expect(Math.abs(101.6 * Number(x) * mm * printer.across - 101.6)).toBeLessThan(0.05);
+      expect(Math.abs(101.6 * Number(y) * mm * printer.down - 101.6)).toBeLessThan(0.05);
     }
   });
 
