@@ -64,8 +64,8 @@ describe.skipIf(!hasReaders)('pages for a printer that is off', () => {
     for (const text of texts) expect(text).toContain('corrected for a printer that prints 98.9 % across, 101.3 % down');
     // As the file has it: the page's matrix, then the correction's, then the square of four inches, on further pages stored.
     const file = unpacked(made.bytes);
-    expect(file).toMatch(/stream\n[^]{0,40}\n0 0 101\.6 101\.6 re\nS/);
-    const pages = [...file.matchAll(/q (\S+) 0 0 -\S+ 0 \S+ cm (\S+) \S+ \S+ (\S+) \S+ \S+ cm([^]*?)endstream/g)];
+    expect(file).toMatch(/stream\n[\s\S]{0,40}\n0 0 101\.6 101\.6 re\nS/);
+    const pages = [...file.matchAll(/q (\S+) 0 0 -\S+ 0 \S+ cm (\S+) \S+ \S+ (\S+) \S+ \S+ cm([\s\S]*?)endstream/g)];
     expect(pages).toHaveLength(texts.length);
     for (const [, k, x, y, drawn] of pages) {
       const mm = (Number(k) * 25.4) / 72;
