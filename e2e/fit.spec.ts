@@ -47,7 +47,7 @@ test('a level of her own, at a depth, with the body taped just there', async ({ 
   });
 
   await test.step('the body at this very level', async () => {
-    await unfold(page, 'Change Placket foot');
+    await unfold(page, 'Placket foot: where and how it is measured');
     await levelOf(page, 'Placket foot').getByLabel('Body at this very level').fill('36');
     await levelOf(page, 'Placket foot').getByLabel('Body at this very level').press('Enter');
     await expect(levelOf(page, 'Placket foot')).toContainText(/Body, taped at this level\s*36\sin/);
