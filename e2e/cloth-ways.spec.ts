@@ -73,7 +73,7 @@ test('the usual widths side by side, one of them taken; what the wash takes is a
     await notebook(page).getByText('Stripes, flaws, shrinking, odd shapes').click();
     await write(page, 'Shrinks in length, in %', '5');
     await layAll(page);
-    await expect(strip(page)).toContainText(/Takes\s64\s1\/4\sin\s=\s1\s7\/8\syd/);
+    await expect(strip(page)).toContainText(/Takes\s64\s1\/4\sin: buy\s1\s7\/8\syd/);
     await expect(notebook(page).getByText(/After washing the lay takes 61\sin/)).toBeVisible();
   });
 
