@@ -23,6 +23,9 @@ const EFFORT: SearchEffort = { anywhere: 12, near: 8, touching: 16, bettered: 3 
 const ROUNDS_IN_VAIN = 150;
 const STRIKES = 3;
 
+/** Where pieces are few, rounds cost little: they go on until so many pieces were placed in vain. */
+const PLACED_IN_VAIN = 15_000;
+
 /** What a step works out at most before it ends, in units of the table's `work`: about so many microseconds. */
 const STEP_WORK = 8000;
 
@@ -148,7 +151,7 @@ function roundDone(search: LaySearch, depth: number): 'better' | 'same' {
     if (depth < NEARER * search.nearest.depth) search.roundsInVain = 0;
     search.nearest = { ...keptOf(field), depth };
   } else search.roundsInVain++;
-  if (search.roundsInVain > ROUNDS_IN_VAIN) {
+  if (search.roundsInVain > Math.max(ROUNDS_IN_VAIN, PLACED_IN_VAIN / field.count)) {
     search.roundsInVain = 0;
     search.strikes++;
     restore(field, search.nearest);
