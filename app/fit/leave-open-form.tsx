@@ -9,6 +9,7 @@ import { LengthField } from '../ui/length-field';
 import { Pick } from '../ui/pick';
 import { say } from '../ui/say';
 import { fitWords as words } from '../words/fit';
+import { trialWords } from '../words/trial';
 import { writeLength } from '../words/written';
 import styles from './fit-room.module.css';
 
@@ -65,6 +66,6 @@ export function LeaveOpenForm({ garment, ring, needed }: LeaveOpenFormProps) {
 
 function seamName(garment: Garment, pieceId: string, edgeId: string): string {
   const piece = pieceOf(garment, pieceId);
-  const index = piece?.edges.findIndex(({ id }) => id === edgeId) ?? -1;
-  return words.seamOf(piece?.name || words.unnamedPiece, piece?.edges[index]?.name ?? '', index + 1);
+  const edge = piece?.edges.find(({ id }) => id === edgeId);
+  return piece && edge ? trialWords.edgeOf(piece, edge) : '';
 }

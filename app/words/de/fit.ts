@@ -128,7 +128,6 @@ export const fitWords: Said<typeof english.fitWords> = {
   noOpening: 'noch keine',
   openingNeeded: 'So lang muss sie sein, damit die Hüfte durchgeht',
   whichSeam: 'Welche Naht',
-  seamOf: (piece, edge, number) => `${piece}, ${edge || `Kante ${number}`}`,
   openTo: 'Von der Taille an offen, so tief',
   leaveOpen: 'Offen lassen',
   leaveOpenHelp:

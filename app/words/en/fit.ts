@@ -131,7 +131,6 @@ export const fitWords = {
   noOpening: 'none yet',
   openingNeeded: 'It must be, for the hip to pass',
   whichSeam: 'Which seam',
-  seamOf: (piece: string, edge: string, number: number) => `${piece}, ${edge || `edge ${number}`}`,
   openTo: 'Open from the waist down to',
   leaveOpen: 'Leave it open',
   leaveOpenHelp:
