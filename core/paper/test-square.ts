@@ -1,5 +1,5 @@
 import type { PrinterFactors } from '../garment/garment';
-import { boxContains, growBox } from '../geometry/bounds';
+import { boxContains } from '../geometry/bounds';
 import type { Point } from '../geometry/point';
 import { MM_PER_INCH } from '../units/inch';
 import { assembledTotals } from './assembled-totals';
@@ -130,11 +130,13 @@ function freestPlace(
 ): { readonly left: number; readonly top: number } {
   const first = { left: x + (INDENTS[0] ?? 0), top: y };
   if (isClear) return first;
+  const here = ink.filter((at) => boxContains({ minX: x, minY: y, maxX: x + TEST_SQUARE, maxY: y + TEST_SQUARE }, at));
   const tops = Array.from({ length: Math.floor((TEST_SQUARE - height) / LEADING) }, (_, k) => y + k * LEADING);
   let [best, least] = [first, Number.POSITIVE_INFINITY];
   for (const place of tops.flatMap((top) => INDENTS.map((indent) => ({ left: x + indent, top })))) {
-    const block = { minX: place.left, maxX: place.left + WIDE, minY: place.top + 3, maxY: place.top + height };
-    const crossed = ink.filter((at) => boxContains(growBox(block, 1), at)).length;
+    const { left, top } = place;
+    const block = { minX: left - 1, maxX: left + WIDE + 1, minY: top + 2, maxY: top + height + 1 };
+    const crossed = here.filter((at) => boxContains(block, at)).length;
     if (crossed < least) [best, least] = [place, crossed];
   }
   return best;
