@@ -3,7 +3,7 @@ import { currentSet } from '../garment/measure-value';
 import type { VersionSaid } from '../garment/version-said';
 import { inkLineKey } from './line-key';
 import { type Area, inkPageMap, type MappedSheet } from './page-map';
-import { homeSheet, sheetChoiceOf } from './page-sizes';
+import { homeMargin, homeSheet } from './page-sizes';
 import { TEST_SQUARE } from './paper-findings';
 import type { PaperWords } from './paper-words';
 import type { PdfDocument } from './pdf-document';
@@ -81,7 +81,7 @@ interface Layout {
 /** Upright: square and its words side by side, notes, maps below. Sideways: all of that on the left, maps on the right. */
 function layout({ paper }: Garment): Layout {
   const sheet = homeSheet(paper);
-  const { margin } = sheetChoiceOf(paper);
+  const margin = homeMargin(paper);
   const [left, top] = [margin + OVERHANG, margin];
   const [width, height] = [sheet.width - 2 * left, sheet.height - 2 * margin];
   const whole = { left, top, width, height };

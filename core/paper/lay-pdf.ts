@@ -2,7 +2,7 @@
 import type { PaperChoice } from '../garment/garment';
 import { boxOfPoints } from '../geometry/bounds';
 import type { Point } from '../geometry/point';
-import { sheetChoiceOf, sheetOf } from './page-sizes';
+import { homeMargin, homeSheet } from './page-sizes';
 import { type PaperFonts, PdfDocument } from './pdf-document';
 import { Ink } from './pdf-ink';
 import { fittedText, textLines } from './text-lines';
@@ -73,8 +73,9 @@ export async function layPdf(options: LayPdfOptions): Promise<{ readonly bytes: 
   const { laid, said, paper, fonts, today, scale } = options;
   const { printer } = paper;
   const document = await PdfDocument.begin({ fonts, title: said.title, made: new Date(`${today}T12:00:00Z`), printer });
-  const sheet = sheetOf({ ...paper, turned: 'sideways' });
-  const { margin } = sheetChoiceOf(paper);
+  const upright = homeSheet({ ...paper, turned: 'upright' });
+  const sheet = { width: upright.height, height: upright.width };
+  const margin = homeMargin(paper);
   const room = {
     width: sheet.width - 2 * margin - RULE - PAST_END,
     height: sheet.height - 2 * margin - HEAD - FOOT - RULE,

@@ -1,5 +1,5 @@
 import type { PaperChoice } from '../garment/garment';
-import { homeSheet, sheetChoiceOf } from './page-sizes';
+import { homeMargin, homeSheet } from './page-sizes';
 import { type PaperFonts, PdfDocument, type Weight } from './pdf-document';
 import { Ink } from './pdf-ink';
 import { fittedText, textLines } from './text-lines';
@@ -49,7 +49,7 @@ export async function listPdf(options: {
   const { listed, paper, fonts, today } = options;
   const document = await PdfDocument.begin({ fonts, title: listed.title, made: new Date(`${today}T12:00:00Z`) });
   const sheet = homeSheet(paper);
-  const margin = Math.min(Math.max(sheetChoiceOf(paper).margin, 12), sheet.width / 4);
+  const margin = Math.max(homeMargin(paper), 12);
   const width = sheet.width - 2 * margin;
   const bottom = sheet.height - margin - FOOT;
   const pages: Ink[] = [];

@@ -79,3 +79,9 @@ export function homeSheet(paper: Pick<SheetChoice, 'size' | 'turned'>): Sheet {
   if (paper.size !== 'a0' && paper.size !== 'roll') return sheetOf(paper);
   return { width: UPRIGHT.a4.width, height: UPRIGHT.letter.height };
 }
+
+/** What such a sheet keeps clear on every side (mm): of a margin meant for larger paper, only what leaves room to write. */
+export function homeMargin(paper: PaperChoice): number {
+  const { width, height } = homeSheet(paper);
+  return Math.min(sheetChoiceOf(paper).margin, Math.min(width, height) / 6);
+}

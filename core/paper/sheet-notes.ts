@@ -19,7 +19,7 @@ import { motionMap, movedPoint } from './moved-marks';
 import { type Join, pageJoins } from './page-joins';
 import { inkPlaces } from './page-plan';
 import type { PlacedPiece, TapedSheet } from './placed-piece';
-import { type SquarePlace, testSquarePlace } from './test-square-place';
+import { type SquarePlace, testSquarePlaces } from './test-square-place';
 import { wordsBesideLine } from './words-beside-line';
 
 /** The number of a corner: the radius of its ring, its height, and how far from the corner its middle is sought (mm). */
@@ -92,7 +92,7 @@ export function testSquares(
   const { placed, plan } = sheet;
   const corners = placed.flatMap((one) => numberedCorners(one).flatMap(({ at }) => aroundIt(at, ABOUT_CORNER)));
   const keepOff = [...inkPlaces(levelStrokes(levelsOn(sheet, garment))), ...corners];
-  return plan.pages.map((page) => testSquarePlace(plan, page, joins, keepOff));
+  return testSquarePlaces(plan, joins, keepOff);
 }
 
 function aroundIt(middle: Point, away: number): Point[] {

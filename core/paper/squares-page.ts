@@ -2,7 +2,7 @@ import { pieceDrawing } from '../drawing/piece-drawing';
 import type { Garment } from '../garment/garment';
 import type { Piece } from '../garment/piece';
 import type { Area } from './page-map';
-import { homeSheet, sheetChoiceOf } from './page-sizes';
+import { homeMargin, homeSheet } from './page-sizes';
 import type { PaperWords } from './paper-words';
 import type { PdfDocument } from './pdf-document';
 import { Ink } from './pdf-ink';
@@ -61,7 +61,7 @@ const SHORT_BLOCK = 7;
 export function addSquaresPages({ document, garment, piece, words, garmentLine }: SquaresPages): void {
   const paper = { ...garment.paper, turned: 'upright' } as const;
   const sheet = homeSheet(paper);
-  const { margin } = sheetChoiceOf(paper);
+  const margin = homeMargin(paper);
   const left = margin + OVERHANG;
   const width = sheet.width - 2 * left;
   const bottom = sheet.height - margin;

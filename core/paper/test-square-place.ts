@@ -1,5 +1,7 @@
 import { type Box, boxContains, growBox } from '../geometry/bounds';
+import { boxCounts } from '../geometry/box-counts';
 import type { Point, TablePoint } from '../geometry/point';
+import { type SortedPlaces, sortedPlaces } from '../geometry/sorted-places';
 import type { Join } from './page-joins';
 import type { Page, PagePlan } from './page-plan';
 import { TEST_SQUARE } from './paper-findings';
@@ -23,19 +25,22 @@ const NEAR = 3;
 /** A line through the inside counts little beside one along a side. */
 const INSIDE_COUNTS = 0.15;
 
+/** Lines are sorted into squares of this side (mm), and counted in cells of that one. */
+const SORTED = 50;
+const CELL = 1;
+
 /**
- * Where the test square of a page lies: clear of the drawing, its joins and the rulers where it can be, and of places along
- * further lines.
+ * Where the test square of each page lies: clear of the drawing, its joins and the rulers where it can be, and of places
+ * along further lines.
  */
-export function testSquarePlace(
-  plan: PagePlan,
-  page: Page,
-  joins: readonly Join[],
-  lines: readonly Point[],
-): SquarePlace {
+export function testSquarePlaces(plan: PagePlan, joins: readonly Join[], lines: readonly Point[]): SquarePlace[] {
+  const ink = sortedPlaces([...plan.ink, ...lines], SORTED);
+  return plan.pages.map((page) => placeOn(plan, page, joins, ink));
+}
+
+function placeOn(plan: PagePlan, page: Page, joins: readonly Join[], ink: SortedPlaces): SquarePlace {
   const { minX, minY, maxX, maxY } = roomOn(plan, page, joins);
-  const about = growBox({ minX, minY, maxX, maxY }, NEAR);
-  const here = [...plan.ink, ...lines].filter((at) => boxContains(about, at));
+  const costAt = costs(ink, growBox({ minX, minY, maxX, maxY }, NEAR));
   const crosses = joins
     .filter(({ over, under }) => over.label === page.label || under.label === page.label)
     .flatMap(({ marks }) => marks.map(({ at }) => at));
@@ -44,13 +49,29 @@ export function testSquarePlace(
   // From the lower right on, where the hand finds it again on page after page.
   for (let y = bottom; y >= minY; y -= TRY_EVERY) {
     for (let x = right; x >= minX; x -= TRY_EVERY) {
-      if (crosses.some((at) => isNear(at, x, y, FROM_CROSS))) continue;
-      const cost = costAt(here, x, y, best.cost);
+      if (crosses.some((at) => boxContains(growBox(squareAt(x, y), FROM_CROSS), at))) continue;
+      const cost = costAt(x, y);
       if (cost === 0) return { x, y, isClear: true };
       if (cost < best.cost) best = { x, y, cost };
     }
   }
   return { x: best.x, y: best.y, isClear: false };
+}
+
+function squareAt(x: number, y: number): Box {
+  return { minX: x, minY: y, maxX: x + TEST_SQUARE, maxY: y + TEST_SQUARE };
+}
+
+/** How much of the drawing a place crosses. */
+function costs(ink: SortedPlaces, about: Box): (x: number, y: number) => number {
+  const here: Point[] = [];
+  ink.eachIn(about, (at) => here.push(at));
+  const countIn = boxCounts(here, about, CELL);
+  return (x, y) => {
+    const near = countIn(growBox(squareAt(x, y), NEAR));
+    const inside = countIn(growBox(squareAt(x, y), -NEAR));
+    return near - inside + INSIDE_COUNTS * inside;
+  };
 }
 
 /** The part of a page that is free of rulers and joins. */
@@ -65,22 +86,4 @@ function roomOn({ window, step, paper }: PagePlan, page: Page, joins: readonly J
     maxX: maxX - inset('down', 'over'),
     maxY: maxY - inset('across', 'over'),
   };
-}
-
-function isNear({ x, y }: Point, left: number, top: number, near: number): boolean {
-  const [across, down] = [x - left, y - top];
-  return Math.min(across, down) > -near && Math.max(across, down) < TEST_SQUARE + near;
-}
-
-/** How much of the drawing a place crosses; no more than `most` is counted. */
-function costAt(ink: readonly Point[], left: number, top: number, most: number): number {
-  let cost = 0;
-  for (const at of ink) {
-    if (!isNear(at, left, top, NEAR)) continue;
-    const [across, down] = [at.x - left, at.y - top];
-    const fromSide = Math.min(across, down, TEST_SQUARE - across, TEST_SQUARE - down);
-    cost += fromSide < NEAR ? 1 : INSIDE_COUNTS;
-    if (cost >= most) return cost;
-  }
-  return cost;
 }

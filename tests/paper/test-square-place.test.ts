@@ -4,7 +4,7 @@ import type { PaperChoice } from '../../core/garment/garment';
 import type { Piece } from '../../core/garment/piece';
 import { pageJoins } from '../../core/paper/page-joins';
 import { planPages } from '../../core/paper/page-plan';
-import { testSquarePlace } from '../../core/paper/test-square-place';
+import { testSquarePlaces } from '../../core/paper/test-square-place';
 import { A4, LETTER, rectangle } from './pieces';
 
 const SIDE = 101.6;
@@ -13,10 +13,10 @@ function planOf(piece: Piece, paper: PaperChoice) {
   const plan = planPages(pieceDrawing(piece), paper);
   if (!plan) throw new Error('there is a plan');
   const joins = pageJoins(plan);
-  return { plan, joins, squares: plan.pages.map((page) => testSquarePlace(plan, page, joins, [])) };
+  return { plan, joins, squares: testSquarePlaces(plan, joins, []) };
 }
 
-describe('testSquarePlace', () => {
+describe('testSquarePlaces', () => {
   it.each([A4, LETTER])('lies on every page within the rulers and the joins ($size)', (paper) => {
     const { plan, joins, squares } = planOf(rectangle(0, 0, 700, 900), paper);
     expect(squares).toHaveLength(plan.pages.length);
