@@ -1,9 +1,11 @@
 import { paperSheetWords } from '../../app/words/paper-sheet';
 import { beforeYouCut } from '../../core/check/before-you-cut';
 import { pieceDrawing } from '../../core/drawing/piece-drawing';
+import { cutPieces } from '../../core/garment/cut-pieces';
 import type { Garment } from '../../core/garment/garment';
 import { patternPdf } from '../../core/paper/pattern-pdf';
 import type { PaperFonts } from '../../core/paper/pdf-document';
+import { tapedSheets } from '../../core/paper/taped-sheets';
 import { cutLine } from '../../core/seams/cut-line';
 
 /** How long each step of the work took at the longest, in milliseconds of the processor: others may use the machine. */
@@ -44,6 +46,9 @@ export async function workThrough(garment: Garment, fonts: PaperFonts, longest: 
 
 /** The time between one turn given to others and the next is what a person waits for. */
 async function pagesOf(garment: Garment, fonts: PaperFonts, longest: Longest): Promise<void> {
+  // How pieces share pages is searched for apart, with progress of its own.
+  const paper = { ...garment.paper, placed: 'as-drawn' } as const;
+  const { sheets } = timed(longest, 'pages', () => tapedSheets(cutPieces(garment), paper));
   const signal = { aborted: false };
   let jobs = 0;
   let began = cpuMs();
@@ -55,8 +60,8 @@ async function pagesOf(garment: Garment, fonts: PaperFonts, longest: Longest): P
   };
   try {
     await patternPdf({
-      // How pieces share pages is searched for apart, with progress of its own.
-      garment: { ...garment, paper: { ...garment.paper, placed: 'as-drawn' } },
+      garment: { ...garment, paper },
+      sheets,
       what: 'both',
       words: paperSheetWords(garment.shownIn, garment.paper.step),
       fonts,
