@@ -152,9 +152,9 @@ test('the first cloth of a garment is chosen by its width', async ({ page }) => 
   await expect(strip(page)).toContainText('No overlaps');
 });
 
-test('laying stops within 200 ms, leaves the page live, and the best lay is there on coming back and after a reload', async ({
-  page,
-}) => {
+test('laying stops within 200 ms, leaves the page live, and the best lay is there on coming back and after a reload', {
+  tag: '@alone',
+}, async ({ page }) => {
   await withCloth(page, '39');
   await page.evaluate(() => {
     const seen = { longest: 0 };
@@ -190,9 +190,9 @@ test('laying stops within 200 ms, leaves the page live, and the best lay is ther
   await expect(strip(page)).toContainText(/Takes\s61\sin/);
 });
 
-test('with more than forty pieces on the cloth the page stays live while they are laid, and stops within 200 ms', async ({
-  page,
-}) => {
+test('with more than forty pieces on the cloth the page stays live while they are laid, and stops within 200 ms', {
+  tag: '@alone',
+}, async ({ page }) => {
   const trouble = listenForTrouble(page);
   await withCloth(page, '45');
   await notebook(page).getByRole('radio', { name: 'opened out' }).check();

@@ -33,7 +33,9 @@ async function withRoom(profile: string, left: number, work: (page: Page) => Pro
   }
 }
 
-test('a device that is full is met before it hurts, and when it is full nothing of the work is lost', async () => {
+test('a device that is full is met before it hurts, and when it is full nothing of the work is lost', {
+  tag: '@alone',
+}, async () => {
   const profile = await mkdtemp(join(tmpdir(), 'inchsquare-full-'));
   try {
     await withRoom(profile, 500 * MB, async (page) => {

@@ -86,9 +86,9 @@ async function framesSeen(page: Page): Promise<{ readonly longest: number; reado
 /** A page that does not paint for so long is frozen to whoever waits before it, on a slow and busy machine too. */
 const FROZEN_MS = 1500;
 
-test('a scan of a hundred megapixels is brought in, squared up and traced on, and the page never freezes', async ({
-  page,
-}) => {
+test('a scan of a hundred megapixels is brought in, squared up and traced on, and the page never freezes', {
+  tag: '@alone',
+}, async ({ page }) => {
   test.setTimeout(240_000);
   const trouble = listenForTrouble(page);
   await openDemo(page);

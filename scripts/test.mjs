@@ -1,11 +1,15 @@
 // npm test: every check, in the order in which a failure is cheapest to learn of.
 import { spawnSync } from 'node:child_process';
+import { availableParallelism } from 'node:os';
 import { bringPageReaders, chromiumPath } from './chromium.mjs';
 import { installWhatIsMissing } from './installed.mjs';
 
 installWhatIsMissing();
 bringPageReaders();
 const CHROMIUM_PATH = await chromiumPath();
+
+/** Each drives a browser, which wants a core; more than a few at once are no quicker. */
+const browsers = Math.min(4, availableParallelism());
 
 const steps = [
   ['types', 'tsc', ['-p', 'tsconfig.json']],
@@ -15,7 +19,8 @@ const steps = [
   ['nothing left over', 'knip', []],
   ['unit tests', 'vitest', ['run']],
   ['build', 'vite', ['build', '--logLevel', 'warn']],
-  ['browser tests', 'playwright', ['test']],
+  ['browser tests', 'playwright', ['test', '--grep-invert', '@alone', '--workers', String(browsers)]],
+  ['browser tests that look at the clock', 'playwright', ['test', '--grep', '@alone', '--workers', '1']],
 ];
 
 let passed = 0;
