@@ -32,8 +32,13 @@ const SAME = 1e-9;
 export function noWays(): WaysKnown {
   const numbers = () => new Float64Array(MOST + 1);
   return {
-    ...{ count: 0, other: new Int32Array(MOST + 1), weight: numbers() },
-    ...{ wayX: numbers(), wayY: numbers(), end: numbers(), found: new Float64Array(2) },
+    count: 0,
+    other: new Int32Array(MOST + 1),
+    weight: numbers(),
+    wayX: numbers(),
+    wayY: numbers(),
+    end: numbers(),
+    found: new Float64Array(2),
     aims: { count: 0, x: new Float64Array(AIMS), y: new Float64Array(AIMS) },
   };
 }
