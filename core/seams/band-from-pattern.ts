@@ -34,9 +34,12 @@ export interface BandFromPattern {
 
 export interface NoBand {
   readonly kind: 'no-band';
-  /** `too-deep`: the parallel would turn back on itself. */
-  readonly why: 'not-positive' | 'too-deep';
+  /** `too-deep`: the parallel would turn back on itself. `too-many`: more parts than {@link MOST_PARTS}. */
+  readonly why: 'not-positive' | 'too-deep' | 'too-many';
 }
+
+/** Nobody joins a band from more parts. */
+export const MOST_PARTS = 99;
 
 /** The trued waist passes these shares of every run between darts and seams, so that peaks at a join are left out. */
 const SHARES = [0.25, 0.5, 0.75] as const;
@@ -73,6 +76,7 @@ export function bandPieces(
 ): Piece[] | NoBand {
   const { depth, lies, parts, lap = 0, newId, name } = options;
   if (!(Number.isInteger(parts) && parts > 0 && lap >= 0)) return { kind: 'no-band', why: 'not-positive' };
+  if (parts > MOST_PARTS) return { kind: 'no-band', why: 'too-many' };
   const band = bandFromPattern(joined, options);
   if (band.kind === 'no-band') return band;
   const length = pathLength(band.waist);

@@ -62,6 +62,12 @@ describe('bandFromPattern(joined panels, options)', () => {
 });
 
 describe('bandPieces(joined panels, options)', () => {
+  it('refuses more parts than anybody joins, at once', () => {
+    const wish = { depth: inches(2), lies: 'below', newId: numberedIds(), name: 'Band' } as const;
+    expect(bandPieces(cone(), { ...wish, parts: 99 })).toHaveLength(99);
+    expect(bandPieces(cone(), { ...wish, parts: 1e9 })).toMatchObject({ why: 'too-many' });
+  });
+
   const pieces = (parts: number, lap = 0) => {
     const made = bandPieces(cone(), {
       depth: inches(2),

@@ -1,3 +1,4 @@
+import { MOST_PARTS } from '../../../core/seams/band-from-pattern';
 import { MOST_HINGED, MOST_SLASHES } from '../../../core/shaping/slashes';
 import type * as english from '../en/reshape';
 import type { Said } from '../said';
@@ -216,6 +217,7 @@ export const reshapeWords: Said<typeof english.reshapeWords> = {
     refused: {
       'not-positive': 'Tiefe und Teile müssen größer als null sein.',
       'too-deep': 'Ein so tiefer Bund würde auf sich selbst zurücklaufen. Nimm weniger.',
+      'too-many': `Ein Bund hat höchstens ${MOST_PARTS} Teile. Nimm weniger.`,
     },
   },
   slash: {

@@ -1,3 +1,4 @@
+import { MOST_PARTS } from '../../../core/seams/band-from-pattern';
 import { MOST_HINGED, MOST_SLASHES } from '../../../core/shaping/slashes';
 
 /** Words of the Reshape room. */
@@ -204,6 +205,7 @@ export const reshapeWords = {
     refused: {
       'not-positive': 'Depth and parts must be more than nothing.',
       'too-deep': 'So deep a band would turn back on itself. Take less.',
+      'too-many': `A band is cut into at most ${MOST_PARTS} parts. Take fewer.`,
     },
   },
   slash: {
