@@ -57,6 +57,9 @@ export default defineConfig({
         globPatterns: ['**/*.{js,mjs,css,html,svg,png,jpg,wasm,ttf,woff2,pfb}', 'licences.json'],
         maximumFileSizeToCacheInBytes: 8 * 1024 * 1024,
         cleanupOutdatedCaches: true,
+        // One page, whatever stands behind a question mark; of an address below it that page would find nothing it needs.
+        navigateFallback: null,
+        ignoreURLParametersMatching: [/./],
         // The very first page too belongs to the version it came with, though a newer one may appear while it is open.
         clientsClaim: true,
       },

@@ -1,4 +1,5 @@
 /** Lays a cloth in the worker, keeping the best lay in the garment as it goes; one laying at a time. */
+
 import { changedSince, keptLay, layingOf, pinnedOf } from '../../core/cloth/garment-laying';
 import type { Lay, LayTask } from '../../core/cloth/lay-task';
 import { keepLay, layOf } from '../../core/garment/cloth-edits';
@@ -6,6 +7,7 @@ import type { Garment } from '../../core/garment/garment';
 import type { GarmentCloth, KeptLay } from '../../core/garment/garment-cloth';
 import { versionSaid } from '../../core/garment/version-said';
 import { useGarment } from '../state/garment-store';
+import { newId } from '../state/new-id';
 import { today } from '../state/today';
 import { versionsOf } from '../storage/versions';
 import { say } from '../ui/say';
@@ -45,7 +47,7 @@ export async function startLaying(garment: Garment, cloth: GarmentCloth): Promis
     garmentId: garment.id,
     clothId: cloth.id,
     task: made.task,
-    key: `lay ${crypto.randomUUID()}`,
+    key: `lay ${newId()}`,
     version: await versionNumber(garment),
     best: undefined,
     kept: had,

@@ -2,6 +2,7 @@ import { addCloth, changeCloth } from '../../core/garment/cloth-edits';
 import type { GarmentCloth } from '../../core/garment/garment-cloth';
 import { inches } from '../../core/units/inch';
 import { useGarment } from '../state/garment-store';
+import { newId } from '../state/new-id';
 import { clothWords as words } from '../words/cloth';
 import { takeCloth } from './cloth-store';
 import { stopLaying } from './laying';
@@ -17,7 +18,7 @@ export function newCloth(change: Partial<GarmentCloth> = {}): void {
   const { garment, edit } = useGarment.getState();
   const isFirst = (garment?.cloths ?? []).length === 0;
   const cloth: GarmentCloth = {
-    id: crypto.randomUUID(),
+    id: newId(),
     name: words.firstName,
     width: inches(36),
     selvedge: SELVEDGE,

@@ -4,6 +4,7 @@ import { cutPieces } from '../../core/garment/cut-pieces';
 import type { Garment } from '../../core/garment/garment';
 import type { ClothStrip, GarmentCloth } from '../../core/garment/garment-cloth';
 import { inches, type ShownIn } from '../../core/units/inch';
+import { newId } from '../state/new-id';
 import { Button } from '../ui/button';
 import { Card } from '../ui/card';
 import { CountField } from '../ui/count-field';
@@ -87,7 +88,7 @@ export function addStrip(
 ): void {
   editCloth(
     cloth,
-    (now) => ({ ...now, strips: [...now.strips, { id: crypto.randomUUID(), count: 1, ...strip }] }),
+    (now) => ({ ...now, strips: [...now.strips, { id: newId(), count: 1, ...strip }] }),
     words.labels.strip,
   );
 }

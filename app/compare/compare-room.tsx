@@ -5,6 +5,7 @@ import { addPiece, withFreshIds } from '../../core/garment/piece-list';
 import { pieceOf } from '../../core/garment/with-piece';
 import { firstOf } from '../base/first-block';
 import { useGarment } from '../state/garment-store';
+import { newId } from '../state/new-id';
 import { useTable } from '../state/table-store';
 import { NoPieces } from '../table/no-pieces';
 import { RoomLayout } from '../ui/room-layout';
@@ -144,5 +145,5 @@ function layingKey(comparison: Comparison, mine: Piece, other: Piece | undefined
 function asGuide(piece: Piece, from: string): Piece {
   const { diagramId: _diagramId, ...rest } = piece;
   const name = words.guideName(nameOf(piece), from);
-  return { ...withFreshIds(rest, { newId: () => crypto.randomUUID(), name }), use: 'guide' };
+  return { ...withFreshIds(rest, { newId, name }), use: 'guide' };
 }

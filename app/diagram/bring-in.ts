@@ -6,6 +6,7 @@ import { openFile } from '../photo/open-photo';
 import { openPdfBook, type PdfBook } from '../photo/pdf-book';
 import { type PictureTrouble, putPictures, type ReadyPicture } from '../photo/picture-store';
 import { useGarment } from '../state/garment-store';
+import { newId } from '../state/new-id';
 import { useTable } from '../state/table-store';
 import { putPhoto } from '../storage/photos';
 import { say } from '../ui/say';
@@ -81,7 +82,7 @@ export async function bringInPage(number: number): Promise<void> {
 }
 
 async function bringInPicture(file: File, onPaper?: Diagram['onPaper']): Promise<void> {
-  const photoId = crypto.randomUUID();
+  const photoId = newId();
   const kept = await openAndKeep(file, photoId);
   if (!kept) return;
   const opened: ReadyPicture = { ...kept, ...(onPaper ? { onPaper } : {}) };

@@ -2,6 +2,7 @@ import type { Diagram, RuledLine } from '../../core/garment/diagram';
 import { putRuledLine, withDiagram } from '../../core/garment/diagram-edits';
 import type { ReadyPicture } from '../photo/picture-store';
 import { useGarment } from '../state/garment-store';
+import { newId } from '../state/new-id';
 import { diagramWords } from '../words/diagram';
 import { within } from './change-diagram';
 import { type RuledEnds, useDesk } from './desk-store';
@@ -20,7 +21,7 @@ export async function ruleLine(photo: ReadyPicture, ends: RuledEnds): Promise<vo
   const followed = await followRuled(photo, from, to);
   if (useDesk.getState().ruling !== ends) return;
   useDesk.setState({ ruling: undefined });
-  const id = again?.id ?? crypto.randomUUID();
+  const id = again?.id ?? newId();
   editRuled(again ? labels.moveRuled : labels.rule, diagramId, (diagram) => {
     const squareTo = diagram.ruled?.find((line) => line.id === id)?.squareTo;
     const places = followed.map((place) => within(diagram, place));

@@ -8,6 +8,7 @@ import { MEASURES } from '../../core/garment/measure';
 import { currentSet, measureOf } from '../../core/garment/measure-value';
 import type { ReadyPicture } from '../photo/picture-store';
 import { useGarment } from '../state/garment-store';
+import { newId } from '../state/new-id';
 import { useTable } from '../state/table-store';
 import { Button } from '../ui/button';
 import { Card } from '../ui/card';
@@ -116,7 +117,7 @@ function FreshLength({ line, shownIn, taken, photo }: FreshLengthProps) {
   }, []);
 
   function take(says: StatedLength) {
-    const id = crypto.randomUUID();
+    const id = newId();
     const { garment, edit } = useGarment.getState();
     const { diagramId, from, to } = line;
     edit(diagramWords.labels.addLength, putLength(diagramId, { id, from, to, says }));

@@ -3,6 +3,7 @@ import type { Diagram } from '../../core/garment/diagram';
 import { addDiagram, withDiagram } from '../../core/garment/diagram-edits';
 import type { Pictures } from '../photo/picture-store';
 import { useGarment } from '../state/garment-store';
+import { newId } from '../state/new-id';
 import { useTable } from '../state/table-store';
 import { Button } from '../ui/button';
 import { Card } from '../ui/card';
@@ -32,7 +33,7 @@ export function ListCard({ diagram, diagrams, pictures }: ListCardProps) {
   const { trouble } = pictures;
 
   function remove() {
-    edit(words.labels.remove, (garment) => takeOff(garment, diagram.id, () => crypto.randomUUID()));
+    edit(words.labels.remove, (garment) => takeOff(garment, diagram.id, newId));
     say(words.removed);
   }
 

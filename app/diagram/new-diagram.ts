@@ -5,6 +5,7 @@ import type { Garment } from '../../core/garment/garment';
 import { currentSet } from '../../core/garment/measure-value';
 import type { TablePoint } from '../../core/geometry/point';
 import type { ReadyPicture } from '../photo/picture-store';
+import { newId } from '../state/new-id';
 import { diagramWords as words } from '../words/diagram';
 import { startingCorners } from './change-diagram';
 
@@ -20,7 +21,7 @@ export function newDiagram(
 ): Diagram {
   const { widthPx, heightPx, onPaper, focalPx } = opened;
   return {
-    id: crypto.randomUUID(),
+    id: newId(),
     name: withoutEnding(file.name),
     photoId,
     widthPx,
@@ -39,7 +40,7 @@ export function otherPage(garment: Garment, diagram: Diagram): Diagram {
   const { seen: _, scaleFrom: __, joined: ___, ruled: ____, ...rest } = diagram;
   return {
     ...rest,
-    id: crypto.randomUUID(),
+    id: newId(),
     name: words.otherPageName(diagram.name),
     squareUp: startingCorners(diagram),
     knownLengths: [],

@@ -2,6 +2,7 @@ import { useState } from 'react';
 import type { Diagram } from '../../core/garment/diagram';
 import type { Garment } from '../../core/garment/garment';
 import { useGarment } from '../state/garment-store';
+import { newId } from '../state/new-id';
 import { useTable } from '../state/table-store';
 import { Button } from '../ui/button';
 import { NumberField } from '../ui/number-field';
@@ -25,7 +26,7 @@ export function ScannedSize({ diagram, onPaper, shownIn }: ScannedSizeProps) {
 
   function take() {
     const { garment, edit } = useGarment.getState();
-    const id = crypto.randomUUID();
+    const id = newId();
     const y = diagram.heightPx / 2;
     const known = {
       id,

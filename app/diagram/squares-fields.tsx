@@ -6,6 +6,7 @@ import type { Diagram } from '../../core/garment/diagram';
 import { putKnownLength } from '../../core/garment/diagram-edits';
 import type { SquaresMap } from '../../core/picture/grid-map';
 import { inches, type ShownIn } from '../../core/units/inch';
+import { newId } from '../state/new-id';
 import { Button } from '../ui/button';
 import { LengthField } from '../ui/length-field';
 import { say } from '../ui/say';
@@ -35,7 +36,7 @@ export function SquaresFields({ diagram, squares, map, shownIn }: SquaresFieldsP
     const [topLeft, topRight, , bottomLeft] = cornersOfSquares(squares);
     const line = (to: typeof topLeft, count: number) =>
       ({
-        id: crypto.randomUUID(),
+        id: newId(),
         from: topLeft,
         to,
         says: { kind: 'length', length: count * one },

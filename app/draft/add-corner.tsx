@@ -3,6 +3,7 @@ import { insertCorner, NEAR_CORNER } from '../../core/garment/corner-edits';
 import { outlineOf } from '../../core/garment/outline';
 import type { Edge, Piece } from '../../core/garment/piece';
 import { pathLength } from '../../core/geometry/path';
+import { newId } from '../state/new-id';
 import { useShownIn } from '../state/shown-in';
 import { useTable } from '../state/table-store';
 import { Button } from '../ui/button';
@@ -24,7 +25,7 @@ export function AddCorner({ piece, index, edge }: AddCornerProps) {
   const length = pathLength(outlineOf(piece).edges[index] ?? []);
   const along = wanted !== undefined && wanted < length - NEAR_CORNER ? wanted : length / 2;
   const add = () => {
-    const after = insertCorner(piece, edge.id, along, () => crypto.randomUUID());
+    const after = insertCorner(piece, edge.id, along, newId);
     editPiece(words.steps.addPoint, piece.id, () => after);
     const made = after.corners[index + 1];
     if (made) useTable.getState().choose({ kind: 'corner', pieceId: piece.id, cornerId: made.id });

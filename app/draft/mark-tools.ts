@@ -4,6 +4,7 @@ import { withPiece } from '../../core/garment/with-piece';
 import { distance, type TablePoint } from '../../core/geometry/point';
 import { inches } from '../../core/units/inch';
 import { useGarment } from '../state/garment-store';
+import { newId } from '../state/new-id';
 import { type Chosen, useTable } from '../state/table-store';
 import { hitEdge } from '../table/hit-edge';
 import { insidePiece } from '../table/name-place';
@@ -56,7 +57,7 @@ function notchDrag(piece: Piece, pressed: EdgeHit): Drag {
       setPointer({ at: hit.at, to: 'point' });
     },
     end() {
-      const id = crypto.randomUUID();
+      const id = newId();
       put(words.steps.notch, piece, { kind: 'notch', pieceId: piece.id, id }, (now) =>
         putNotch(now, { id, edgeId: pressed.edgeId, along, count: 1 }),
       );
@@ -66,7 +67,7 @@ function notchDrag(piece: Piece, pressed: EdgeHit): Drag {
 }
 
 function dartDrag(piece: Piece, pressed: EdgeHit): Drag {
-  const id = crypto.randomUUID();
+  const id = newId();
   let point: TablePoint | undefined;
   return {
     move(at) {
@@ -119,7 +120,7 @@ function grainDrag(pressed: PointerAt): Drag | undefined {
 function labelDrag(pressed: PointerAt): Drag | undefined {
   const piece = pieceUnder(pressed);
   if (!piece) return undefined;
-  const id = crypto.randomUUID();
+  const id = newId();
   let to = snapped(pressed.world, snapHere(pressed, [], [])).at;
   return {
     move(at) {

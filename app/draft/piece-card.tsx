@@ -8,6 +8,7 @@ import { pieceOf } from '../../core/garment/with-piece';
 import { pathBounds } from '../../core/geometry/path';
 import { inches } from '../../core/units/inch';
 import { useGarment } from '../state/garment-store';
+import { newId } from '../state/new-id';
 import { useShownIn } from '../state/shown-in';
 import { useTable } from '../state/table-store';
 import { Button } from '../ui/button';
@@ -112,7 +113,7 @@ function copy(id: string, way: 'as-is' | 'mirrored'): void {
   const box = pathBounds(outlineOf(piece).whole);
   const across = box.maxX - box.minX + GAP;
   const name = words.copyName(piece.name);
-  const copied = copyPiece(garment, piece.id, { newId: () => crypto.randomUUID(), name, across });
+  const copied = copyPiece(garment, piece.id, { newId, name, across });
   const made = copied.pieces.at(-1);
   if (!made || copied === garment) return;
   const middle = (box.minX + box.maxX) / 2 + across;

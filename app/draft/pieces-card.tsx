@@ -6,6 +6,7 @@ import { pieceOf } from '../../core/garment/with-piece';
 import { pathBounds } from '../../core/geometry/path';
 import { inches } from '../../core/units/inch';
 import { useGarment } from '../state/garment-store';
+import { newId } from '../state/new-id';
 import { useShownIn } from '../state/shown-in';
 import { useTable } from '../state/table-store';
 import { Button } from '../ui/button';
@@ -89,7 +90,7 @@ function RectangleForm() {
     const piece = rectanglePiece(
       freePlace(),
       { across, down },
-      { newId: () => crypto.randomUUID(), name: words.rectangleName(garment.pieces.length + 1) },
+      { newId, name: words.rectangleName(garment.pieces.length + 1) },
     );
     if (!piece) return;
     edit(words.steps.rectangle, (now) => addPiece(now, piece));

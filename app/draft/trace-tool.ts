@@ -4,6 +4,7 @@ import { addPiece } from '../../core/garment/piece-list';
 import type { TablePoint } from '../../core/geometry/point';
 import { inkRead } from '../photo/picture-ink';
 import { useGarment } from '../state/garment-store';
+import { newId } from '../state/new-id';
 import { diagramInHand, useTable } from '../state/table-store';
 import type { Drag, PointerAt, Tool } from '../table/tool';
 import { writeSquares } from '../table/write-squares';
@@ -156,7 +157,7 @@ function closeTrace(trace = useDraft.getState().trace): void {
   const diagramId = inHand && firstHalf(diagrams, inHand.id)?.id;
   const name = words.newPiece(garment.pieces.length + 1);
   const piece = pieceFromTrace(ring, {
-    newId: () => crypto.randomUUID(),
+    newId: newId,
     name,
     ...(diagramId === undefined ? {} : { diagramId }),
   });

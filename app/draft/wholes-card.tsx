@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { putWhole } from '../../core/garment/printed-whole-edits';
 import { useGarment } from '../state/garment-store';
+import { newId } from '../state/new-id';
 import { Button } from '../ui/button';
 import { Card } from '../ui/card';
 import { draftWords } from '../words/draft';
@@ -17,7 +18,7 @@ export function WholesCard() {
   const { wholes = [] } = garment;
 
   function add() {
-    const whole = { id: crypto.randomUUID(), name: '', length: 254, edges: [], rules: 'unsettled' } as const;
+    const whole = { id: newId(), name: '', length: 254, edges: [], rules: 'unsettled' } as const;
     useGarment.getState().edit(words.step, (now) => putWhole(now, whole));
   }
 

@@ -4,6 +4,7 @@ import type { Garment, Ring } from '../../core/garment/garment';
 import { pieceOf } from '../../core/garment/with-piece';
 import { inches } from '../../core/units/inch';
 import { useGarment } from '../state/garment-store';
+import { newId } from '../state/new-id';
 import { Button } from '../ui/button';
 import { LengthField } from '../ui/length-field';
 import { Pick } from '../ui/pick';
@@ -31,9 +32,7 @@ export function LeaveOpenForm({ garment, ring, needed }: LeaveOpenFormProps) {
   const step = shownIn === 'in' ? inches(0.5) : 10;
   const depth = wanted ?? Math.ceil(needed / step) * step;
   const leave = () => {
-    useGarment
-      .getState()
-      .edit(words.leaveOpenLabel, (now) => leaveOpen(now, ring, at, depth, () => crypto.randomUUID()));
+    useGarment.getState().edit(words.leaveOpenLabel, (now) => leaveOpen(now, ring, at, depth, newId));
     say(words.leftOpen(writeLength(depth, { shownIn })));
   };
   return (

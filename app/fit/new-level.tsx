@@ -4,6 +4,7 @@ import type { Garment, Level, Ring } from '../../core/garment/garment';
 import { GIRTHS, type GirthName } from '../../core/garment/measure';
 import { addLevel } from '../../core/garment/ring-edits';
 import { useGarment } from '../state/garment-store';
+import { newId } from '../state/new-id';
 import { Button } from '../ui/button';
 import { Pick } from '../ui/pick';
 import { say } from '../ui/say';
@@ -39,7 +40,7 @@ export function NewLevel({ ring, shownIn }: NewLevelProps) {
     const { kind, cloth } = useFit.getState();
     const ease = suggestedEase(kind, cloth, girth)?.usual ?? 0;
     const level: Level = {
-      id: crypto.randomUUID(),
+      id: newId(),
       ...(name.trim() === '' ? {} : { name: name.trim() }),
       girth,
       depth,

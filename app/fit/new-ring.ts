@@ -3,6 +3,7 @@ import type { Garment } from '../../core/garment/garment';
 import { currentSet } from '../../core/garment/measure-value';
 import { addRing } from '../../core/garment/ring-edits';
 import { useGarment } from '../state/garment-store';
+import { newId } from '../state/new-id';
 import { say } from '../ui/say';
 import { fitWords as words } from '../words/fit';
 import { useFit } from './fit-store';
@@ -27,7 +28,6 @@ export function addNewRing(side: RingSide): void {
 }
 
 function newRing(garment: Garment, side: RingSide) {
-  const newId = () => crypto.randomUUID();
   const name = words.ringNames[side];
   const ring = proposedRing(garment, { newId, name: garment.rings.length === 0 ? words.ringName : name });
   const taken = new Set(garment.rings.flatMap(({ members }) => members.map(({ pieceId }) => pieceId)));

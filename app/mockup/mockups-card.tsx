@@ -5,6 +5,7 @@ import { addMockup, changeMockup, removeMockup } from '../../core/garment/mockup
 import { versionNow } from '../../core/garment/version';
 import { outstanding } from '../../core/mockup/mockup-findings';
 import { useGarment } from '../state/garment-store';
+import { newId } from '../state/new-id';
 import { today } from '../state/today';
 import { keepVersion, versionsOf } from '../storage/versions';
 import { Button } from '../ui/button';
@@ -145,7 +146,7 @@ async function cutMockup(garment: Garment): Promise<void> {
   const made = today();
   const version = there ?? (await keepVersion(garment, { name: words.versionName(name), made, note: '' }));
   const { number, mark } = version;
-  const mockup: Mockup = { id: crypto.randomUUID(), name, made, version: number, mark, note: '', pinned: [] };
+  const mockup: Mockup = { id: newId(), name, made, version: number, mark, note: '', pinned: [] };
   const state = useGarment.getState();
   // The shelf may have been gone back to meanwhile; then the version is kept, and no more.
   if (state.garment?.id !== garment.id) return;

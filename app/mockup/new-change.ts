@@ -7,6 +7,7 @@ import { pieceOf } from '../../core/garment/with-piece';
 import { edgeBeyond } from '../../core/mockup/pinned-saying';
 import { edgeLength } from '../../core/seams/edge-length';
 import { inches } from '../../core/units/inch';
+import { newId } from '../state/new-id';
 
 /** One press of the thumb: an eighth of an inch of cloth, half an inch along an edge; or the like in centimetres (mm). */
 export const STEPS = {
@@ -18,7 +19,7 @@ const blank = { note: '', side: 'both', state: { kind: 'noted' } } as const;
 
 /** A change of one kind with nothing said yet. */
 export function newChange(garment: Garment, kind: PinnedWhat['kind'], edge?: EdgeRef): PinnedChange {
-  return { ...blank, id: crypto.randomUUID(), what: newWhat(garment, kind, edge) };
+  return { ...blank, id: newId(), what: newWhat(garment, kind, edge) };
 }
 
 function newWhat(garment: Garment, kind: PinnedWhat['kind'], edge: EdgeRef | undefined): PinnedWhat {

@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'react';
 import { openFile } from '../photo/open-photo';
 import type { PictureTrouble } from '../photo/picture-store';
+import { newId } from '../state/new-id';
 import { getPhoto, putPhoto } from '../storage/photos';
 import { Button } from '../ui/button';
 import { ChooseFile } from '../ui/choose-file';
@@ -48,7 +49,7 @@ async function keptPhoto(file: File): Promise<Kept> {
     if (opened.kind !== 'opened') return { kind: 'refused', sentence: sentenceFor(opened) };
     for (const level of opened.levels) level.close();
     const { type, widthPx, heightPx } = opened;
-    const id = crypto.randomUUID();
+    const id = newId();
     await putPhoto({ id, bytes: await file.arrayBuffer(), type, name: file.name, widthPx, heightPx });
     return { kind: 'kept', id };
   } catch {

@@ -8,6 +8,7 @@ import type { PatternPdfOptions } from '../../core/paper/pattern-pdf';
 import type { TapedSheet } from '../../core/paper/placed-piece';
 import { addPrinting, type ChosenPages, mendingOf, printingOf, squaresPrintingOf } from '../../core/paper/printing-of';
 import { useGarment } from '../state/garment-store';
+import { newId } from '../state/new-id';
 import { today } from '../state/today';
 import { download, fileName } from '../storage/download';
 import { versionsOf } from '../storage/versions';
@@ -65,7 +66,7 @@ export function useMaking(garment: Garment, pieces: readonly Piece[]): Making {
       const kind = wanted.what === 'out-of-date' && wanted.again ? 'again' : wanted.what;
       const name = `${fileName(`${garment.name} ${words.fileVersion(version)} ${words.fileWhat[kind]}`)}-${garment.paper.size}.pdf`;
       download(new Uint8Array(answer.bytes), name, 'application/pdf');
-      const printing = printingIn(wanted, garment, pieces, { id: crypto.randomUUID(), today: today(), version });
+      const printing = printingIn(wanted, garment, pieces, { id: newId(), today: today(), version });
       if (printing && useGarment.getState().garment?.id === garment.id) {
         useGarment.getState().edit(words.printedLabel[wanted.what], (now) => addPrinting(now, printing));
       }

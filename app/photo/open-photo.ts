@@ -1,11 +1,12 @@
 import type { Diagram } from '../../core/garment/diagram';
+import { newId } from '../state/new-id';
 import { getPhoto } from '../storage/photos';
 import { photoWork } from '../workers/photo-workers';
 import { type PictureTrouble, picturesOf, putPictures, type ReadyPicture } from './picture-store';
 
 /** A file opened for looking at, whatever becomes of it. */
 export async function openFile(file: Blob): Promise<ReadyPicture | PictureTrouble> {
-  const key = crypto.randomUUID();
+  const key = newId();
   const answer = await photoWork.call('open', { key, file });
   if (answer.kind === 'opened') return { ...answer, file, key };
   return answer.kind === 'broken' || answer.kind === 'stopped' ? { kind: 'no-memory' } : answer;

@@ -4,6 +4,7 @@ import { type EdgeRef, isSameEdge, type Seam } from '../../core/garment/seam';
 import { addSeam } from '../../core/garment/seam-edits';
 import { walkOfSeam } from '../../core/seams/seam-walk';
 import { useGarment } from '../state/garment-store';
+import { newId } from '../state/new-id';
 import { Button } from '../ui/button';
 import { Card } from '../ui/card';
 import { Note } from '../ui/note';
@@ -69,7 +70,7 @@ export function PairCard({ garment }: { readonly garment: Garment }) {
 /** An edge sewn to itself is walked the same way on both sides: it is its own mirror image. */
 function seamOf(one: EdgeRef, other: EdgeRef): Seam {
   const way = isSameEdge(one, other) ? 'same' : 'opposite';
-  return { id: crypto.randomUUID(), name: '', one: [one], other: [other], ease: 0, way };
+  return { id: newId(), name: '', one: [one], other: [other], ease: 0, way };
 }
 
 function pair(garment: Garment, seam: Seam): void {

@@ -6,6 +6,7 @@ import { addSeam } from '../../core/garment/seam-edits';
 import { type ProposedSeam, proposedSeams } from '../../core/seams/proposed-seams';
 import { isWithinMatch } from '../../core/seams/walk';
 import { useGarment } from '../state/garment-store';
+import { newId } from '../state/new-id';
 import { Button } from '../ui/button';
 import { Card } from '../ui/card';
 import { say } from '../ui/say';
@@ -17,7 +18,7 @@ import styles from './seams.module.css';
 export function ProposedCard({ garment }: { readonly garment: Garment }) {
   const proposed = useMemo(() => {
     const rings = garment.rings.map((ring) => ringPieces(garment, ring));
-    return proposedSeams(garment, { newId: () => crypto.randomUUID(), rings });
+    return proposedSeams(garment, { newId, rings });
   }, [garment]);
   if (proposed.length === 0) return null;
   return (

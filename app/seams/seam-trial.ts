@@ -8,6 +8,7 @@ import {
   trueCorners,
 } from '../../core/seams/true-corners';
 import { type NotTrued, type TrueSeamOptions, trueSeam } from '../../core/seams/true-seam';
+import { newId } from '../state/new-id';
 
 /** A change of a seam that is being tried. */
 export type SeamTrial =
@@ -62,7 +63,7 @@ let last: { garment: Garment; seam: Seam; trial: SeamTrial; tried: TriedSeam } |
 /** The same, worked out once for each garment, seam and set of its choices, so that what is shown is what is taken. */
 export function triedOn(garment: Garment, seam: Seam, trial: SeamTrial): TriedSeam {
   if (last?.garment !== garment || last.seam !== seam || last.trial !== trial) {
-    last = { garment, seam, trial, tried: trySeamOn(garment, seam, trial, () => crypto.randomUUID()) };
+    last = { garment, seam, trial, tried: trySeamOn(garment, seam, trial, newId) };
   }
   return last.tried;
 }

@@ -3,6 +3,7 @@ import type { Garment } from '../../core/garment/garment';
 import { photoIdsOf } from '../../core/garment/photo-ids';
 import { openFile } from '../photo/open-photo';
 import { useGarment } from '../state/garment-store';
+import { newId } from '../state/new-id';
 import { flushJournal } from '../storage/journal';
 import { putPhoto } from '../storage/photos';
 import { ChooseFile } from '../ui/choose-file';
@@ -85,7 +86,7 @@ async function keepPicture(file: File, choose: (photoId: string) => void): Promi
   }
   for (const level of opened.levels) level.close();
   const { type, widthPx, heightPx } = opened;
-  const id = crypto.randomUUID();
+  const id = newId();
   try {
     await putPhoto({ id, bytes: await file.arrayBuffer(), type, name: file.name, widthPx, heightPx });
   } catch {

@@ -1,6 +1,7 @@
 import { lazy, Suspense, useState } from 'react';
 import { saveAndSay } from '../shell/save-and-say';
 import { useGarment } from '../state/garment-store';
+import { newId } from '../state/new-id';
 import { useTable } from '../state/table-store';
 import { openFromShelf } from '../storage/bring-in';
 import type { ShelfRow } from '../storage/database';
@@ -70,7 +71,7 @@ export function ShelfList({ rows, onTableId, onChange, onTrouble }: ShelfListPro
   const copy = (row: ShelfRow) =>
     attempt(async () => {
       await flushJournal();
-      const made = await copyOnShelf(row.id, { newId: () => crypto.randomUUID(), name: words.copyName(row.name) });
+      const made = await copyOnShelf(row.id, { newId, name: words.copyName(row.name) });
       if (!made) onTrouble(words.damaged);
       onChange();
     }, words.copyFailed(row.name));

@@ -3,6 +3,7 @@ import { newGarment } from '../../core/garment/new-garment';
 import { useGarment } from '../state/garment-store';
 import { useGuide } from '../state/guide-store';
 import { useKept } from '../state/kept-store';
+import { newId } from '../state/new-id';
 import { usualUnit } from '../state/shown-in';
 import { useTable } from '../state/table-store';
 import { today } from '../state/today';
@@ -66,7 +67,6 @@ export function ShelfRoom() {
 
   function startFromPicture() {
     return attempt(async () => {
-      const newId = () => crypto.randomUUID();
       await startGarment(newGarment({ newId, today: today(), name: words.unnamed, shownIn: usualUnit() }));
       goTo('diagram', { kind: 'nothing' });
     });

@@ -3,6 +3,7 @@ import { doesNotFit } from '../../core/check/does-not-fit';
 import { forAnotherWearer } from '../../core/garment/for-another-wearer';
 import type { Garment } from '../../core/garment/garment';
 import { currentSet } from '../../core/garment/measure-value';
+import { newId } from '../state/new-id';
 import { type Room, useTable } from '../state/table-store';
 import { today } from '../state/today';
 import { startGarment } from '../storage/bring-in';
@@ -41,11 +42,11 @@ export function TakeUp({ row, rows, onLeave }: TakeUpProps) {
     if (!garment || (from !== NOT_YET && !set)) return undefined;
     const name = wearer.trim() || (from === row.id ? '' : measured?.wearer.name) || '';
     return forAnotherWearer(garment, {
-      id: crypto.randomUUID(),
+      id: newId(),
       name: name === '' ? shelfWords.copyName(garment.name) : words.garmentName(garment.name, name),
       today: today(),
       wearer: name,
-      measures: { ...(set ?? { date: today(), wornOver: '', measures: {} }), id: crypto.randomUUID() },
+      measures: { ...(set ?? { date: today(), wornOver: '', measures: {} }), id: newId() },
     });
   }, [garment, measured, set, from, row.id, wearer]);
 

@@ -14,7 +14,7 @@ export function KeptNotice() {
   const elsewhere = useGarment((state) => state.editing === 'elsewhere');
   const failure = useGarment((state) => (state.saving === 'failed' ? state.failure : undefined));
   const garment = useGarment((state) => state.garment);
-  const { cleared, blocked, storeIsNewer, asItCame, reserve, room } = useKept();
+  const { cleared, laidBeside, blocked, storeIsNewer, asItCame, reserve, room } = useKept();
   const [putBy, setPutBy] = useState(false);
   const save = garment && {
     words: words.saveToFile,
@@ -42,7 +42,8 @@ export function KeptNotice() {
     (garment && failure !== undefined && words.notKept(failure)) ||
     (blocked && words.blocked) ||
     (storeIsNewer && words.newerStore) ||
-    (garment && cleared && words.cleared);
+    (garment && cleared && words.cleared) ||
+    (garment && laidBeside?.garmentId === garment.id && words.laidBeside(garment.name));
   if (serious) {
     return (
       <Note tone="stop" {...(save && { action: save })}>

@@ -9,6 +9,8 @@ export interface DeviceRoom {
 interface KeptState {
   /** What this device kept was cleared away while the page was open; the garment on the table was kept anew. */
   readonly cleared: boolean;
+  /** The garment on the table was laid beside the one it came of, which another window had changed meanwhile. */
+  readonly laidBeside: { readonly garmentId: string } | undefined;
   /** An older program in another window holds the store; it opens when that window is closed. */
   readonly blocked: boolean;
   /** A newer program made the store; it is read, and never written into. */
@@ -26,6 +28,7 @@ interface KeptState {
 /** What became of the browser's store under the page. */
 export const useKept = create<KeptState>(() => ({
   cleared: false,
+  laidBeside: undefined,
   blocked: false,
   storeIsNewer: false,
   reserve: 'not-known',

@@ -3,16 +3,15 @@ import { lindenGarment } from '../demo/linden-garment';
 import { lindenPhotoSize } from '../demo/linden-panel';
 import { useGarment } from '../state/garment-store';
 import { useKept } from '../state/kept-store';
+import { newId } from '../state/new-id';
 import { noteCopy } from './copies';
 import { database } from './database';
-import { holdForEditing, onlyLook } from './editing-lock';
-import { flushJournal, keepNew } from './journal';
+import { holdForEditing, letGoOfOthers, onlyLook } from './editing-lock';
+import { flushJournal, keepNew, layBeside, pendingRows } from './journal';
 import { isReplayed, lookAtGarment, type Opened, takeFromShelf } from './open-garment';
 import { getPhoto, hasSameBytes, holdPhoto, keepOrHoldPhoto } from './photos';
 import { type Project, type ProjectReading, readProject } from './project-file';
 import { keepVersions } from './versions';
-
-const newId = () => crypto.randomUUID();
 
 /** Puts a new garment on the shelf and on the table. Where the device takes nothing it lies on the table all the same. */
 export async function startGarment(garment: Garment): Promise<void> {
@@ -20,6 +19,7 @@ export async function startGarment(garment: Garment): Promise<void> {
   await holdForEditing(garment.id);
   keepNew(garment);
   useGarment.getState().open(garment);
+  letGoOfOthers();
   await flushJournal();
 }
 
@@ -29,14 +29,29 @@ export async function openFromShelf(id: string): Promise<Opened> {
   return putOnTable(id, await holdForEditing(id));
 }
 
-/** Takes the right to change the garment on the table from the window that has it. */
+/**
+ * Takes the right to change the garment on the table from the window that has it. What was done here and is still not on
+ * the device would be lost under what is there; it is laid beside, and is what she goes on with.
+ */
 export async function editHere(): Promise<Opened> {
+  await flushJournal();
   const { garment } = useGarment.getState();
   if (!garment) return { kind: 'missing' };
+  if (useGarment.getState().editing === 'here') return lookAtGarment(garment.id);
+  if (pendingRows(garment.id).length > 0) return layBeside() ?? { kind: 'missing' };
   return putOnTable(garment.id, await holdForEditing(garment.id, { from: 'another-window' }));
 }
 
+/** A garment that cannot be opened leaves the one on the table there, and held for this window. */
 async function putOnTable(id: string, editing: 'here' | 'elsewhere'): Promise<Opened> {
+  try {
+    return await taken(id, editing);
+  } finally {
+    letGoOfOthers();
+  }
+}
+
+async function taken(id: string, editing: 'here' | 'elsewhere'): Promise<Opened> {
   const { storeIsNewer } = useKept.getState();
   const opened = await (editing === 'here' && !storeIsNewer ? takeFromShelf(id) : lookAtGarment(id));
   if (!isReplayed(opened)) return opened;
@@ -71,6 +86,7 @@ async function showNewer(file: File, bytes: Uint8Array, { garment, photos }: Pro
   await holdForEditing(id);
   for (const photo of photos) holdPhoto(photo);
   useGarment.getState().open({ ...garment, id });
+  letGoOfOthers();
   useGarment.getState().setEditing('newer');
   useKept.setState({ asItCame: { garmentId: id, name: file.name, bytes } });
 }

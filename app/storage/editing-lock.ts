@@ -4,22 +4,20 @@ import { storageWords as words } from '../words/storage';
 /** How long a window that is just being closed or reloaded is waited for. */
 const PATIENCE_MS = 700;
 
-/** Gives back the right to change the garment before. */
-let letGo: (() => void) | undefined;
+/** What gives back the right to change a garment, by the id of every garment this window has it for. */
+const held = new Map<string, () => void>();
 
 /**
- * Asks for the right to change a garment: one window at a time has it, and gives it up when it takes another garment or
- * closes. `from: 'another-window'` takes it from the window that has it, which from then on only looks. A browser that
- * knows no locks lets every window change.
+ * Asks for the right to change a garment: one window at a time has it, and has it until it lets go or closes.
+ * `from: 'another-window'` takes it from the window that has it, which from then on only looks. A browser that knows no
+ * locks lets every window change.
  */
 export async function holdForEditing(
   garmentId: string,
   { from }: { readonly from: 'nobody' | 'another-window' } = { from: 'nobody' },
 ): Promise<'here' | 'elsewhere'> {
-  letGo?.();
-  letGo = undefined;
   const locks = globalThis.navigator?.locks;
-  if (!locks) return 'here';
+  if (!locks || held.has(garmentId)) return 'here';
   if (from === 'another-window') return (await granted(locks, garmentId, { steal: true })) ? 'here' : 'elsewhere';
   // Whether it is free is asked before and after: on a slow machine the wait alone ends before the browser has answered.
   const isHere =
@@ -29,23 +27,44 @@ export async function holdForEditing(
   return isHere ? 'here' : 'elsewhere';
 }
 
-/** Asks for a lock and holds it until `letGo`; whether it was given. */
+/** Gives back the right to change every garment but the one on the table. */
+export function letGoOfOthers(): void {
+  const onTable = useGarment.getState().garment?.id;
+  for (const [garmentId, letGo] of held) {
+    if (garmentId === onTable) continue;
+    held.delete(garmentId);
+    letGo();
+  }
+}
+
+/** Whether another window has the right to change a garment. A browser that knows no locks cannot say. */
+export async function isHeldElsewhere(garmentId: string): Promise<boolean> {
+  if (held.has(garmentId)) return false;
+  const known = await globalThis.navigator?.locks?.query();
+  return known?.held?.some(({ name }) => name === lockName(garmentId)) ?? false;
+}
+
+function lockName(garmentId: string): string {
+  return `inchsquare garment ${garmentId}`;
+}
+
+/** Asks for a lock and holds it until it is let go of; whether it was given. */
 function granted(locks: LockManager, garmentId: string, options: LockOptions): Promise<boolean> {
   return new Promise((answer) => {
     let isHeld = false;
     locks
-      .request(`inchsquare garment ${garmentId}`, options, (lock) => {
+      .request(lockName(garmentId), options, (lock) => {
         isHeld = lock !== null;
         answer(isHeld);
         if (!isHeld) return undefined;
-        return new Promise<void>((done) => {
-          letGo = done;
-        });
+        return new Promise<void>((letGo) => held.set(garmentId, letGo));
       })
       .catch(() => {
         // Nobody let go in time, or another window has taken it from this one.
         answer(false);
-        if (isHeld && useGarment.getState().garment?.id === garmentId) onlyLook();
+        if (!isHeld) return;
+        held.delete(garmentId);
+        if (useGarment.getState().garment?.id === garmentId) onlyLook();
       });
   });
 }

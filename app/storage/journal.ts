@@ -1,13 +1,15 @@
 import type { Garment } from '../../core/garment/garment';
 import { type GarmentState, useGarment } from '../state/garment-store';
 import { useKept } from '../state/kept-store';
+import { newId } from '../state/new-id';
 import { storageWords as words } from '../words/storage';
 import { Blocked, connected, faultNames, Outdated } from './connection';
 import { type JournalRow, type SnapshotRow, shelfRow } from './database';
 import { lookAtRoom } from './device-room';
+import { holdForEditing, letGoOfOthers } from './editing-lock';
 import { entryFor } from './journal-entry';
 import { askToStay } from './persistence';
-import { storedStep } from './replay';
+import { type Replayed, replay, storedStep } from './replay';
 import { layReserve, spendReserve } from './reserve';
 import { type Kept, keep, TakenElsewhere } from './write-batch';
 
@@ -61,6 +63,29 @@ export function stopFollowing(id: string): void {
   if (following?.id === id) following = undefined;
 }
 
+/**
+ * Lays what is on the table beside the garment that another window has changed meanwhile, with its history and then under
+ * a name of its own; she goes on with that, and the garment itself stays as the other window left it. Nothing comes back
+ * where nothing is followed.
+ */
+export function layBeside(): Replayed | undefined {
+  const whole = wholeNow();
+  const { garment } = useGarment.getState();
+  if (!whole || !garment) return undefined;
+  const id = newId();
+  const snapshot = { ...whole, garmentId: id, seq: 0, garment: { ...whole.garment, id } };
+  const beside = replay(snapshot, []);
+  if (!('garment' in beside)) return undefined;
+  stopFollowing(garment.id);
+  useGarment.getState().open(beside.garment, beside);
+  useKept.setState({ laidBeside: { garmentId: id } });
+  void holdForEditing(id).then(letGoOfOthers);
+  keepWhole(snapshot, beside.garment);
+  const name = words.besideName(garment.name);
+  useGarment.getState().edit(words.beside, (now) => ({ ...now, name }));
+  return beside;
+}
+
 /** Resolves when everything that happened so far is on the device, or has failed and said so. */
 export async function flushJournal(): Promise<void> {
   await working;
@@ -96,6 +121,7 @@ async function writeAll(): Promise<void> {
       const how = await connected(() => keep(batch, snapshot, wholeNow));
       if (how === 'kept-anew') useKept.setState({ cleared: true });
     } catch (fault) {
+      if (fault instanceof TakenElsewhere && fault.garmentId === following?.id && layBeside()) continue;
       if (isFull(fault) && (await spendReserve())) continue;
       useGarment.getState().setSaving('failed', reason(fault));
       if (!(fault instanceof TakenElsewhere)) nextTry = setTimeout(() => void write(), TRY_AGAIN_MS);
@@ -119,7 +145,7 @@ function dueSnapshot(): SnapshotRow | undefined {
 }
 
 /** The garment on the table with its history, at its last entry. */
-function wholeNow(): SnapshotRow | undefined {
+function wholeNow(): (SnapshotRow & { readonly garment: Garment }) | undefined {
   const { garment, past, future } = useGarment.getState();
   if (!following || garment?.id !== following.id) return undefined;
   // As the last finished step left it: a drag in progress is not kept.

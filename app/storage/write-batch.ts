@@ -10,7 +10,13 @@ export interface Kept {
 }
 
 /** Another window wrote to the same garment since this one read it. Nothing of either is overwritten. */
-export class TakenElsewhere extends Error {}
+export class TakenElsewhere extends Error {
+  readonly garmentId: string;
+  constructor(garmentId: string) {
+    super(`${garmentId} was changed in another window`);
+    this.garmentId = garmentId;
+  }
+}
 
 /**
  * Writes a batch in one transaction: all of it is kept or nothing. Entries that are there already, from a try whose
@@ -23,8 +29,8 @@ export async function keep(
   whole: () => SnapshotRow | undefined,
 ): Promise<'kept' | 'kept-anew'> {
   return database.transaction('rw', [database.shelf, database.snapshots, database.journal], async () => {
-    const anew = await startAgain(batch, whole);
     await addRows(batch.flatMap(({ row }) => (row ? [row] : [])));
+    const anew = await startAgain(batch, whole);
     for (const { snapshot } of batch) if (snapshot) await addSnapshot(snapshot);
     await database.shelf.bulkPut(batch.map(({ shelf }) => shelf));
     if (due) {
@@ -50,10 +56,21 @@ async function addRows(rows: readonly JournalRow[]): Promise<void> {
   const there = await database.journal.bulkGet(rows.map(({ garmentId, seq }): [string, number] => [garmentId, seq]));
   const missing = rows.filter((row, index) => {
     const other = there[index];
-    if (other && !isSame(row, other)) throw new TakenElsewhere();
+    if (other && !isSame(row, other)) throw new TakenElsewhere(row.garmentId);
     return !other;
   });
+  for (const [garmentId, seq] of await newestSnapshots(missing)) {
+    // Entries of that number were there and are gone into it: these would be kept and never followed.
+    if (missing.some((row) => row.garmentId === garmentId && row.seq <= seq)) throw new TakenElsewhere(garmentId);
+  }
   await database.journal.bulkAdd(missing);
+}
+
+/** The number of the newest snapshot of every garment of the rows. */
+async function newestSnapshots(rows: readonly JournalRow[]): Promise<ReadonlyMap<string, number>> {
+  const ids = [...new Set(rows.map(({ garmentId }) => garmentId))];
+  const keys = await database.snapshots.where('garmentId').anyOf(ids).primaryKeys();
+  return new Map(ids.map((id) => [id, Math.max(-1, ...keys.filter(([own]) => own === id).map(([, seq]) => seq))]));
 }
 
 async function addSnapshot({ garment, ...rest }: SnapshotRow): Promise<void> {
@@ -61,7 +78,7 @@ async function addSnapshot({ garment, ...rest }: SnapshotRow): Promise<void> {
   const snapshot = { ...rest, garment: JSON.parse(JSON.stringify(garment)) };
   const other = await database.snapshots.get([snapshot.garmentId, snapshot.seq]);
   if (!other) await database.snapshots.add(snapshot);
-  else if (!isSame(snapshot, other)) throw new TakenElsewhere();
+  else if (!isSame(snapshot, other)) throw new TakenElsewhere(snapshot.garmentId);
 }
 
 function isSame(one: object, other: object): boolean {

@@ -1,5 +1,6 @@
 import { useId, useState } from 'react';
 import { asOneStep } from '../state/garment-store';
+import { newId } from '../state/new-id';
 import styles from './field.module.css';
 import { useRest } from './use-rest';
 
@@ -64,5 +65,5 @@ export function TextField(props: TextFieldProps) {
 }
 
 function newSitting(): string {
-  return crypto.randomUUID();
+  return newId();
 }

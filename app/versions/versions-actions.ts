@@ -4,6 +4,7 @@ import type { Cutting } from '../../core/garment/done-to-it';
 import type { Garment } from '../../core/garment/garment';
 import { type VersionHead, versionNow } from '../../core/garment/version';
 import { useGarment } from '../state/garment-store';
+import { newId } from '../state/new-id';
 import { today } from '../state/today';
 import { useVersions } from '../state/versions-store';
 import { readVersionsAgain } from '../storage/use-versions';
@@ -55,7 +56,7 @@ export async function bringBack(number: number, version: Garment): Promise<void>
 
 /** Notes that something was cut from a version. */
 export function noteCut(version: Garment, number: number, { from, date }: Pick<Cutting, 'from' | 'date'>): void {
-  const cut = { id: crypto.randomUUID(), date, version: number, from, of: version };
+  const cut = { id: newId(), date, version: number, from, of: version };
   useGarment.getState().edit(words.cutLabel(number), (garment) => addCutting(garment, cut));
 }
 

@@ -3,6 +3,7 @@ import type { Garment } from '../../core/garment/garment';
 import type { MeasureSet } from '../../core/garment/measure';
 import { chooseSet, copySet, describeSet } from '../../core/garment/wearer-edits';
 import { useGarment } from '../state/garment-store';
+import { newId } from '../state/new-id';
 import { today } from '../state/today';
 import { Button } from '../ui/button';
 import { Card } from '../ui/card';
@@ -24,7 +25,7 @@ export function SetCard({ garment, set }: SetCardProps) {
   const { wearer } = garment;
 
   function again() {
-    edit(words.labels.newSet, (now) => copySet(now, { newId: () => crypto.randomUUID(), date: today() }));
+    edit(words.labels.newSet, (now) => copySet(now, { newId, date: today() }));
     say(words.copied);
   }
 

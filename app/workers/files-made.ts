@@ -3,6 +3,7 @@ import { type FileReading, LARGEST_FILE } from '../../core/files/file-reading';
 import { readDxf } from '../../core/files/read-dxf';
 import { readSvg } from '../../core/files/read-svg';
 import { svgFile } from '../../core/files/svg-file';
+import { newId } from '../state/new-id';
 import { fileWords } from '../words/files';
 import type { FilesCalls } from './files-calls';
 import type { Doing } from './serve';
@@ -22,7 +23,7 @@ export const filesMade: Doing<FilesCalls> = {
   },
 
   async read({ file, unit }) {
-    const options = { newId: () => crypto.randomUUID(), ...(unit ? { unit } : {}) };
+    const options = { newId, ...(unit ? { unit } : {}) };
     return { answer: await readDrawing(file, options) };
   },
 };

@@ -114,3 +114,33 @@ it('a browser that takes long to answer is not taken for another window', async 
   await second.openFromShelf(ID);
   expect(state(second).editing).toBe('elsewhere');
 });
+
+it('a garment that cannot be opened leaves the one on the table held, so that no other window changes it', async () => {
+  await first.database.snapshots.add({ garmentId: 'spoilt', seq: 0, garment: { bad: 1 }, past: [], future: [] });
+  expect(await first.openFromShelf('spoilt')).toMatchObject({ kind: 'not-a-garment' });
+  expect(state(first)).toMatchObject({ editing: 'here', garment: { id: ID } });
+  const second = await reload();
+  await second.openFromShelf(ID);
+  expect(state(second).editing).toBe('elsewhere');
+});
+
+it('what a window could not keep before another took its garment over is kept beside, and nothing of either is lost', async () => {
+  const refused = new DOMException('no', 'UnknownError');
+  const add = vi.spyOn(first.database.journal, 'bulkAdd').mockRejectedValue(refused);
+  rename(first, 'Ash');
+  await first.flushJournal();
+  expect(state(first).saving).toBe('failed');
+  const second = await reload();
+  await second.openFromShelf(ID);
+  await second.editHere();
+  rename(second, 'Birch');
+  await second.flushJournal();
+  expect(state(first)).toMatchObject({ editing: 'elsewhere', garment: { name: 'Ash' } });
+  await first.editHere();
+  expect(state(first)).toMatchObject({ editing: 'here', garment: { name: 'Ash, kept beside' } });
+  expect(state(second)).toMatchObject({ editing: 'here', garment: { name: 'Birch' } });
+  add.mockRestore();
+  await first.flushJournal();
+  const names = (await first.listShelf()).map(({ name }) => name);
+  expect(names.toSorted()).toEqual(['Ash, kept beside', 'Birch']);
+});

@@ -45,6 +45,8 @@ export const shellWords: Said<typeof english.shellWords> = {
   saveToFile: 'Jetzt als Datei sichern',
   cleared:
     'Was dieser Browser aufbewahrt hat, wurde während der Arbeit gelöscht. Das Kleidungsstück auf dem Tisch ist neu gesichert; seine Bilder, seine Fassungen und andere Kleidungsstücke können verloren sein. Sichere es jetzt als Datei und hole die anderen aus ihren Dateien herein.',
+  laidBeside: (name) =>
+    `Das Kleidungsstück wurde inzwischen in einem anderen Fenster geändert. Was du in diesem gemacht hast, ist daneben gesichert, als „${name}“; damit machst du hier weiter. Beide liegen im Regal.`,
   blocked:
     'Ein älteres Inchsquare, in einem anderen Fenster dieses Browsers geöffnet, hält fest, was hier aufbewahrt ist. Schließe seine anderen Fenster; dieses macht dann von selbst weiter.',
   newerFile:

@@ -21,6 +21,8 @@ export const storageWords: Said<typeof english.storageWords> = {
     'Ein neueres Inchsquare hat in diesem Browser Kleidungsstücke aufbewahrt, und in das, was es gemacht hat, wird nichts hineingeschrieben. Lade die Seite neu, um dieses auf den neuesten Stand zu bringen; sichere das Kleidungsstück bis dahin als Datei.',
   openElsewhere:
     'Dieses Kleidungsstück ist in einem anderen Fenster geöffnet, und nur ein Fenster kann es zur selben Zeit ändern.',
+  beside: 'daneben gesichert',
+  besideName: (name) => `${name}, daneben gesichert`,
   unnamedFile: 'kleidungsstück',
   bytes: (bytes) => {
     const megabytes = bytes / 1024 / 1024;

@@ -44,6 +44,8 @@ export const shellWords = {
   saveToFile: 'Save to a file now',
   cleared:
     'What this browser kept was cleared away while you worked. The garment on the table is kept anew; its pictures, its versions and other garments may be gone. Save it to a file now, and bring the others in from their files.',
+  laidBeside: (name: string) =>
+    `The garment was changed in another window meanwhile. What you did in this one is kept beside it, as “${name}”; you go on with that here. Both are on the shelf.`,
   blocked:
     'An older Inchsquare, open in another window of this browser, holds what is kept here. Close its other windows; this one goes on by itself.',
   newerFile:

@@ -16,6 +16,9 @@ export const storageWords = {
   newerStore:
     'a newer Inchsquare has kept garments in this browser, and nothing is written into what it made. Reload the page to bring this one up to date; until then save the garment to a file.',
   openElsewhere: 'this garment is open in another window, and only one window at a time can change it.',
+  /** Of a garment laid beside the one that was changed in another window meanwhile. */
+  beside: 'kept beside',
+  besideName: (name: string) => `${name}, kept beside`,
   /** The name of a file whose garment has none. */
   unnamedFile: 'garment',
   /** Bytes as people read them: never more exact than is any use. */
