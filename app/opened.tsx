@@ -3,6 +3,7 @@ import { createRoot } from 'react-dom/client';
 import { App } from './App';
 import { RoomGuard } from './shell/room-guard';
 import { keepOffline } from './shell/updates';
+import { standOpen } from './shell/windows';
 import { openFromAddress } from './storage/open-from-address';
 import { language } from './words/language';
 import { shellWords } from './words/shell';
@@ -13,6 +14,7 @@ export function open(): void {
   if (!place) throw new Error('index.html has no place for the app');
   document.documentElement.lang = language();
   void openFromAddress();
+  standOpen();
   keepOffline();
   createRoot(place).render(
     <StrictMode>

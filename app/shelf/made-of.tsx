@@ -32,14 +32,10 @@ export function MadeOf() {
         <ul>
           {list.map(({ name, version, licence, text }) => (
             <li key={`${name} ${version}`}>
-              {text === '' ? (
-                <p>{words.licensed(name, version, licence)}</p>
-              ) : (
-                <details>
-                  <summary>{words.licensed(name, version, licence)}</summary>
-                  <pre>{text}</pre>
-                </details>
-              )}
+              <details>
+                <summary>{words.licensed(name, version, licence)}</summary>
+                <pre>{text}</pre>
+              </details>
             </li>
           ))}
         </ul>

@@ -5,6 +5,7 @@ import { newId } from '../state/new-id';
 import { useTable } from '../state/table-store';
 import { openFromShelf } from '../storage/bring-in';
 import type { ShelfRow } from '../storage/database';
+import { isHeldElsewhere } from '../storage/editing-lock';
 import { flushJournal } from '../storage/journal';
 import { copyOnShelf, isReplayed, type OnShelf, putAway, removeFromShelf, takeForSaving } from '../storage/shelf';
 import { useCopyAges } from '../storage/use-copy-ages';
@@ -85,6 +86,11 @@ export function ShelfList({ rows, onTableId, onChange, onTrouble }: ShelfListPro
 
   const remove = (row: ShelfRow) =>
     attempt(async () => {
+      if (await isHeldElsewhere(row.id)) {
+        setAsked(undefined);
+        onTrouble(words.removeElsewhere(row.name));
+        return;
+      }
       // First: of a garment that is still on the table nothing more would be kept.
       if (row.id === onTableId) useGarment.getState().close();
       await removeFromShelf(row.id);

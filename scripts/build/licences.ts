@@ -8,7 +8,7 @@ export interface Licensed {
   readonly version: string;
   /** As an SPDX expression. */
   readonly licence: string;
-  /** The licence itself, word for word; empty where the package brings none. */
+  /** The licence itself, word for word. */
   readonly text: string;
 }
 
@@ -30,6 +30,13 @@ const LICENCE_FILE = /^(licen[cs]e|copying|notice)/i;
 /** What the PDF reader brings along has licences of its own, beside the decoders and the fonts. */
 const FOLDERS = ['.', 'wasm', 'standard_fonts'];
 
+/** What a licence wants beside what lies in the package: the LGPL the GPL it adds to, a part of others its own terms. */
+const BESIDE: Readonly<Record<string, (root: string) => string>> = {
+  'libheif-js': (root) => read(root, 'scripts/build/texts/gpl-3.0.txt'),
+  brotli: (root) =>
+    `The decoder: Copyright 2013 Google Inc., under the Apache Licence.\n\n${textIn(join(root, 'node_modules/@swc/helpers'))}`,
+};
+
 /** Every package that is served, by the lock file, with its licence as it lies in the installed package. */
 export function licences(root: string): readonly Licensed[] {
   const lock = JSON.parse(readFileSync(join(root, 'package-lock.json'), 'utf8')) as {
@@ -38,19 +45,30 @@ export function licences(root: string): readonly Licensed[] {
   const packages = Object.entries(lock.packages)
     .filter(([path, { dev, optional }]) => (path !== '' && !dev && !optional) || SERVED_TOO.test(path))
     .filter(([path]) => !ONLY_TYPES.test(path))
-    .map(([path, { version = '', license = '' }]) => ({
-      name: path.replace(/^.*node_modules\//, ''),
-      version,
-      licence: license,
-      text: textIn(join(root, path)),
-    }));
+    .map(([path, { version = '', license = '' }]) => {
+      const name = path.replace(/^.*node_modules\//, '');
+      const own = textIn(join(root, path)) || (license === 'MIT' ? mitOf(root, path) : '');
+      const texts = [own, BESIDE[name]?.(root) ?? ''].filter((text) => text !== '');
+      return { name, version, licence: license, text: texts.join('\n\n') };
+    });
   const fonts = {
     name: 'DejaVu fonts',
     version: '2.37',
     licence: 'Bitstream-Vera AND public domain',
-    text: readFileSync(join(root, 'public/fonts/LICENCE-dejavu.txt'), 'utf8').trim(),
+    text: read(root, 'public/fonts/LICENCE-dejavu.txt'),
   };
   return [...packages, fonts].sort((a, b) => (a.name < b.name ? -1 : 1));
+}
+
+function read(root: string, path: string): string {
+  return readFileSync(join(root, path), 'utf8').trim();
+}
+
+/** The MIT licence of a package that names it and brings no text, in the name of its author. */
+function mitOf(root: string, path: string): string {
+  const { author } = JSON.parse(read(root, join(path, 'package.json'))) as { readonly author?: string };
+  if (typeof author !== 'string') return '';
+  return `Copyright (c) ${author.replace(/\s*<.*$/, '')}\n\n${read(root, 'scripts/build/texts/mit.txt')}`;
 }
 
 function textIn(folder: string): string {
@@ -64,13 +82,13 @@ function textIn(folder: string): string {
   return texts.join('\n\n');
 }
 
-/** Writes `licences.json` beside the page, which shows it. A package without a licence stops the build. */
+/** Writes `licences.json` beside the page, which shows it. A package without a licence and its text stops the build. */
 export function licencesFile(root: string): Plugin {
   return {
     name: 'licences-file',
     generateBundle() {
       const all = licences(root);
-      const without = all.filter(({ licence }) => licence === '');
+      const without = all.filter(({ licence, text }) => licence === '' || text === '');
       if (without.length > 0) this.error(`no licence: ${without.map(({ name }) => name).join(', ')}`);
       this.emitFile({ type: 'asset', fileName: 'licences.json', source: JSON.stringify(all) });
     },

@@ -68,6 +68,8 @@ export const shelfWords: Said<typeof english.shelfWords> = {
     `${name} bleibt, wo es ist: Der Browser wollte nicht schreiben. Lade die Seite neu und versuche es noch einmal.`,
   copyFailed: (name) =>
     `${name} ließ sich nicht kopieren: Der Browser wollte nicht schreiben. Lade die Seite neu und versuche es noch einmal.`,
+  removeElsewhere: (name) =>
+    `${name} ist in einem anderen Fenster offen, und dort wird daran gearbeitet. Schließe es dort zuerst; nichts wurde aus dem Regal genommen.`,
   removeFailed: (name) =>
     `${name} liegt noch im Regal: Der Browser wollte nicht schreiben. Lade die Seite neu und versuche es noch einmal.`,
   saveFailed: (name) =>

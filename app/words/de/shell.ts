@@ -75,4 +75,9 @@ export const shellWords: Said<typeof english.shellWords> = {
   newer: 'Ein neueres Inchsquare liegt bereit. Deine Arbeit ist gesichert; die Seite lädt neu.',
   newerTake: 'Jetzt wechseln',
   newerLater: 'Später',
+  newerOthers:
+    'Inchsquare ist noch in einem anderen Fenster dieses Browsers geöffnet. Schließe es dort zuerst: Kein Fenster wird mitten in der Arbeit gewechselt.',
+  newerElsewhere:
+    'In einem anderen Fenster wurde zu einem neueren Inchsquare gewechselt. Räume, die hier noch nicht offen waren, kommen vielleicht erst, wenn diese Seite neu geladen ist; deine Arbeit ist gesichert.',
+  newerReload: 'Neu laden',
 };

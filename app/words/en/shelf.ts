@@ -62,6 +62,8 @@ export const shelfWords = {
     `${name} stays where it is: the browser would not write. Reload the page and try again.`,
   copyFailed: (name: string) =>
     `${name} could not be copied: the browser would not write. Reload the page and try again.`,
+  removeElsewhere: (name: string) =>
+    `${name} is open in another window and being worked on there. Close it there first; nothing was taken off the shelf.`,
   removeFailed: (name: string) =>
     `${name} is still on the shelf: the browser would not write. Reload the page and try again.`,
   saveFailed: (name: string) => `${name} could not be saved to a file. Reload the page and try again.`,

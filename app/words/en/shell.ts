@@ -72,4 +72,9 @@ export const shellWords = {
   newer: 'A newer Inchsquare is ready. Your work is kept; the page loads anew.',
   newerTake: 'Change to it now',
   newerLater: 'Later',
+  newerOthers:
+    'Inchsquare is open in another window of this browser as well. Close it there first: no window is changed amid its work.',
+  newerElsewhere:
+    'A newer Inchsquare was taken in another window. Rooms not opened here yet may not come until this page is loaded anew; your work is kept.',
+  newerReload: 'Load it anew',
 } as const;
