@@ -17,6 +17,7 @@ export function KeptHere() {
     <p className={styles.private}>
       {room ? words.used(words.bytes(room.used), words.bytes(room.left)) : words.usedUnknown}{' '}
       {stays ? words.stays : words.mayGo}
+      {!('serviceWorker' in navigator) && ` ${words.needsNetwork}`}
     </p>
   );
 }

@@ -34,6 +34,8 @@ export const storageWords: Said<typeof english.storageWords> = {
   usedUnknown: 'Dieser Browser sagt nicht, wie viel Platz noch ist.',
   stays: 'Der Browser hat zugesagt, das hier nicht von selbst zu löschen. Eine Datei ist trotzdem die sicherste Kopie.',
   mayGo: 'Der Browser darf das hier löschen, wenn dem Gerät der Platz ausgeht: Bewahre Kopien als Dateien auf.',
+  needsNetwork:
+    'Das Programm selbst behält dieser Browser nicht: So, wie es hier bereitsteht, braucht es bei jedem Öffnen das Netz. Über https, oder nur auf diesem Rechner, geht es ohne.',
   copies: 'Kopien als Dateien',
   copyAge: (age: CopyAge) => {
     if (age.kind === 'none')

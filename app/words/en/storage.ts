@@ -33,6 +33,8 @@ export const storageWords = {
   usedUnknown: 'This browser does not say how much room is left.',
   stays: 'The browser has said that it will not clear this by itself. A file is still the safest copy.',
   mayGo: 'The browser may clear this when the device runs short of room: keep copies in files.',
+  needsNetwork:
+    'The program itself is not kept in this browser: as it is served here it needs the network each time it is opened. Over https, or on this machine alone, it works without.',
   copies: 'Copies in files',
   copyAge: (age: CopyAge) => {
     if (age.kind === 'none')
