@@ -1,8 +1,14 @@
+import { listedWords } from '../../app/words/check-page';
+import { labelWords } from '../../app/words/label';
 import { paperSheetWords } from '../../app/words/paper-sheet';
 import { beforeYouCut } from '../../core/check/before-you-cut';
 import { pieceDrawing } from '../../core/drawing/piece-drawing';
 import { cutPieces } from '../../core/garment/cut-pieces';
 import type { Garment } from '../../core/garment/garment';
+import { versionSaid } from '../../core/garment/version-said';
+import { checkSheetPdf } from '../../core/paper/check-sheet';
+import { labelPdf } from '../../core/paper/label-pdf';
+import { listPdf } from '../../core/paper/list-pdf';
 import { patternPdf } from '../../core/paper/pattern-pdf';
 import type { PaperFonts } from '../../core/paper/pdf-document';
 import { tapedSheets } from '../../core/paper/taped-sheets';
@@ -28,11 +34,23 @@ export function timed<Answer>(longest: Longest, step: string, work: () => Answer
   }
 }
 
+/** The same of what is waited for, with nothing else going on meanwhile. */
+async function timedLater(longest: Longest, step: string, work: () => Promise<unknown>): Promise<void> {
+  const began = cpuMs();
+  try {
+    await work();
+  } catch (fault) {
+    throw new Error(`${step}: ${fault instanceof Error ? (fault.stack ?? fault.message) : String(fault)}`);
+  } finally {
+    longest[step] = Math.max(longest[step] ?? 0, cpuMs() - began);
+  }
+}
+
 /** More sheets than this prove nothing new. */
 const MOST_JOBS = 8;
 
 /**
- * Everything the rooms do with a garment: findings, allowances, drawings and the PDF, of which every sheet is timed and a
+ * Everything the rooms do with a garment: findings, allowances, drawings and the PDFs; of the pages every one is timed and a
  * few are made. Throws where any of it throws.
  */
 export async function workThrough(garment: Garment, fonts: PaperFonts, longest: Longest): Promise<void> {
@@ -42,6 +60,22 @@ export async function workThrough(garment: Garment, fonts: PaperFonts, longest: 
     timed(longest, 'drawing', () => pieceDrawing(piece));
   }
   await pagesOf(garment, fonts, longest);
+  await otherSheets(garment, fonts, longest);
+}
+
+const TODAY = '2026-03-04';
+
+/** What is printed beside the pattern: the list before cutting, the label of the envelope, the check sheet. */
+async function otherSheets(garment: Garment, fonts: PaperFonts, longest: Longest): Promise<void> {
+  const { paper, shownIn } = garment;
+  const version = versionSaid([], garment);
+  const on = { fonts, today: TODAY } as const;
+  const sheets: Readonly<Record<string, () => Promise<unknown>>> = {
+    list: () => listPdf({ ...on, listed: listedWords(garment, version, TODAY), paper }),
+    label: () => labelPdf({ ...on, garment, version, words: labelWords(garment) }),
+    'check sheet': () => checkSheetPdf({ ...on, paper, shownIn, words: paperSheetWords(shownIn, paper.step) }),
+  };
+  for (const [name, print] of Object.entries(sheets)) await timedLater(longest, name, print);
 }
 
 /** The time between one turn given to others and the next is what a person waits for. */
@@ -65,7 +99,7 @@ async function pagesOf(garment: Garment, fonts: PaperFonts, longest: Longest): P
       what: 'both',
       words: paperSheetWords(garment.shownIn, garment.paper.step),
       fonts,
-      today: '2026-03-04',
+      today: TODAY,
       onProgress: turn,
       signal,
     });
