@@ -9,7 +9,7 @@ import { versionSaid } from '../../core/garment/version-said';
 import { checkSheetPdf } from '../../core/paper/check-sheet';
 import { labelPdf } from '../../core/paper/label-pdf';
 import { listPdf } from '../../core/paper/list-pdf';
-import { patternPdf } from '../../core/paper/pattern-pdf';
+import { type PatternPdfOptions, patternPdf } from '../../core/paper/pattern-pdf';
 import type { PaperFonts } from '../../core/paper/pdf-document';
 import { tapedSheets } from '../../core/paper/taped-sheets';
 import { cutLine } from '../../core/seams/cut-line';
@@ -49,6 +49,8 @@ async function timedLater(longest: Longest, step: string, work: () => Promise<un
 /** More sheets than this prove nothing new. */
 const MOST_JOBS = 8;
 
+const TODAY = '2026-03-04';
+
 /**
  * Everything the rooms do with a garment: findings, allowances, drawings and the PDFs; of the pages every one is timed and a
  * few are made. Throws where any of it throws.
@@ -63,8 +65,6 @@ export async function workThrough(garment: Garment, fonts: PaperFonts, longest: 
   await otherSheets(garment, fonts, longest);
 }
 
-const TODAY = '2026-03-04';
-
 /** What is printed beside the pattern: the list before cutting, the label of the envelope, the check sheet. */
 async function otherSheets(garment: Garment, fonts: PaperFonts, longest: Longest): Promise<void> {
   const { paper, shownIn } = garment;
@@ -78,11 +78,21 @@ async function otherSheets(garment: Garment, fonts: PaperFonts, longest: Longest
   for (const [name, print] of Object.entries(sheets)) await timedLater(longest, name, print);
 }
 
-/** The time between one turn given to others and the next is what a person waits for. */
+/** The pages and the squares sheets, some of each; how pieces share pages is searched for apart, with progress of its own. */
 async function pagesOf(garment: Garment, fonts: PaperFonts, longest: Longest): Promise<void> {
-  // How pieces share pages is searched for apart, with progress of its own.
   const paper = { ...garment.paper, placed: 'as-drawn' } as const;
   const { sheets } = timed(longest, 'pages', () => tapedSheets(cutPieces(garment), paper));
+  for (const what of ['pages', 'squares'] as const) {
+    await someOf({ garment: { ...garment, paper }, sheets, what, fonts }, longest);
+  }
+}
+
+/** The time between one turn given to others and the next is what a person waits for. */
+async function someOf(
+  made: Pick<PatternPdfOptions, 'garment' | 'sheets' | 'what' | 'fonts'>,
+  longest: Longest,
+): Promise<void> {
+  const { garment } = made;
   const signal = { aborted: false };
   let jobs = 0;
   let began = cpuMs();
@@ -94,11 +104,8 @@ async function pagesOf(garment: Garment, fonts: PaperFonts, longest: Longest): P
   };
   try {
     await patternPdf({
-      garment: { ...garment, paper },
-      sheets,
-      what: 'both',
+      ...made,
       words: paperSheetWords(garment.shownIn, garment.paper.step),
-      fonts,
       today: TODAY,
       onProgress: turn,
       signal,
