@@ -4,7 +4,7 @@ import type { Garment } from '../../core/garment/garment';
 import { readGarment } from '../../core/garment/schema';
 import type { PaperFonts } from '../../core/paper/pdf-document';
 import { type Doing, EDITS, spoiltSequence } from './edit-sequence';
-import { type FuzzFigures, noteTimes } from './fuzz-files';
+import { type FuzzFigures, noteTimes, type Slowest } from './fuzz-files';
 import { heldMb } from './held-heap';
 import { plainFault } from './plain-fault';
 import { type Longest, timed, workThrough } from './worked-through';
@@ -24,7 +24,7 @@ export async function fuzzEdits(
   fonts: PaperFonts,
   { from, count, tell }: { readonly from: number; readonly count: number; readonly tell?: (sentence: string) => void },
 ): Promise<EditFigures> {
-  const longest: Longest = {};
+  const longest: Slowest = {};
   const faults: string[] = [];
   const sums = { edits: 0, taken: 0, refused: 0 };
   let told = 0;

@@ -13,9 +13,11 @@ export interface FuzzFigures {
   readonly accepted: number;
   /** What went wrong, each with the seed that does it again. */
   readonly faults: readonly string[];
-  /** Milliseconds, of each step at its longest. */
-  readonly longest: Longest;
+  readonly longest: Slowest;
 }
+
+/** Of each step how long it took at its longest, and which seed does that again. */
+export type Slowest = Record<string, { readonly ms: number; readonly seed: number }>;
 
 /** Nothing may take longer than this. */
 const HANG_MS = 2000;
@@ -27,7 +29,7 @@ export async function fuzzFiles(
   { from, count, tell }: { readonly from: number; readonly count: number; readonly tell?: (sentence: string) => void },
 ): Promise<FuzzFigures> {
   const files = projects.map((project) => writeProject(project));
-  const longest: Longest = {};
+  const longest: Slowest = {};
   const faults: string[] = [];
   let told = 0;
   let accepted = 0;
@@ -55,9 +57,9 @@ export async function fuzzFiles(
 }
 
 /** Keeps the longest times, and names every step that took too long. */
-export function noteTimes(seed: number, here: Longest, longest: Longest, faults: string[]): void {
+export function noteTimes(seed: number, here: Longest, longest: Slowest, faults: string[]): void {
   for (const [step, ms] of Object.entries(here)) {
-    longest[step] = Math.max(longest[step] ?? 0, ms);
+    if (ms > (longest[step]?.ms ?? 0)) longest[step] = { ms: Math.round(ms), seed };
     if (ms > HANG_MS) faults.push(`${seed}: ${step} took ${Math.round(ms)} ms`);
   }
 }

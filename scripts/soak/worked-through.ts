@@ -1,9 +1,15 @@
+import { listedWords } from '../../app/words/check-page';
+import { labelWords } from '../../app/words/label';
 import { paperSheetWords } from '../../app/words/paper-sheet';
 import { beforeYouCut } from '../../core/check/before-you-cut';
 import { pieceDrawing } from '../../core/drawing/piece-drawing';
 import { cutPieces } from '../../core/garment/cut-pieces';
 import type { Garment } from '../../core/garment/garment';
-import { patternPdf } from '../../core/paper/pattern-pdf';
+import { versionSaid } from '../../core/garment/version-said';
+import { checkSheetPdf } from '../../core/paper/check-sheet';
+import { labelPdf } from '../../core/paper/label-pdf';
+import { listPdf } from '../../core/paper/list-pdf';
+import { type PatternPdfOptions, patternPdf } from '../../core/paper/pattern-pdf';
 import type { PaperFonts } from '../../core/paper/pdf-document';
 import { tapedSheets } from '../../core/paper/taped-sheets';
 import { cutLine } from '../../core/seams/cut-line';
@@ -28,11 +34,25 @@ export function timed<Answer>(longest: Longest, step: string, work: () => Answer
   }
 }
 
+/** The same of what is waited for, with nothing else going on meanwhile. */
+async function timedLater(longest: Longest, step: string, work: () => Promise<unknown>): Promise<void> {
+  const began = cpuMs();
+  try {
+    await work();
+  } catch (fault) {
+    throw new Error(`${step}: ${fault instanceof Error ? (fault.stack ?? fault.message) : String(fault)}`);
+  } finally {
+    longest[step] = Math.max(longest[step] ?? 0, cpuMs() - began);
+  }
+}
+
 /** More sheets than this prove nothing new. */
 const MOST_JOBS = 8;
 
+const TODAY = '2026-03-04';
+
 /**
- * Everything the rooms do with a garment: findings, allowances, drawings and the PDF, of which every sheet is timed and a
+ * Everything the rooms do with a garment: findings, allowances, drawings and the PDFs; of the pages every one is timed and a
  * few are made. Throws where any of it throws.
  */
 export async function workThrough(garment: Garment, fonts: PaperFonts, longest: Longest): Promise<void> {
@@ -42,13 +62,37 @@ export async function workThrough(garment: Garment, fonts: PaperFonts, longest: 
     timed(longest, 'drawing', () => pieceDrawing(piece));
   }
   await pagesOf(garment, fonts, longest);
+  await otherSheets(garment, fonts, longest);
+}
+
+/** What is printed beside the pattern: the list before cutting, the label of the envelope, the check sheet. */
+async function otherSheets(garment: Garment, fonts: PaperFonts, longest: Longest): Promise<void> {
+  const { paper, shownIn } = garment;
+  const version = versionSaid([], garment);
+  const on = { fonts, today: TODAY } as const;
+  const sheets: Readonly<Record<string, () => Promise<unknown>>> = {
+    list: () => listPdf({ ...on, listed: listedWords(garment, version, TODAY), paper }),
+    label: () => labelPdf({ ...on, garment, version, words: labelWords(garment) }),
+    'check sheet': () => checkSheetPdf({ ...on, paper, shownIn, words: paperSheetWords(shownIn, paper.step) }),
+  };
+  for (const [name, print] of Object.entries(sheets)) await timedLater(longest, name, print);
+}
+
+/** The pages and the squares sheets, some of each; how pieces share pages is searched for apart, with progress of its own. */
+async function pagesOf(garment: Garment, fonts: PaperFonts, longest: Longest): Promise<void> {
+  const paper = { ...garment.paper, placed: 'as-drawn' } as const;
+  const { sheets } = timed(longest, 'pages', () => tapedSheets(cutPieces(garment), paper));
+  for (const what of ['pages', 'squares'] as const) {
+    await someOf({ garment: { ...garment, paper }, sheets, what, fonts }, longest);
+  }
 }
 
 /** The time between one turn given to others and the next is what a person waits for. */
-async function pagesOf(garment: Garment, fonts: PaperFonts, longest: Longest): Promise<void> {
-  // How pieces share pages is searched for apart, with progress of its own.
-  const paper = { ...garment.paper, placed: 'as-drawn' } as const;
-  const { sheets } = timed(longest, 'pages', () => tapedSheets(cutPieces(garment), paper));
+async function someOf(
+  made: Pick<PatternPdfOptions, 'garment' | 'sheets' | 'what' | 'fonts'>,
+  longest: Longest,
+): Promise<void> {
+  const { garment } = made;
   const signal = { aborted: false };
   let jobs = 0;
   let began = cpuMs();
@@ -60,12 +104,9 @@ async function pagesOf(garment: Garment, fonts: PaperFonts, longest: Longest): P
   };
   try {
     await patternPdf({
-      garment: { ...garment, paper },
-      sheets,
-      what: 'both',
+      ...made,
       words: paperSheetWords(garment.shownIn, garment.paper.step),
-      fonts,
-      today: '2026-03-04',
+      today: TODAY,
       onProgress: turn,
       signal,
     });
