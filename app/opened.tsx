@@ -1,6 +1,7 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './App';
+import { leaveFieldsWithThePage } from './shell/leave-fields';
 import { RoomGuard } from './shell/room-guard';
 import { keepOffline } from './shell/updates';
 import { standOpen } from './shell/windows';
@@ -15,6 +16,7 @@ export function open(): void {
   document.documentElement.lang = language();
   void openFromAddress();
   standOpen();
+  leaveFieldsWithThePage();
   keepOffline();
   createRoot(place).render(
     <StrictMode>

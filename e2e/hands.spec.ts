@@ -1,8 +1,7 @@
 import { expect, type Page, test } from '@playwright/test';
-import { lindenFrame } from '../app/demo/linden-panel';
 import { inches } from '../core/units/inch';
 import { drag, fittedCanvas, wholePixel } from './canvas';
-import { openDemo } from './demo';
+import { demoFit, openDemo } from './demo';
 import { goTo } from './room';
 
 /** The side corner of the waist in the demo's piece, seven inches across. */
@@ -206,14 +205,4 @@ async function point(page: Page, type: string, how: Readonly<Record<string, stri
         surface.dispatchEvent(new PointerEvent(type, { bubbles: true, cancelable: true, isPrimary: true, ...how })),
       [type, how] as const,
     );
-}
-
-/** What the draft table shows at first: the printed frame of the demo's picture and the piece in it. */
-function demoFit() {
-  return {
-    minX: Math.min(...lindenFrame.map(({ x }) => x)),
-    minY: Math.min(...lindenFrame.map(({ y }) => y)),
-    maxX: Math.max(...lindenFrame.map(({ x }) => x)),
-    maxY: Math.max(...lindenFrame.map(({ y }) => y)),
-  };
 }

@@ -11,6 +11,7 @@ import { entryFor } from './journal-entry';
 import { askToStay } from './persistence';
 import { type Replayed, replay, storedStep } from './replay';
 import { layReserve, spendReserve } from './reserve';
+import { rowsAside, setAside } from './set-aside';
 import { type Kept, keep, TakenElsewhere } from './write-batch';
 
 /** A whole snapshot after this many entries, so that opening never replays a long journal. */
@@ -49,7 +50,10 @@ export function followFrom(id: string, last: { readonly seq: number; readonly sn
   useGarment.subscribe(noteStep);
   // A page that is put away may never come back, and one that comes back may have lost its connection.
   globalThis.document?.addEventListener('visibilitychange', () => void write());
-  globalThis.addEventListener?.('pagehide', () => void write());
+  globalThis.addEventListener?.('pagehide', () => {
+    void write();
+    if (following) setAside(following.id, pendingRows(following.id));
+  });
 }
 
 /** Entries of a garment that are not on the device yet. */
@@ -57,9 +61,18 @@ export function pendingRows(id: string): readonly JournalRow[] {
   return pending.flatMap(({ garmentId, row }) => (garmentId === id && row ? [row] : []));
 }
 
+/** Keeps the entries that were set aside when the page was closed, of the garment they have led to. */
+export function keepAside(garment: Garment, after: number): void {
+  const rows = rowsAside(garment.id).filter(({ seq }) => seq > after);
+  const mine = new Set(pendingRows(garment.id).map(({ seq }) => seq));
+  const missing = rows.filter(({ seq }) => !mine.has(seq));
+  pending = [...pending, ...missing.map((row) => ({ garmentId: garment.id, shelf: shelfRow(garment), row }))];
+}
+
 /** Lets go of a garment that is taken off the shelf, so that nothing of it is written afterwards. */
 export function stopFollowing(id: string): void {
   pending = pending.filter(({ garmentId }) => garmentId !== id);
+  setAside(id, []);
   if (following?.id === id) following = undefined;
 }
 
@@ -133,6 +146,7 @@ async function writeAll(): Promise<void> {
       following = { ...following, sinceSnapshot: following.seq - snapshot.seq };
     }
   }
+  if (following) setAside(following.id, []);
   if (useGarment.getState().editing === 'here') useGarment.getState().setSaving('saved');
   void askToStay();
   void lookAtRoom();

@@ -1,7 +1,8 @@
 import { connected } from './connection';
 import { database, type JournalRow, type SnapshotRow } from './database';
-import { followFrom, keepWhole, pendingRows } from './journal';
+import { followFrom, keepAside, keepWhole, pendingRows } from './journal';
 import { type Replayed, replay, storedStep } from './replay';
+import { rowsAside } from './set-aside';
 
 export type Opened = ReturnType<typeof replay> | { readonly kind: 'missing' };
 
@@ -16,6 +17,8 @@ interface Found extends Replayed {
   readonly snapshotSeq: number;
   /** The last entry there is, followed or not. */
   readonly lastSeq: number;
+  /** The last of them that is on the device. */
+  readonly storedSeq: number;
 }
 
 /** A garment with its history as it lies on the shelf, only to be looked at, saved or copied. */
@@ -30,8 +33,9 @@ export async function lookAtGarment(id: string): Promise<Opened> {
 export async function takeFromShelf(id: string): Promise<Opened> {
   const found = await find(id);
   if (!isFound(found)) return found;
-  const { garment, past, future, lastSeq, snapshotSeq, lost } = found;
+  const { garment, past, future, lastSeq, storedSeq, snapshotSeq, lost } = found;
   if (lost === 0) {
+    keepAside(garment, storedSeq);
     followFrom(id, { seq: lastSeq, snapshotSeq });
   } else {
     const history = { past: past.map(storedStep), future: future.map(storedStep) };
@@ -42,13 +46,14 @@ export async function takeFromShelf(id: string): Promise<Opened> {
 
 /** From the newest snapshot that can be read, with everything that happened after it. */
 async function find(id: string): Promise<Found | Refused> {
-  const [snapshots, stored] = await connected(() =>
+  const [snapshots, entries] = await connected(() =>
     database.transaction('r', [database.snapshots, database.journal], async () => [
       await database.snapshots.where('garmentId').equals(id).sortBy('seq'),
       await database.journal.where('garmentId').equals(id).sortBy('seq'),
     ]),
   );
-  const rows = withPending(stored as JournalRow[], id);
+  const stored = entries as JournalRow[];
+  const rows = withPending(stored, id);
   let refusal: Refused = { kind: 'missing' };
   for (const snapshot of (snapshots as SnapshotRow[]).reverse()) {
     const replayed = replay(
@@ -56,17 +61,21 @@ async function find(id: string): Promise<Found | Refused> {
       rows.filter(({ seq }) => seq > snapshot.seq),
     );
     if (isReplayed(replayed)) {
-      return { ...replayed, snapshotSeq: snapshot.seq, lastSeq: Math.max(snapshot.seq, rows.at(-1)?.seq ?? 0) };
+      const last = (all: readonly JournalRow[]) => Math.max(snapshot.seq, all.at(-1)?.seq ?? 0);
+      return { ...replayed, snapshotSeq: snapshot.seq, lastSeq: last(rows), storedSeq: last(stored) };
     }
     if (refusal.kind === 'missing') refusal = replayed;
   }
   return refusal;
 }
 
-/** What the device would not take yet belongs to the garment all the same. */
+/** What the device would not take yet belongs to the garment all the same, and what was set aside as the page closed. */
 function withPending(stored: readonly JournalRow[], id: string): readonly JournalRow[] {
-  const last = stored.at(-1)?.seq ?? 0;
-  return [...stored, ...pendingRows(id).filter(({ seq }) => seq > last)];
+  const after = (rows: readonly JournalRow[], more: readonly JournalRow[]) => {
+    const last = rows.at(-1)?.seq ?? 0;
+    return [...rows, ...more.filter(({ seq }) => seq > last)];
+  };
+  return after(after(stored, pendingRows(id)), rowsAside(id));
 }
 
 function isFound(found: Found | Refused): found is Found {

@@ -6,7 +6,7 @@ import { vi } from 'vitest';
 /** The program as it stands after the page was loaded anew: nothing in memory, only what the browser kept. */
 export async function reload() {
   vi.resetModules();
-  const [database, journal, openGarment, shelf, photos, bringIn, versions, store] = await Promise.all([
+  const [database, journal, openGarment, shelf, photos, bringIn, versions, aside, store] = await Promise.all([
     import('../../app/storage/database'),
     import('../../app/storage/journal'),
     import('../../app/storage/open-garment'),
@@ -14,9 +14,10 @@ export async function reload() {
     import('../../app/storage/photos'),
     import('../../app/storage/bring-in'),
     import('../../app/storage/versions'),
+    import('../../app/storage/set-aside'),
     import('../../app/state/garment-store'),
   ]);
-  return { ...database, ...journal, ...openGarment, ...shelf, ...photos, ...bringIn, ...versions, ...store };
+  return { ...database, ...journal, ...openGarment, ...shelf, ...photos, ...bringIn, ...versions, ...aside, ...store };
 }
 
 export type Program = Awaited<ReturnType<typeof reload>>;
