@@ -31,11 +31,25 @@ export function hasMirrorAxis(piece: Piece): boolean {
 function isAxis(ring: readonly Point[], centre: Point, angle: number): boolean {
   const along = move(centre, { dx: Math.cos(angle), dy: Math.sin(angle) });
   const mirror = reflectionIn(centre, along);
-  return mirror !== undefined && ring.every((point) => isNear(ring, transformPoint(mirror, point)));
+  if (!mirror) return false;
+  // A mirror image runs round the other way, so the next place is near a side just before the one found last.
+  let side: number | undefined = 0;
+  return ring.every((point) => {
+    side = sideNear(ring, transformPoint(mirror, point), side ?? 0);
+    return side !== undefined;
+  });
 }
 
-function isNear(ring: readonly Point[], point: Point): boolean {
-  return ring.some((from, i) => distanceToChord(point, from, ring[(i + 1) % ring.length] as Point) <= ALIKE);
+/** A side of the ring that a place lies on, sought both ways from one of them. */
+function sideNear(ring: readonly Point[], place: Point, from: number): number | undefined {
+  const count = ring.length;
+  const isNear = (i: number) => distanceToChord(place, ring[i] as Point, ring[(i + 1) % count] as Point) <= ALIKE;
+  for (let away = 0; away <= count / 2; away++) {
+    const [before, after] = [(from - away + count) % count, (from + away) % count];
+    if (isNear(before)) return before;
+    if (isNear(after)) return after;
+  }
+  return undefined;
 }
 
 /** The centre of area of a ring; `undefined` when it encloses nothing. */
