@@ -15,6 +15,9 @@ export const PROJECT_ENDING = '.inchsquare.zip';
 const MOST_BYTES = 300 * 1024 * 1024;
 const MOST_ENTRIES = 400;
 
+/** And no drawing with its versions larger than this: a few kilobytes can be packed that take seconds to unpack and read. */
+const MOST_TEXT_BYTES = 64 * 1024 * 1024;
+
 /** A date for every entry, so that the same garment always makes the same file. Zip knows no time before 1980. */
 const NO_DATE = new Date(1980, 0, 1, 12);
 
@@ -99,7 +102,8 @@ function shownOf(entries: Record<string, Uint8Array>): { readonly shown?: Projec
 function isOurs(entry: UnzipFileInfo, size: { bytes: number; entries: number }): boolean {
   if (!/^(garment\.json|versions\.json|photos\.json|photos\/[\w-]{1,64}\.[a-z]{1,8})$/.test(entry.name)) return false;
   size.entries += 1;
-  size.bytes += entry.originalSize;
+  const isTooLong = entry.name.endsWith('.json') && entry.originalSize > MOST_TEXT_BYTES;
+  size.bytes += isTooLong ? Number.POSITIVE_INFINITY : entry.originalSize;
   return size.bytes <= MOST_BYTES && size.entries <= MOST_ENTRIES;
 }
 

@@ -137,6 +137,13 @@ it('readProject does not unpack what says it comes to more than 300 MB', () => {
   expect(readProject(bomb).kind).toBe('too-large');
 });
 
+it('readProject does not unpack a drawing of more than 64 MB, however small it is packed', () => {
+  const long = new Uint8Array(64 * 1024 * 1024 + 1);
+  const file = zipSync({ 'garment.json': [long, { level: 1 }] });
+  expect(file.length).toBeLessThan(1_000_000);
+  expect(readProject(file)).toEqual({ kind: 'too-large' });
+});
+
 it('a version that is damaged does not hold the garment back', () => {
   const spoilt = {
     ...second,
