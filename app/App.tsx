@@ -6,6 +6,7 @@ import { Header } from './shell/header';
 import { KeptNotice } from './shell/kept-notice';
 import { RoomGuard } from './shell/room-guard';
 import { SayRefused } from './shell/say-refused';
+import { StrayFault } from './shell/stray-fault';
 import { UndoKeys } from './shell/undo-keys';
 import { UpdateNotice } from './shell/update-notice';
 import { useGarment } from './state/garment-store';
@@ -59,6 +60,7 @@ export function App() {
       <Header />
       <UpdateNotice />
       <KeptNotice />
+      <StrayFault />
       <SaidHere />
       <div className={styles.room}>
         <RoomGuard

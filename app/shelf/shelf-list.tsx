@@ -18,6 +18,7 @@ import { locale } from '../words/language';
 import { shelfWords as words } from '../words/shelf';
 import { CopyLine } from './copy-line';
 import { CoverPicture } from './cover-picture';
+import { notOpened } from './not-opened';
 import { ORDERS, type Order, onShelf } from './shelf-order';
 import styles from './shelf-room.module.css';
 
@@ -45,7 +46,7 @@ export function ShelfList({ rows, onTableId, onChange, onTrouble }: ShelfListPro
     if (row.id !== onTableId) {
       const opened = await openFromShelf(row.id);
       if (!isReplayed(opened)) {
-        onTrouble({ missing: words.missing, newer: words.newer, 'not-a-garment': words.damaged }[opened.kind]);
+        onTrouble(notOpened(opened.kind));
         return;
       }
       if (opened.lost > 0) say(words.lost(opened.lost));

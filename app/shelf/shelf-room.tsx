@@ -23,6 +23,7 @@ import { CopiesCard } from './copies-card';
 import { GarmentCard } from './garment-card';
 import { LanguageChoice } from './language-choice';
 import { MadeOf } from './made-of';
+import { notOpened } from './not-opened';
 import { ShelfList } from './shelf-list';
 import styles from './shelf-room.module.css';
 import { StartCard } from './start-card';
@@ -39,7 +40,7 @@ export function ShelfRoom() {
   const refresh = useCallback(() => {
     listShelf().then(setRows, (fault) => setTrouble(unread(fault)));
   }, []);
-  const blocked = useKept((kept) => kept.blocked);
+  const { blocked, unopened } = useKept();
   useEffect(() => {
     // The strip along the top says what to do; once that is done the shelf is read.
     if (blocked) return;
@@ -133,6 +134,7 @@ export function ShelfRoom() {
         {bringing && <Note tone="plain">{bringing}</Note>}
         {brought && <BroughtReport outcomes={brought} onClose={() => setBrought(undefined)} />}
         {trouble && <Note tone="stop">{trouble}</Note>}
+        {!trouble && unopened && <Note tone="stop">{words.unopened(unopened.name, notOpened(unopened.why))}</Note>}
         {onTable && <GarmentCard key={onTable.id} garment={onTable} onChange={refresh} />}
         {rows && rows.length > 0 && (
           <ShelfList rows={rows} onTableId={onTable?.id} onChange={refresh} onTrouble={tell} />

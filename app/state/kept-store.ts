@@ -19,6 +19,8 @@ interface KeptState {
   readonly reserve: 'laid' | 'spent' | 'not-known';
   /** The file of a garment that a newer program made, as it came; only looked at here, and not kept. */
   readonly asItCame: { readonly garmentId: string; readonly name: string; readonly bytes: Uint8Array } | undefined;
+  /** The garment that was on the table last and could not be taken up again when the page opened. */
+  readonly unopened: { readonly name: string; readonly why: 'missing' | 'newer' | 'not-a-garment' } | undefined;
   /** Counts the copies noted, so that what shows their age looks again. */
   readonly copies: number;
   /** As last looked at; missing where the browser does not say. */
@@ -33,6 +35,7 @@ export const useKept = create<KeptState>(() => ({
   storeIsNewer: false,
   reserve: 'not-known',
   asItCame: undefined,
+  unopened: undefined,
   copies: 0,
   room: undefined,
 }));

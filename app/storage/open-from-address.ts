@@ -1,3 +1,4 @@
+import { useKept } from '../state/kept-store';
 import { useTable } from '../state/table-store';
 import { today } from '../state/today';
 import { openFromShelf, startDemo } from './bring-in';
@@ -13,6 +14,7 @@ export async function openFromAddress(): Promise<void> {
     if (last) {
       const opened = await openFromShelf(last.id);
       if (isReplayed(opened)) useTable.getState().goTo('draft');
+      else useKept.setState({ unopened: { name: last.name, why: opened.kind } });
     } else if (location.hash === '#demo') {
       await startDemo(today());
       useTable.getState().goTo('draft');

@@ -38,6 +38,7 @@ export const shelfWords: Said<typeof english.shelfWords> = {
     'Was von diesem Kleidungsstück gespeichert ist, ist beschädigt und ließ sich nicht öffnen. Wenn du eine Datei davon hast, öffne die.',
   newer:
     'Dieses Kleidungsstück wurde zuletzt mit einem neueren Inchsquare geändert. Lade die Seite neu, um dieses auf den neuesten Stand zu bringen.',
+  unopened: (name, why) => `Zuletzt lag ${name} auf dem Tisch. ${why}`,
   lost: (count) =>
     count === 1
       ? 'Die allerletzte Änderung war nicht lesbar und wurde ausgelassen.'

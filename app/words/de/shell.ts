@@ -71,6 +71,9 @@ export const shellWords: Said<typeof english.shellWords> = {
   reportYours: 'Was du gerade getan hast, wenn du magst',
   reportSave: 'Diesen Bericht sichern',
   tryAgain: 'Noch einmal versuchen',
+  stray:
+    'Eben ging etwas schief, und vielleicht wurde nicht getan, was du wolltest. Deine Arbeit ist gesichert. Versuch es noch einmal; geht es wieder schief, lade die Seite neu.',
+  strayClose: 'Weglegen',
   loading: 'Einen Moment …',
   newer: 'Ein neueres Inchsquare liegt bereit. Deine Arbeit ist gesichert; die Seite lädt neu.',
   newerTake: 'Jetzt wechseln',

@@ -33,6 +33,7 @@ export const shelfWords = {
   missing: 'That garment is no longer on this device.',
   damaged: 'What is stored of that garment is damaged and could not be opened. If you have a file of it, open that.',
   newer: 'That garment was last changed with a newer Inchsquare. Reload the page to bring this one up to date.',
+  unopened: (name: string, why: string) => `On the table last was ${name}. ${why}`,
   lost: (count: number) =>
     count === 1
       ? 'The very last change could not be read and was left out.'

@@ -68,6 +68,9 @@ export const shellWords = {
   reportYours: 'What you were doing, if you like to say',
   reportSave: 'Save this report',
   tryAgain: 'Try again',
+  stray:
+    'Something went wrong just now, and perhaps what you asked for was not done. Your work is kept. Try it once more; if it goes wrong again, load the page anew.',
+  strayClose: 'Put this away',
   loading: 'One moment…',
   newer: 'A newer Inchsquare is ready. Your work is kept; the page loads anew.',
   newerTake: 'Change to it now',
