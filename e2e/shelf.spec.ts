@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { expect, type Page, test } from '@playwright/test';
-import { readProject } from '../app/storage/project-file';
-import { readShelf } from '../app/storage/whole-shelf';
+import { readProject, writeProject } from '../app/storage/project-file';
+import { readShelf, writeShelf } from '../app/storage/whole-shelf';
 import { openDemo } from './demo';
 import { goTo } from './room';
 
@@ -177,6 +177,53 @@ test('the whole shelf goes to one file and comes back on a device that has none 
   await rows(other).first().click();
   await expect(other.getByRole('radio', { name: 'Trace a piece' })).toBeVisible();
   await other.context().close();
+});
+
+test('a page closed amid the bringing in of a shelf has whole garments, and the rest come when it is brought in again', async ({
+  page,
+  browser,
+}) => {
+  const COUNT = 24;
+  await openDemo(page);
+  await toShelf(page);
+  const [saved] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save the whole shelf to one file' }).click(),
+  ]);
+  const shelf = readShelf(new Uint8Array(await readFile(await saved.path())));
+  if (shelf.kind !== 'shelf' || !shelf.garments[0]) throw new Error('there is a garment in it');
+  const reading = readProject(shelf.garments[0].file);
+  if (reading.kind !== 'project') throw new Error(reading.kind);
+  const { project } = reading;
+  const many = Array.from({ length: COUNT }, (_, i) => {
+    const garment = { ...project.garment, id: `garment-${i}`, name: `Linden ${i}` };
+    return { name: garment.name, file: writeProject({ ...project, garment, versions: [] }), isPutAway: false };
+  });
+  const file = { name: 'shelf.zip', mimeType: 'application/zip', buffer: Buffer.from(writeShelf(many)) };
+
+  const context = await browser.newContext();
+  const first = await context.newPage();
+  await first.goto('/');
+  await first.getByLabel('Open a file').setInputFiles(file);
+  await first.getByText(/^Bringing in ([3-9]|1\d) of 24/).waitFor();
+  await first.close();
+
+  const then = await context.newPage();
+  await then.goto('/');
+  await expect(then.getByRole('radio', { name: 'Trace a piece' })).toBeVisible();
+  await toShelf(then);
+  const came = await rows(then).count();
+  expect(came).toBeGreaterThan(1);
+  expect(came).toBeLessThan(COUNT);
+  for (let index = 0; index < came; index += 1) {
+    await rows(then).nth(index).click();
+    await expect(then.getByRole('button', { name: /^Panel/ }).first()).toBeVisible();
+    await toShelf(then);
+  }
+  await then.getByLabel('Open a file').setInputFiles(file);
+  await expect(then.getByText(new RegExp(`${COUNT - came} are in\\.`))).toBeVisible({ timeout: 20_000 });
+  await expect(rows(then)).toHaveCount(COUNT);
+  await context.close();
 });
 
 /** The garment she had on the table lies there again after a moment. */
