@@ -24,8 +24,6 @@ export default defineConfig({
   workers: 1,
   timeout: 120_000,
   forbidOnly: !!process.env.CI,
-  // A browser on a busy machine may miss a beat; a fault fails twice.
-  retries: process.env.CI ? 1 : 0,
   reporter: [['list']],
   use: { baseURL, launchOptions, trace: 'off', acceptDownloads: true, actionTimeout: 10_000 },
   webServer: {

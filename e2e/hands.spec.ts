@@ -23,11 +23,14 @@ test('a drag that is broken off leaves nothing behind, and a whole one is one st
     ['the window left', () => page.evaluate(() => window.dispatchEvent(new Event('blur')))],
     [
       'the capture lost',
-      () =>
-        page.evaluate(() => {
+      async () => {
+        await page.evaluate(() => {
           const surface = document.querySelector('[role=application]');
           for (let id = 0; id < 100; id++) if (surface?.hasPointerCapture(id)) surface.releasePointerCapture(id);
-        }),
+        });
+        // A browser tells of it with the next move of the mouse at the latest.
+        await page.mouse.move(from.x + 62, from.y + 26);
+      },
     ],
   ] as const) {
     await test.step(how, async () => {

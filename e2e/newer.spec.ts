@@ -1,20 +1,14 @@
 import { cp, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { expect, test } from '@playwright/test';
+import { type BrowserContext, expect, type Page, test } from '@playwright/test';
 import { goTo } from './room';
 import { staticHost } from './static-host';
 
 test('a newer program that appears amid the work waits until it is taken, and nothing of the work is lost', async ({
   context,
 }) => {
-  const folder = await mkdtemp(join(tmpdir(), 'inchsquare-newer-'));
-  await cp('dist', folder, { recursive: true });
-  const host = await staticHost('/bench/', folder);
-  try {
-    const page = await context.newPage();
-    await page.goto(host.address);
-    await page.evaluate(() => navigator.serviceWorker.ready);
+  await onAHost(context, async ({ page, folder }) => {
     await page.getByRole('button', { name: /Try the demo garment/ }).click();
     await goTo(page, 'Wearer');
     const waist = page.getByLabel('Waist', { exact: true });
@@ -50,26 +44,17 @@ test('a newer program that appears amid the work waits until it is taken, and no
       await expect(waist).toHaveValue('30 1/8 in');
       await expect(offer).toBeHidden();
     });
-  } finally {
-    await host.stop();
-    await rm(folder, { recursive: true, force: true });
-  }
+  });
 });
 
 test('of two windows neither is changed or loaded anew amid its work, and one alone changes at once', async ({
   context,
 }) => {
-  const folder = await mkdtemp(join(tmpdir(), 'inchsquare-newer-'));
-  await cp('dist', folder, { recursive: true });
-  const host = await staticHost('/bench/', folder);
-  try {
-    const page = await context.newPage();
-    await page.goto(host.address);
-    await page.evaluate(() => navigator.serviceWorker.ready);
+  await onAHost(context, async ({ page, folder, address }) => {
     await page.getByRole('button', { name: /Try the demo garment/ }).click();
     await expect(page.getByText('Kept on this device')).toBeVisible();
     const other = await context.newPage();
-    await other.goto(host.address);
+    await other.goto(address);
     await goTo(other, 'Wearer');
     await newerAppears(folder);
     await other.evaluate(async () => (await navigator.serviceWorker.ready).update());
@@ -100,13 +85,27 @@ test('of two windows neither is changed or loaded anew amid its work, and one al
       await goTo(page, 'Wearer');
       await expect(waist).toHaveValue('30 1/4 in');
     });
-  } finally {
-    await host.stop();
-    await rm(folder, { recursive: true, force: true });
-  }
+  });
 });
 
 test('a window that is in use since the very first visit changes to a newer program too', async ({ context }) => {
+  await onAHost(context, async ({ page, folder }) => {
+    await newerAppears(folder);
+    await page.evaluate(async () => (await navigator.serviceWorker.ready).update());
+    await page.getByRole('button', { name: 'Change to it now' }).click();
+    await expect(page).toHaveTitle('Newer Inchsquare');
+  });
+});
+
+interface OnAHost {
+  readonly page: Page;
+  /** What the host serves, to be changed under the page. */
+  readonly folder: string;
+  readonly address: string;
+}
+
+/** The program on a host of its own, opened and kept for use without a network. */
+async function onAHost(context: BrowserContext, use: (there: OnAHost) => Promise<void>): Promise<void> {
   const folder = await mkdtemp(join(tmpdir(), 'inchsquare-newer-'));
   await cp('dist', folder, { recursive: true });
   const host = await staticHost('/bench/', folder);
@@ -114,15 +113,12 @@ test('a window that is in use since the very first visit changes to a newer prog
     const page = await context.newPage();
     await page.goto(host.address);
     await page.evaluate(() => navigator.serviceWorker.ready);
-    await newerAppears(folder);
-    await page.evaluate(async () => (await navigator.serviceWorker.ready).update());
-    await page.getByRole('button', { name: 'Change to it now' }).click();
-    await expect(page).toHaveTitle('Newer Inchsquare');
+    await use({ page, folder, address: host.address });
   } finally {
     await host.stop();
     await rm(folder, { recursive: true, force: true });
   }
-});
+}
 
 /** On the host a program of another title takes the place of the one there. */
 async function newerAppears(folder: string): Promise<void> {

@@ -1,17 +1,11 @@
 import { expect, test } from '@playwright/test';
+import { canAbortWrites } from './aborted-writes';
 import { openDemo } from './demo';
 import { goTo } from './room';
 import { savedWaist, setWaist, waist } from './waist';
 
 test('a transaction that the browser aborts is said at once, and done again', async ({ page }) => {
-  await page.addInitScript(() => {
-    const add = IDBObjectStore.prototype.add;
-    IDBObjectStore.prototype.add = function (...row) {
-      const request = add.apply(this, row);
-      if (this.name === 'journal' && 'aborts' in window) this.transaction.abort();
-      return request;
-    };
-  });
+  await canAbortWrites(page);
   await openDemo(page);
   await goTo(page, 'Wearer');
   await page.evaluate(() => Object.assign(window, { aborts: true }));

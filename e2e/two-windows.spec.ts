@@ -1,4 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
+import { canAbortWrites } from './aborted-writes';
 import { openDemo } from './demo';
 import { goTo } from './room';
 import { setWaist, waist } from './waist';
@@ -7,14 +8,7 @@ test('what one window could not keep before the other took its garment over is l
   page,
   context,
 }) => {
-  await page.addInitScript(() => {
-    const add = IDBObjectStore.prototype.add;
-    IDBObjectStore.prototype.add = function (...row) {
-      const request = add.apply(this, row);
-      if (this.name === 'journal' && 'aborts' in window) this.transaction.abort();
-      return request;
-    };
-  });
+  await canAbortWrites(page);
   await openDemo(page);
   await goTo(page, 'Wearer');
   await setWaist(page, '30 1/8');

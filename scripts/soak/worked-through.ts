@@ -22,13 +22,17 @@ function cpuMs(): number {
   return (user + system) / 1000;
 }
 
+function atStep(step: string, fault: unknown): Error {
+  return new Error(`${step}: ${fault instanceof Error ? (fault.stack ?? fault.message) : String(fault)}`);
+}
+
 /** Does something, and notes how long it took at the longest. A throw tells at which step it happened. */
 export function timed<Answer>(longest: Longest, step: string, work: () => Answer): Answer {
   const began = cpuMs();
   try {
     return work();
   } catch (fault) {
-    throw new Error(`${step}: ${fault instanceof Error ? (fault.stack ?? fault.message) : String(fault)}`);
+    throw atStep(step, fault);
   } finally {
     longest[step] = Math.max(longest[step] ?? 0, cpuMs() - began);
   }
@@ -40,7 +44,7 @@ async function timedLater(longest: Longest, step: string, work: () => Promise<un
   try {
     await work();
   } catch (fault) {
-    throw new Error(`${step}: ${fault instanceof Error ? (fault.stack ?? fault.message) : String(fault)}`);
+    throw atStep(step, fault);
   } finally {
     longest[step] = Math.max(longest[step] ?? 0, cpuMs() - began);
   }
@@ -112,6 +116,6 @@ async function someOf(
     });
     turn();
   } catch (fault) {
-    throw new Error(`pdf: ${fault instanceof Error ? (fault.stack ?? fault.message) : String(fault)}`);
+    throw atStep('pdf', fault);
   }
 }
