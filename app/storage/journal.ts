@@ -11,7 +11,7 @@ import { entryFor } from './journal-entry';
 import { askToStay } from './persistence';
 import { type Replayed, replay, storedStep } from './replay';
 import { layReserve, spendReserve } from './reserve';
-import { rowsAside, setAside } from './set-aside';
+import { setAside } from './set-aside';
 import { type Kept, keep, TakenElsewhere } from './write-batch';
 
 /** A whole snapshot after this many entries, so that opening never replays a long journal. */
@@ -61,12 +61,9 @@ export function pendingRows(id: string): readonly JournalRow[] {
   return pending.flatMap(({ garmentId, row }) => (garmentId === id && row ? [row] : []));
 }
 
-/** Keeps the entries that were set aside when the page was closed, of the garment they have led to. */
-export function keepAside(garment: Garment, after: number): void {
-  const rows = rowsAside(garment.id).filter(({ seq }) => seq > after);
-  const mine = new Set(pendingRows(garment.id).map(({ seq }) => seq));
-  const missing = rows.filter(({ seq }) => !mine.has(seq));
-  pending = [...pending, ...missing.map((row) => ({ garmentId: garment.id, shelf: shelfRow(garment), row }))];
+/** Keeps entries that were set aside when the page was closed, of the garment they have led to. */
+export function keepAside(garment: Garment, rows: readonly JournalRow[]): void {
+  pending = [...pending, ...rows.map((row) => ({ garmentId: garment.id, shelf: shelfRow(garment), row }))];
 }
 
 /** Lets go of a garment that is taken off the shelf, so that nothing of it is written afterwards. */

@@ -17,8 +17,8 @@ interface Found extends Replayed {
   readonly snapshotSeq: number;
   /** The last entry there is, followed or not. */
   readonly lastSeq: number;
-  /** The last of them that is on the device. */
-  readonly storedSeq: number;
+  /** Those of them that were set aside as the page closed, and are nowhere else. */
+  readonly aside: readonly JournalRow[];
 }
 
 /** A garment with its history as it lies on the shelf, only to be looked at, saved or copied. */
@@ -33,9 +33,9 @@ export async function lookAtGarment(id: string): Promise<Opened> {
 export async function takeFromShelf(id: string): Promise<Opened> {
   const found = await find(id);
   if (!isFound(found)) return found;
-  const { garment, past, future, lastSeq, storedSeq, snapshotSeq, lost } = found;
+  const { garment, past, future, lastSeq, aside, snapshotSeq, lost } = found;
   if (lost === 0) {
-    keepAside(garment, storedSeq);
+    keepAside(garment, aside);
     followFrom(id, { seq: lastSeq, snapshotSeq });
   } else {
     const history = { past: past.map(storedStep), future: future.map(storedStep) };
@@ -52,8 +52,9 @@ async function find(id: string): Promise<Found | Refused> {
       await database.journal.where('garmentId').equals(id).sortBy('seq'),
     ]),
   );
-  const stored = entries as JournalRow[];
-  const rows = withPending(stored, id);
+  // What the device would not take yet belongs to the garment all the same, and what was set aside as the page closed.
+  const known = withLater(entries as JournalRow[], pendingRows(id));
+  const rows = withLater(known, rowsAside(id));
   let refusal: Refused = { kind: 'missing' };
   for (const snapshot of (snapshots as SnapshotRow[]).reverse()) {
     const replayed = replay(
@@ -61,21 +62,18 @@ async function find(id: string): Promise<Found | Refused> {
       rows.filter(({ seq }) => seq > snapshot.seq),
     );
     if (isReplayed(replayed)) {
-      const last = (all: readonly JournalRow[]) => Math.max(snapshot.seq, all.at(-1)?.seq ?? 0);
-      return { ...replayed, snapshotSeq: snapshot.seq, lastSeq: last(rows), storedSeq: last(stored) };
+      const aside = rows.slice(known.length).filter(({ seq }) => seq > snapshot.seq);
+      return { ...replayed, snapshotSeq: snapshot.seq, lastSeq: Math.max(snapshot.seq, rows.at(-1)?.seq ?? 0), aside };
     }
     if (refusal.kind === 'missing') refusal = replayed;
   }
   return refusal;
 }
 
-/** What the device would not take yet belongs to the garment all the same, and what was set aside as the page closed. */
-function withPending(stored: readonly JournalRow[], id: string): readonly JournalRow[] {
-  const after = (rows: readonly JournalRow[], more: readonly JournalRow[]) => {
-    const last = rows.at(-1)?.seq ?? 0;
-    return [...rows, ...more.filter(({ seq }) => seq > last)];
-  };
-  return after(after(stored, pendingRows(id)), rowsAside(id));
+/** Entries with those of others that come after them. */
+function withLater(rows: readonly JournalRow[], others: readonly JournalRow[]): readonly JournalRow[] {
+  const last = rows.at(-1)?.seq ?? 0;
+  return [...rows, ...others.filter(({ seq }) => seq > last)];
 }
 
 function isFound(found: Found | Refused): found is Found {

@@ -22,7 +22,7 @@ export function TextField(props: TextFieldProps) {
   const { label, value, onCommit, multiline, hint, type = 'text', labelHidden } = props;
   const id = useId();
   const [typed, setTyped] = useState<string>();
-  const [sitting, setSitting] = useState(newSitting);
+  const [sitting, setSitting] = useState(newId);
   const shared = {
     id,
     value: typed ?? value,
@@ -39,7 +39,7 @@ export function TextField(props: TextFieldProps) {
   function commit() {
     take();
     setTyped(undefined);
-    setSitting(newSitting);
+    setSitting(newId);
   }
 
   // A date half typed is another date.
@@ -62,8 +62,4 @@ export function TextField(props: TextFieldProps) {
       )}
     </div>
   );
-}
-
-function newSitting(): string {
-  return newId();
 }

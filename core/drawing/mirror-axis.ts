@@ -33,9 +33,10 @@ function isAxis(ring: readonly Point[], centre: Point, angle: number): boolean {
   const mirror = reflectionIn(centre, along);
   if (!mirror) return false;
   // A mirror image runs round the other way, so the next place is near a side just before the one found last.
-  let side: number | undefined = 0;
+  let from = 0;
   return ring.every((point) => {
-    side = sideNear(ring, transformPoint(mirror, point), side ?? 0);
+    const side = sideNear(ring, transformPoint(mirror, point), from);
+    from = side ?? from;
     return side !== undefined;
   });
 }
