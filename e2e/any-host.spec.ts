@@ -1,6 +1,6 @@
 import { chromium, expect, test } from '@playwright/test';
 import config from '../playwright.config';
-import { goTo, ROOMS } from './room';
+import { goTo, seeRooms } from './room';
 import { staticHost } from './static-host';
 import { listenForTrouble } from './trouble';
 import { setWaist, waist } from './waist';
@@ -41,11 +41,7 @@ test('served from a folder of any host, it starts cold in every room when the ho
   });
   await page.goto(host.address);
   await page.getByRole('button', { name: /Try the demo garment/ }).click();
-  for (const room of ROOMS) {
-    await goTo(page, room);
-    await expect(page.locator('main')).toBeVisible();
-    await expect(page.getByText(/could not be shown/)).toBeHidden();
-  }
+  await seeRooms(page);
   await goTo(page, 'Diagram');
   await page.getByLabel('Add another diagram').setInputFiles('e2e/formats/plate.heic');
   await expect(page.getByRole('status')).toContainText('360 by 480 pixels', { timeout: 20_000 });
@@ -69,11 +65,7 @@ test('served over plain http by another machine of the house it works and keeps,
     await page.goto(host.address.replace('127.0.0.1', 'sewing-room.test'));
     expect(await page.evaluate(() => isSecureContext)).toBe(false);
     await page.getByRole('button', { name: /Try the demo garment/ }).click();
-    for (const room of ROOMS) {
-      await goTo(page, room);
-      await expect(page.locator('main')).toBeVisible();
-      await expect(page.getByText(/could not be shown/)).toBeHidden();
-    }
+    await seeRooms(page);
     await goTo(page, 'Wearer');
     await setWaist(page, '29 1/8');
     await expect(page.getByText('Kept on this device')).toBeVisible();

@@ -2,6 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { expect, type Page, test } from '@playwright/test';
 import { readProject } from '../app/storage/project-file';
 import { openDemo } from './demo';
+import { savedReport } from './fault-report';
 import { goTo, savedGarment } from './room';
 import { setWaist, waist } from './waist';
 
@@ -206,12 +207,7 @@ test('a room that cannot be shown says so, offers the file and a report, and the
     page.getByRole('button', { name: 'Save to a file now' }).click(),
   ]);
   expect((await projectAt(await file.path())).garment.name).toBe('Linden petticoat');
-  await page.getByText('What went wrong, for those who mend it').click();
-  const [report] = await Promise.all([
-    page.waitForEvent('download'),
-    page.getByRole('button', { name: 'Save this report' }).click(),
-  ]);
-  const text = await readFile(await report.path(), 'utf8');
+  const text = await savedReport(page);
   expect(text).toContain('a fault in Fit');
   expect(text).not.toMatch(/Linden/);
   await goTo(page, 'Wearer');

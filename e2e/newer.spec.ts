@@ -2,7 +2,7 @@ import { cp, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type BrowserContext, expect, type Page, test } from '@playwright/test';
-import { goTo } from './room';
+import { goTo, seeRooms } from './room';
 import { staticHost } from './static-host';
 
 test('a newer program that appears amid the work waits until it is taken, and nothing of the work is lost', async ({
@@ -23,11 +23,7 @@ test('a newer program that appears amid the work waits until it is taken, and no
     await test.step('the work goes on with the program that is open, also in rooms not entered before', async () => {
       await waist.fill('30 1/8');
       await waist.press('Enter');
-      for (const room of ['Seams', 'Compare', 'Paper']) {
-        await goTo(page, room);
-        await expect(page.locator('main')).toBeVisible();
-        await expect(page.getByText(/could not be shown/)).toBeHidden();
-      }
+      await seeRooms(page, ['Seams', 'Compare', 'Paper']);
       await expect(page).toHaveTitle('Inchsquare');
     });
 

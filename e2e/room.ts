@@ -1,5 +1,5 @@
 import { readFile } from 'node:fs/promises';
-import type { Page } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 import { readProject } from '../app/storage/project-file';
 import type { Garment } from '../core/garment/garment';
 
@@ -22,6 +22,15 @@ export const ROOMS = [
 /** Goes to a room by its place on the tape. */
 export async function goTo(page: Page, room: string): Promise<void> {
   await page.getByRole('navigation').getByRole('button', { name: room }).click();
+}
+
+/** Goes to each of some rooms, and finds it whole. */
+export async function seeRooms(page: Page, rooms: readonly string[] = ROOMS): Promise<void> {
+  for (const room of rooms) {
+    await goTo(page, room);
+    await expect(page.locator('main')).toBeVisible();
+    await expect(page.getByText(/could not be shown/)).toBeHidden();
+  }
 }
 
 /** Saves the first garment on the shelf to a file, as a person would, and reads the file. */

@@ -1,6 +1,6 @@
-import { readFile } from 'node:fs/promises';
 import { expect, type Page, test } from '@playwright/test';
 import { openDemo } from './demo';
+import { savedReport } from './fault-report';
 import { waist } from './waist';
 
 const strip = (page: Page) => page.getByText(/Something went wrong just now/).filter({ visible: true });
@@ -19,12 +19,7 @@ test('a fault behind a press is said, with a report that tells nothing of hers, 
         });
       }, how);
       await expect(strip(page).first()).toBeVisible();
-      await page.getByText('What went wrong, for those who mend it').click();
-      const [report] = await Promise.all([
-        page.waitForEvent('download'),
-        page.getByRole('button', { name: 'Save this report' }).click(),
-      ]);
-      const text = await readFile(await report.path(), 'utf8');
+      const text = await savedReport(page);
       expect(text).toContain('a fault in Draft');
       expect(text).toContain('RangeError: the waist of … is #');
       await page.getByRole('button', { name: 'Put this away' }).click();
